@@ -1,0 +1,50 @@
+package main
+
+import (
+	"fmt"
+	"os"
+
+	"github.com/spf13/cobra"
+
+	"coredays/model/plan"
+	"coredays/model/voyage"
+	"coredays/scenario"
+)
+
+// chosen is the scenario that a command works on: a file and the values set on the command line,
+// or the built-in demonstration.
+type chosen struct {
+	settings []string
+}
+
+func (c *chosen) addFlags(cmd *cobra.Command) {
+	cmd.Flags().StringArrayVar(&c.settings, "set", nil, "set a value of the scenario, as `path=value`, such as sites[0].cap=\"9 d\"; may be given more than once")
+}
+
+// load reads the plan and compiles it. invented tells that it is the demonstration.
+func (c *chosen) load(args []string) (v *voyage.Voyage, invented bool, err error) {
+	p, err := c.read(args)
+	if err != nil {
+		return nil, false, fault{err}
+	}
+	v, err = voyage.Compile(p)
+	if err != nil {
+		return nil, false, fault{fmt.Errorf("%s: %w", p.File, err)}
+	}
+	return v, len(args) == 0, nil
+}
+
+// read reads the plan.
+func (c *chosen) read(args []string) (*plan.Plan, error) {
+	if len(args) == 0 {
+		return scenario.WithSettings(scenario.DemonstrationText(), "demonstration.yaml", c.settings)
+	}
+	if len(c.settings) == 0 {
+		return scenario.Open(args[0])
+	}
+	data, err := os.ReadFile(args[0])
+	if err != nil {
+		return nil, fmt.Errorf("the scenario can't be read: %w", err)
+	}
+	return scenario.WithSettings(data, args[0], c.settings)
+}

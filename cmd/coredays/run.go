@@ -1,0 +1,65 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+
+	"github.com/spf13/cobra"
+)
+
+// Exit codes.
+const (
+	exitOK          = 0
+	exitFault       = 1   // the plan or the data is at fault
+	exitUsage       = 2   // the call is
+	exitInterrupted = 130 // Ctrl-C; what was done is reported
+)
+
+// errInterrupted tells that Ctrl-C ended a command that has reported what it had.
+var errInterrupted = errors.New("interrupted")
+
+// fault is an error of the plan or the data rather than of the call.
+type fault struct{ error }
+
+func (f fault) Unwrap() error { return f.error }
+
+// run carries out a command line and returns the exit code.
+func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
+	root := newRoot(stdout, stderr)
+	root.SetArgs(args)
+	err := root.ExecuteContext(ctx)
+	switch {
+	case err == nil:
+		return exitOK
+	case errors.Is(err, errInterrupted):
+		return exitInterrupted
+	}
+	fmt.Fprintln(stderr, err)
+	if _, ok := errors.AsType[fault](err); ok {
+		return exitFault
+	}
+	fmt.Fprintln(stderr, `"coredays help" lists the commands; "coredays COMMAND --help" explains one.`)
+	return exitUsage
+}
+
+// newRoot is the program without a command.
+func newRoot(stdout, stderr io.Writer) *cobra.Command {
+	root := &cobra.Command{
+		Use:   "coredays",
+		Short: "Plan a scientific coring expedition: days, core and how sure that is",
+		Long: `Coredays simulates a whole coring expedition on a riserless drillship, thousands of times, hour by hour:
+how many days each site will really take, how much core will come up, and how sure that is.
+
+A plan is an estimate, not a clearance. Site safety review, the master and the driller decide.`,
+		SilenceErrors: true,
+		SilenceUsage:  true,
+		Args:          cobra.NoArgs,
+		RunE:          func(c *cobra.Command, _ []string) error { return c.Help() },
+	}
+	root.SetOut(stdout)
+	root.SetErr(stderr)
+	root.AddCommand(newSimulate(), newDiary(), newInit())
+	return root
+}

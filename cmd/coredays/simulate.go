@@ -1,0 +1,117 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"io"
+
+	"github.com/spf13/cobra"
+
+	"coredays/model/logbook"
+	"coredays/model/unit"
+	"coredays/output"
+	"coredays/sim"
+)
+
+// simulation is a call of simulate.
+type simulation struct {
+	chosen
+	runs     runs
+	jsonFile string
+}
+
+// runs is how often to sail.
+type runs struct {
+	replications int
+	precision    string
+	seed         uint64
+	workers      int
+}
+
+func (r *runs) addFlags(cmd *cobra.Command) {
+	cmd.Flags().IntVar(&r.replications, "replications", 2000, "how many expeditions to simulate")
+	cmd.Flags().Uint64Var(&r.seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
+	cmd.Flags().IntVar(&r.workers, "workers", 0, "how many to sail at a time; 0 for one a processor; the answer is the same")
+	cmd.Flags().StringVar(&r.precision, "precision", "", "go on until P90 of days needed is known to so much, such as 0.2d")
+}
+
+// run turns the flags into what sim wants.
+func (r *runs) run() (sim.Run, error) {
+	if r.replications < 1 {
+		return sim.Run{}, fmt.Errorf("--replications %d: give a whole number of 1 or more", r.replications)
+	}
+	if r.workers < 0 {
+		return sim.Run{}, fmt.Errorf("--workers %d: give a whole number of 0 or more", r.workers)
+	}
+	run := sim.Run{Seed: r.seed, Replications: r.replications, Workers: r.workers}
+	if r.precision != "" {
+		p, err := unit.OfDuration.Parse(r.precision)
+		if err != nil {
+			return run, fmt.Errorf("--precision %q %v: give %s", r.precision, err, unit.OfDuration.Wanted())
+		}
+		if p <= 0 {
+			return run, fmt.Errorf("--precision %q: give a time above 0, such as 0.2d", r.precision)
+		}
+		run.Precision = unit.Duration(p)
+	}
+	return run, nil
+}
+
+func newSimulate() *cobra.Command {
+	var s simulation
+	cmd := &cobra.Command{
+		Use:   "simulate [SCENARIO]",
+		Short: "Days needed and what gets done, with their spread",
+		Long: `Simulate sails the expedition of a scenario thousands of times and prints two results:
+the days that the whole programme needs without a deadline, and what gets done within the
+sea days under the rules of the expedition. Without a file it sails the built-in demonstration.`,
+		Example: `  coredays simulate
+  coredays simulate plan.yaml --replications 10000 --seed 7
+  coredays simulate plan.yaml --precision 0.2d --json result.json
+  coredays simulate plan.yaml --set "sites[0].cap=9 d"`,
+		Args: cobra.MaximumNArgs(1),
+		RunE: func(c *cobra.Command, args []string) error {
+			return s.execute(c.Context(), args, c.OutOrStdout(), c.ErrOrStderr())
+		},
+	}
+	s.addFlags(cmd)
+	s.runs.addFlags(cmd)
+	cmd.Flags().StringVar(&s.jsonFile, "json", "", "write the result as JSON to `FILE`, or to standard output for -")
+	return cmd
+}
+
+// execute simulates and reports.
+func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr io.Writer) error {
+	run, err := s.runs.run()
+	if err != nil {
+		return err
+	}
+	v, invented, err := s.load(args)
+	if err != nil {
+		return err
+	}
+	results := replicate(ctx, v, run, stderr)
+	summary := results.Summary()
+	summary.Invented = invented
+	if err := s.report(summary, stdout); err != nil {
+		return fault{err}
+	}
+	if results.Stopped {
+		return errInterrupted
+	}
+	return nil
+}
+
+// report prints the answer and writes the files asked for.
+func (s *simulation) report(summary *logbook.Summary, stdout io.Writer) error {
+	asJSON := func(w io.Writer) error { return output.JSON(w, summary) }
+	if s.jsonFile == "-" {
+		return asJSON(stdout)
+	}
+	if s.jsonFile != "" {
+		if err := output.WriteFile(s.jsonFile, asJSON); err != nil {
+			return err
+		}
+	}
+	return output.Text(stdout, summary)
+}

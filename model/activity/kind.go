@@ -1,0 +1,134 @@
+package activity
+
+// Kind is one kind of activity.
+type Kind int
+
+// The kinds, in the order in which an expedition meets them.
+const (
+	Pilotage Kind = iota
+	Passage
+	HangingPassage
+	Position
+	Secure
+	MakeUpBHA
+	LayDownBHA
+	RunPipe
+	PullPipe
+	RunInHole
+	PullFromHole
+	TopDrive
+	SlipAndCut
+	RigService
+	OffsetMove
+	MudlineReset
+	WaterCore
+	DrillAhead
+	CentreBit
+	RunBarrel
+	ShootPiston
+	OrientationWait
+	TemperatureStop
+	PullPiston
+	CutCore
+	DropBarrel
+	FetchBarrel
+	HandleBarrel
+	Connection
+	BenchWait
+	CatwalkWait
+	DrillOver
+	Sweep
+	BarrelTrouble
+	StuckPipe
+	SeverPipe
+	DropFunnel
+	CameraRun
+	Stab
+	ConditionHole
+	ReleaseBit
+	RigUpLogging
+	RunString
+	ChangeString
+	RigDownLogging
+	WaitForDaylight
+	MammalWatch
+	Penetrometer
+	HeavyMud
+	CementPlug
+	Task
+	WholeTask
+	WaitOnWeather
+	Breakdown
+	Kinds
+)
+
+// Traits is what is true of every activity of a kind.
+type Traits struct {
+	Name  string
+	Class Class
+	Limit Limit
+	Stop  Stop
+	Cause Cause
+}
+
+// Of returns the traits of a kind.
+func (k Kind) Of() *Traits { return &traits[k] }
+
+func (k Kind) String() string { return traits[k].Name }
+
+var traits = [Kinds]Traits{
+	Pilotage:        {"pilotage", Port, AnySea, Pause, OfSailing},
+	Passage:         {"passage", Sailing, AnySea, Pause, OfSailing},
+	HangingPassage:  {"moving with pipe hanging", Sailing, Tripping, Pause, OfSailing},
+	Position:        {"thrusters down, positioning", Trips, Positioning, Pause, OfRigUp},
+	Secure:          {"thrusters up, securing for sea", Trips, AnySea, Pause, OfRigUp},
+	MakeUpBHA:       {"making up the BHA", Trips, PipeHandling, NextUnit, OfRigUp},
+	LayDownBHA:      {"laying down the BHA", Trips, PipeHandling, NextUnit, OfRigUp},
+	RunPipe:         {"running pipe", Trips, Tripping, NextUnit, OfTrips},
+	PullPipe:        {"pulling pipe", Trips, Tripping, NextUnit, OfTrips},
+	RunInHole:       {"running pipe in the hole", Trips, Tripping, NextUnit, OfTrips},
+	PullFromHole:    {"pulling out of the hole", Trips, Tripping, NextUnit, OfTrips},
+	TopDrive:        {"top drive in or out", Trips, Tripping, FinishFirst, OfRigUp},
+	SlipAndCut:      {"slip and cut drilling line", Trips, AnySea, FinishFirst, OfRigUp},
+	RigService:      {"rig service", Trips, AnySea, FinishFirst, OfRigUp},
+	OffsetMove:      {"moving to the next hole", Trips, Tripping, Pause, OfRigUp},
+	MudlineReset:    {"setting the bit again for the mudline", Coring, PistonCoring, Pause, OfMudline},
+	WaterCore:       {"water core", Coring, AnySea, FinishFirst, OfMudline},
+	DrillAhead:      {"drilling ahead", Coring, RotaryCoring, NextUnit, OfDrilling},
+	CentreBit:       {"pulling the centre bit", Coring, AnySea, FinishFirst, OfDrilling},
+	RunBarrel:       {"barrel down on the wire", Coring, PistonCoring, FinishFirst, OfPiston},
+	ShootPiston:     {"pressuring up and shooting", Coring, AnySea, FinishFirst, OfPiston},
+	OrientationWait: {"waiting for the orientation tool", Coring, PistonCoring, Forfeit, OfPiston},
+	TemperatureStop: {"temperature stop", Measuring, PistonCoring, Forfeit, OfMeasuring},
+	PullPiston:      {"pulling the piston corer out", Coring, AnySea, FinishFirst, OfPiston},
+	CutCore:         {"cutting core", Coring, RotaryCoring, Pause, OfRotating},
+	DropBarrel:      {"barrel down the pipe", Coring, RotaryCoring, FinishFirst, OfRotating},
+	FetchBarrel:     {"fetching the barrel", Coring, AnySea, FinishFirst, OfRotating},
+	HandleBarrel:    {"handling the barrel", Coring, AnySea, FinishFirst, OfRotating},
+	Connection:      {"connection", Coring, AnySea, FinishFirst, OfConnections},
+	BenchWait:       {"waiting for a barrel", Coring, AnySea, Pause, OfDeck},
+	CatwalkWait:     {"waiting for room on the catwalk", Coring, AnySea, Pause, OfDeck},
+	DrillOver:       {"drilling over", Coring, AnySea, FinishFirst, OfPiston},
+	Sweep:           {"mud sweep", Coring, AnySea, FinishFirst, OfRotating},
+	BarrelTrouble:   {"trouble with barrel or wire", Repair, AnySea, FinishFirst, OfTrouble},
+	StuckPipe:       {"freeing stuck pipe", Repair, AnySea, FinishFirst, OfTrouble},
+	SeverPipe:       {"severing the string", Repair, AnySea, FinishFirst, OfTrouble},
+	DropFunnel:      {"dropping the free-fall funnel", Trips, PipeHandling, Restart, OfReentry},
+	CameraRun:       {"camera down and up", Trips, Logging, Restart, OfReentry},
+	Stab:            {"stabbing the hole", Trips, Logging, Restart, OfReentry},
+	ConditionHole:   {"conditioning the hole for logging", Measuring, RotaryCoring, Pause, OfMeasuring},
+	ReleaseBit:      {"releasing the bit", Measuring, RotaryCoring, FinishFirst, OfMeasuring},
+	RigUpLogging:    {"rigging up for logging", Measuring, Logging, Pause, OfMeasuring},
+	RunString:       {"logging run", Measuring, Logging, Restart, OfMeasuring},
+	ChangeString:    {"changing the tool string", Measuring, Logging, Pause, OfMeasuring},
+	RigDownLogging:  {"rigging down from logging", Measuring, AnySea, Pause, OfMeasuring},
+	WaitForDaylight: {"waiting for daylight", Measuring, AnySea, Pause, OfMeasuring},
+	MammalWatch:     {"marine mammal watch", Measuring, Logging, Restart, OfMeasuring},
+	Penetrometer:    {"penetrometer run", Measuring, PistonCoring, Restart, OfMeasuring},
+	HeavyMud:        {"filling the hole with heavy mud", Trips, AnySea, FinishFirst, OfLeaving},
+	CementPlug:      {"setting a cement plug", Trips, RotaryCoring, FinishFirst, OfLeaving},
+	Task:            {"task", Other, FreeTask, Pause, OfTasks},
+	WholeTask:       {"task that can't be interrupted", Other, FreeTask, Restart, OfTasks},
+	WaitOnWeather:   {"waiting on weather", Waiting, AnySea, Pause, OfWeather},
+	Breakdown:       {"repairing a breakdown", Repair, AnySea, Pause, OfBreakdowns},
+}

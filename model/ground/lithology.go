@@ -1,0 +1,28 @@
+// Package ground describes what lies below the sea floor: layers of a lithology, how hard each is
+// to core, and how much of it comes up.
+package ground
+
+import (
+	"coredays/model/coring"
+	"coredays/model/spread"
+	"coredays/model/unit"
+)
+
+// Lithology is a class of sediment or rock.
+type Lithology struct {
+	Name string
+	// Strength is the side shear on a piston corer for each metre below the sea floor, Pa/m.
+	Strength spread.Quantity
+	// Rate is the rate of penetration while cutting core with a rotated barrel, m/s.
+	Rate spread.Quantity
+	// Ahead is the rate of drilling ahead without coring, m/s.
+	Ahead spread.Quantity
+	// Recovery is the share of the cored length that comes up, by tool.
+	Recovery [coring.Tools]spread.Quantity
+}
+
+// Layer is a layer of a site.
+type Layer struct {
+	Bottom    unit.Depth
+	Lithology Lithology // with what the scenario overrides for this layer
+}

@@ -1,0 +1,31 @@
+// Package logbook holds what happened: the diary of one simulated expedition and the summary of
+// thousands. Values are in SI units; output turns them into days and tables.
+package logbook
+
+import (
+	"time"
+
+	"coredays/model/activity"
+	"coredays/model/unit"
+)
+
+// Entry is one line of a diary: one activity, or several like it in a row.
+type Entry struct {
+	From, To time.Time
+	Kind     activity.Kind
+	Place    string     // site and hole, or the passage
+	Depth    unit.Depth // of the bit or core, below the sea floor; negative above it
+	Note     string     // "core 7H, 9.5 m cut, 9.8 m up"
+	Waves    unit.Length
+}
+
+// Diary is one simulated expedition hour by hour.
+type Diary struct {
+	Title       string
+	Seed        uint64
+	Replication int
+	Bound       bool          // true: under the rules of the expedition; false: the whole programme, no deadline
+	Days        unit.Duration // from leaving port to the end
+	Why         string        // how this replication was chosen: "the replication nearest to P90 of days needed"
+	Entries     []Entry
+}

@@ -1,0 +1,119 @@
+package logbook
+
+import (
+	"time"
+
+	"coredays/model/activity"
+	"coredays/model/coring"
+	"coredays/model/unit"
+)
+
+// Spread summarises a result over replications, in the SI base unit of the result.
+// The intervals hold the true value 95 times in 100 as far as the number of replications goes:
+// simulation error only, not the error of the model.
+type Spread struct {
+	N                   int // replications that it rests on; below 2 only Mean and P50 mean anything
+	Mean, SD            float64
+	P10, P50, P90       float64
+	P10CI, P50CI, P90CI [2]float64
+}
+
+// Summary is the answer of a simulation.
+type Summary struct {
+	Scenario     string
+	File         string
+	Ship         string
+	Invented     bool // the built-in demonstration
+	Seed         uint64
+	Replications int
+	StoppedEarly bool
+	Sails        time.Time
+	InPort       Spread // days in port before sailing, apart from all the rest, s
+
+	Needed      Needed
+	Allotted    Allotted
+	Recovery    Recovery
+	Sites       []Site // in the order of the visits
+	Drivers     []Driver
+	Consumables []Consumable
+	Warnings    []string
+}
+
+// Needed is the whole programme of primary sites done, without a deadline, port to port.
+type Needed struct {
+	Total   Spread // s
+	ByClass [activity.Classes]Spread
+}
+
+// Allotted is what gets done under the rules of the expedition within its days.
+type Allotted struct {
+	SeaDays       unit.Duration
+	ChanceAll     float64 // every item of every primary site
+	ChancePrimary float64 // every item of rank 1 at every primary site
+	InHand        Spread  // s left of the sea days at the end; never negative unless port was reached late
+	Recovered     Spread  // m
+	Late          float64 // chance of reaching port after the sea days
+}
+
+// Recovery is what the whole programme brings up.
+type Recovery struct {
+	Cored     Spread // m
+	Recovered Spread // m
+	Percent   Spread // of the cored length, 0 to 100 and above
+	Cores     Spread
+	ByTool    [coring.Tools]ToolRecovery
+}
+
+// ToolRecovery is the share of one tool.
+type ToolRecovery struct {
+	Cores     Spread
+	Cored     Spread // m
+	Recovered Spread // m
+	Percent   Spread // over replications that used the tool
+}
+
+// Site is one site. Days, metres and dates are of the whole programme for a primary site; for an
+// alternate they are of the expeditions that reached it within their days.
+type Site struct {
+	Name       string
+	Alternate  bool
+	WaterDepth unit.Length
+	Target     unit.Depth
+
+	Days            Spread // s, from arrival to leaving
+	Waiting         Spread // s on station, waiting on weather
+	Arrives, Leaves Spread // s since sailing
+
+	ChanceReached  float64 // within the days
+	ChanceComplete float64 // within the days
+
+	Cored, Recovered, Percent, Cores Spread
+	Coverage                         Spread // share of the section down to the target that is recovered in at least one hole
+
+	Holes []Hole
+}
+
+// Hole is a hole or task of a site.
+type Hole struct {
+	Name          string
+	Task          bool
+	Rank          int
+	Days          Spread  // s
+	Depth         Spread  // m below sea floor; N = 0 for a task
+	Refusal       Spread  // m below sea floor, over the replications in which a piston corer was refused
+	ChanceRefused float64 // of the replications
+	ChanceDone    float64 // within the days
+}
+
+// Driver is a cause and its share of the variance of days needed. Shares add up to 1; a negative
+// one belongs to a cause that is short where the rest is long.
+type Driver struct {
+	Name  string
+	Share float64
+}
+
+// Consumable is what to have on board.
+type Consumable struct {
+	Item     string
+	P50, P90 float64
+}

@@ -1,0 +1,151 @@
+// Package plan holds an expedition as its planners mean it: validated, in SI units, with nothing
+// left to guess.
+package plan
+
+import (
+	"time"
+
+	"coredays/model/coring"
+	"coredays/model/geo"
+	"coredays/model/ground"
+	"coredays/model/rig"
+	"coredays/model/sea"
+	"coredays/model/spread"
+	"coredays/model/unit"
+)
+
+// Plan is an expedition.
+type Plan struct {
+	Title    string
+	File     string // where it came from
+	Sails    time.Time
+	SeaDays  unit.Duration // from leaving the first port to reaching the last
+	From, To Port
+	InPort   spread.Quantity // days in port before sailing, apart from SeaDays
+	Ship     rig.Ship
+	Sites    []Site
+	Order    []int // indices into Sites in the order of the visits, primary and alternate
+	Before   []Precedence
+	Warnings []string // what a planner should know though nothing is wrong
+}
+
+// Port is a port of call.
+type Port struct {
+	Name     string
+	Position geo.Position
+}
+
+// Precedence is a constraint on the order of two sites.
+type Precedence struct {
+	First, Then int // indices into Sites
+}
+
+// Site is a place to core.
+type Site struct {
+	Name       string
+	Position   geo.Position
+	Via        []geo.Position // waypoints on the way to it
+	WaterDepth unit.Length    // below sea level
+	Alternate  bool           // only visited when time is left
+	ApprovedTo unit.Depth     // 0 where none is stated
+	Layers     []ground.Layer
+	Items      []Item
+	Refusal    Refusal
+	Cap        unit.Duration // most time on site, 0 for none
+	Climate    sea.Climate
+	// Hanging: the ship moves here with pipe hanging from the site before.
+	Hanging bool
+}
+
+// Item is one thing to do at a site: a hole or a task.
+type Item struct {
+	Name string
+	Rank int // 1 is dropped last
+	When *Condition
+	Hole *Hole // exactly one of Hole and Task is set
+	Task *Task
+}
+
+// Condition makes an item depend on where the piston corer was refused in an earlier hole of the site.
+type Condition struct {
+	Hole  int // index into Items
+	Above bool
+	Depth unit.Depth
+}
+
+// Hole is a hole to drill.
+type Hole struct {
+	StartOffset  unit.Length // how much higher than usual the bit starts, so that core gaps are staggered
+	DrillAheadTo unit.Depth  // 0 for none
+	Stages       []Stage
+	Oriented     bool // piston cores are oriented
+	Temperature  []int
+	Penetrometer []unit.Depth // runs of a penetrometer before the core below that depth
+	Logging      []int        // indices into the ship's tool strings
+	Reentry      Reentry
+	Abandon      Abandon
+	IfLost       IfLost
+}
+
+// Stage is one tool and how far it goes.
+type Stage struct {
+	With      coring.Tool
+	To        unit.Depth // the deepest it may go
+	ToRefusal bool       // no depth was given but the tool's refusal; To is then the deepest that is allowed
+}
+
+// Reentry is the hardware that makes a hole findable again.
+type Reentry int
+
+// The kinds of hardware.
+const (
+	NoReentry Reentry = iota
+	Funnel            // free-fall funnel, dropped before pulling out
+)
+
+// Abandon is how a hole is left.
+type Abandon int
+
+// The ways.
+const (
+	OpenHole Abandon = iota
+	HeavyMud
+	Cement
+)
+
+// IfLost is what is done about a hole that was lost to the sea or to trouble before its target.
+type IfLost int
+
+// The ways.
+const (
+	Retry  IfLost = iota // a new hole is drilled down to the depth reached and coring goes on
+	GiveUp               // the rest is dropped
+)
+
+// Task is work that is no hole.
+type Task struct {
+	Takes         spread.Quantity
+	SeaLimit      unit.Length // significant wave height, 0 for none
+	Interruptible bool        // pauses in a rough sea rather than beginning again
+}
+
+// Refusal is the rule by which a piston corer is given up.
+type Refusal struct {
+	Overpull       unit.Force
+	PartialStrokes int // in a row
+	DrillOver      bool
+	Then           coring.Tool // the tool that follows a refused APC within the stage, HLAPC or APC for none
+	Source         string
+}
+
+// Target is the depth that an item means to reach, 0 for a task.
+func (i *Item) Target() unit.Depth {
+	if i.Hole == nil {
+		return 0
+	}
+	target := i.Hole.DrillAheadTo
+	for _, stage := range i.Hole.Stages {
+		target = max(target, stage.To)
+	}
+	return target
+}

@@ -1,0 +1,59 @@
+// Package rig describes a ship as a planner and a driller know it: its rates with their spread,
+// its tool strings, and the seas it can work in.
+package rig
+
+import (
+	"coredays/model/activity"
+	"coredays/model/sea"
+	"coredays/model/spread"
+	"coredays/model/unit"
+)
+
+// Ship is a riserless drillship with its crew.
+type Ship struct {
+	Name    string
+	Source  string
+	Rates   [Rates]spread.Quantity
+	Limits  []SeaLimit
+	Storm   Storm
+	Hull    sea.Hull
+	Heading float64 // radians off the bow at which she takes the sea on station
+	Strings []ToolString
+	// RigFloor is the height of the rig floor above sea level, which depths from the rig floor include.
+	RigFloor unit.Length
+}
+
+// Measure says what a limit of sea is a limit of. Published limits are often of the largest
+// heave in ten minutes.
+type Measure int
+
+// The measures.
+const (
+	SignificantHeave Measure = iota // double amplitude
+	LargestHeave                    // largest double amplitude in ten minutes
+	WaveHeight                      // significant wave height
+)
+
+// SeaLimit is the roughest sea for a class of work, from a depth of water on.
+type SeaLimit struct {
+	For       activity.Limit
+	FromDepth unit.Length // of water
+	Of        Measure
+	Most      unit.Length
+	Source    string
+}
+
+// Storm is the sea at which pipe in a hole is no longer safe.
+type Storm struct {
+	ClearSeaFloor unit.Length // significant wave height at which the bit is pulled clear of the sea floor
+	RecoverPipe   unit.Length // significant wave height at which all pipe is recovered
+	Source        string
+}
+
+// ToolString is a string of logging tools.
+type ToolString struct {
+	Name    string
+	Passes  float64 // times the open hole is logged
+	Seismic bool    // needs daylight and a watch for mammals
+	Source  string
+}

@@ -1,0 +1,94 @@
+package output
+
+import (
+	"encoding/json"
+	"fmt"
+	"io"
+	"math"
+	"strings"
+	"testing"
+	"time"
+
+	"coredays/model/activity"
+	"coredays/model/logbook"
+	"coredays/model/unit"
+)
+
+// tern is a diary of a few entries.
+func tern() *logbook.Diary {
+	at := time.Date(2027, 1, 14, 8, 0, 0, 0, time.UTC)
+	d := &logbook.Diary{Title: "Ridge of the Terns", Seed: 7, Replication: 311, Bound: true, Days: 47.9 * unit.Day,
+		Why: "the replication nearest to P90 of days needed"}
+	add := func(hours float64, k activity.Kind, place string, depth unit.Depth, waves unit.Length, note string) {
+		end := at.Add(time.Duration(hours * float64(time.Hour)))
+		d.Entries = append(d.Entries, logbook.Entry{From: at, To: end, Kind: k, Place: place, Depth: depth, Note: note, Waves: waves})
+		at = end
+	}
+	add(2, activity.Pilotage, "Port Aldous", 0, 0.4, "")
+	add(163.25, activity.Passage, "Port Aldous to TR-01", 0, 3.21, "1690 nmi, slowed by waves")
+	add(7.5, activity.RunPipe, "TR-01 A", -12, 2.2, "")
+	add(0.9166, activity.ShootPiston, "TR-01 A", 66.5, 2.46, "core 7H, 9.5 m cut, 9.8 m up; temperature taken")
+	add(31.4, activity.WaitOnWeather, "TR-01 A", 66.5, 6.04, "waves above the limit of piston coring")
+	add(0.004, activity.MudlineReset, "TR-01 B", unit.Depth(math.NaN()), unit.Length(math.NaN()), "")
+	return d
+}
+
+func TestDiaryIsThatOfTheGoldenFile(t *testing.T) {
+	got := printed(t, func(w io.Writer) error { return Diary(w, tern()) })
+	matchGolden(t, "diary.txt", got)
+	for line := range strings.Lines(got) {
+		if displayed(line) > pageWidth {
+			t.Errorf("%d columns: %q", displayed(line), line)
+		}
+	}
+}
+
+func TestDiaryWithoutEntriesIsPrinted(t *testing.T) {
+	got := printed(t, func(w io.Writer) error { return Diary(w, &logbook.Diary{}) })
+	if !strings.Contains(got, "unnamed scenario") || strings.Contains(got, "Begins") {
+		t.Errorf("got\n%s", got)
+	}
+}
+
+func TestHoursOfADiaryInJSONAddUp(t *testing.T) {
+	var got struct {
+		Schema  string
+		Bound   bool
+		Days    float64
+		Entries []struct {
+			From, To time.Time
+			Hours    float64
+			Class    string
+			Depth    *float64 `json:"depth_m"`
+			Waves    *float64 `json:"hs_m"`
+		}
+	}
+	raw := printed(t, func(w io.Writer) error { return DiaryJSON(w, tern()) })
+	if err := json.Unmarshal([]byte(raw), &got); err != nil {
+		t.Fatal(err)
+	}
+	hours := 0.0
+	for _, e := range got.Entries {
+		hours += e.Hours
+	}
+	// 2 + 163.25 + 7.5 + 0.9166 + 31.4 + 0.004 h
+	if want := 205.0706; math.Abs(hours-want) > 1e-6 || got.Schema != "coredays.diary/1" || !got.Bound || got.Days != 47.9 {
+		t.Errorf("%.7f h of %g h in %+v", hours, want, got)
+	}
+	if got.Entries[1].Depth != nil || *got.Entries[2].Depth != -12 || got.Entries[5].Depth != nil || got.Entries[5].Waves != nil {
+		t.Errorf("depths and waves are wrong in %s", raw)
+	}
+}
+
+func TestLongDiaryIsPrintedQuickly(t *testing.T) {
+	d := tern()
+	for len(d.Entries) < 7000 { // as many activities as an expedition of 56 days has
+		d.Entries = append(d.Entries, d.Entries[3])
+		d.Entries[len(d.Entries)-1].Note = fmt.Sprintf("core %d, 9.5 m cut, 9.8 m up", len(d.Entries))
+	}
+	start := time.Now()
+	got := printed(t, func(w io.Writer) error { return Diary(w, d) })
+	if waited := time.Since(start); waited > 5*time.Second || strings.Count(got, "\n") < 7000 {
+		t.Errorf("%d lines in %s", strings.Count(got, "\n"), waited)
+	}
+}

@@ -1,0 +1,60 @@
+package output
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+
+	"coredays/model/logbook"
+)
+
+// small is the share of the variance below which causes are told together. Our choice.
+const small = 0.02
+
+// drivers prints what makes days needed uncertain.
+func (p *page) drivers(s *logbook.Summary) error {
+	told, negative := tellable(s.Drivers)
+	if len(told) == 0 || s.Replications < 2 {
+		return nil
+	}
+	p.heading("What drives the spread of days needed (share of its variance)")
+	if negative {
+		p.say("A negative share belongs to a cause that is short where the others are long.")
+	}
+	p.WriteByte('\n')
+	var rows [][]string
+	for _, d := range told {
+		rows = append(rows, []string{d.Name, percent(d.Share), bar(d.Share)})
+	}
+	return p.table([]column{words("cause", 44), numbers("share (%)"), words("", barWidth)}, rows)
+}
+
+// tellable lists the causes worth telling, the largest first and the small ones as one at the end.
+func tellable(drivers []logbook.Driver) (told []logbook.Driver, negative bool) {
+	var few []logbook.Driver
+	for _, d := range drivers {
+		switch {
+		case !defined(d.Share):
+		case math.Abs(d.Share) < small:
+			few = append(few, d)
+		default:
+			told = append(told, d)
+			negative = negative || d.Share < 0
+		}
+	}
+	slices.SortStableFunc(told, func(a, b logbook.Driver) int { return cmp.Compare(b.Share, a.Share) })
+	return append(told, folded(few)...), negative
+}
+
+// folded makes several causes one; a single one keeps its name.
+func folded(few []logbook.Driver) []logbook.Driver {
+	if len(few) < 2 {
+		return few
+	}
+	rest := logbook.Driver{Name: fmt.Sprintf("the rest (%d smaller causes)", len(few))}
+	for _, d := range few {
+		rest.Share += d.Share
+	}
+	return []logbook.Driver{rest}
+}

@@ -1,0 +1,68 @@
+package output
+
+import (
+	"strconv"
+
+	"coredays/model/logbook"
+)
+
+// holes prints the holes and tasks of each site.
+func (p *page) holes(s *logbook.Summary) error {
+	p.heading("Holes and tasks of each site")
+	p.WriteByte('\n')
+	several := s.Replications >= 2
+	below := orLess("\nP50 (P10–P90)", several)
+	cols := []column{
+		words("site and hole", siteWidth),
+		numbers("rank"),
+		numbers("days (d)" + below),
+		numbers("depth (mbsf)" + below),
+		numbers("refusal (mbsf)" + below),
+		numbers("refused" + orLess("\n(%)", several)),
+		numbers("done" + orLess("\n(%)", several)),
+	}
+	decimals := places(longestHoles(s.Sites)...)
+	var rows [][]string
+	for i := range s.Sites {
+		rows = append(rows, []string{headOf(&s.Sites[i]), "", "", "", "", "", ""})
+		for j := range s.Sites[i].Holes {
+			rows = append(rows, holeRow(&s.Sites[i].Holes[j], decimals, s.Replications))
+		}
+	}
+	if err := p.table(cols, rows); err != nil {
+		return err
+	}
+	p.say("Refusal: of a piston corer, over the expeditions in which one was refused. Done: within %s days.",
+		figures(s.Allotted.SeaDays.Days()))
+	return nil
+}
+
+// longestHoles are the days that decide how many decimals all of them get.
+func longestHoles(sites []logbook.Site) (days []float64) {
+	for _, site := range sites {
+		for _, h := range site.Holes {
+			days = append(days, inDays(h.Days).P50, inDays(h.Days).P90)
+		}
+	}
+	return days
+}
+
+// headOf is the line above the holes of a site.
+func headOf(site *logbook.Site) string {
+	if site.ChanceReached == 0 {
+		return siteName(site) + ": not reached"
+	}
+	return siteName(site)
+}
+
+// holeRow is the row of one hole or task. A task has no depth and meets no refusal.
+func holeRow(h *logbook.Hole, places, replications int) []string {
+	name, depth, refusal, refused := "  "+h.Name, ranged(h.Depth, 0), ranged(h.Refusal, 0), chance(h.ChanceRefused, replications)
+	if h.Task {
+		name, depth, refusal, refused = "  task: "+h.Name, "", "", ""
+	}
+	if h.Days.N < 1 {
+		refused = absent
+	}
+	return []string{name, strconv.Itoa(h.Rank), ranged(inDays(h.Days), places), depth, refusal, refused, chance(h.ChanceDone, replications)}
+}

@@ -1,0 +1,73 @@
+package output
+
+import (
+	"bytes"
+	"encoding/json"
+	"slices"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"coredays/model/logbook"
+)
+
+func TestWordsAreWrappedAndOnlyLongOnesCut(t *testing.T) {
+	cases := []struct {
+		text  string
+		width int
+		want  []string
+	}{
+		{"", 10, []string{""}},
+		{"one two three", 7, []string{"one two", "three"}},
+		{"one two three", 8, []string{"one two", "three"}},
+		{"extraordinary day", 5, []string{"extra", "ordin", "ary", "day"}},
+		{"a\tb\nc", 10, []string{"a b c"}},
+		{"深海の峰", 4, []string{"深海", "の峰"}}, // each of two columns
+	}
+	for _, c := range cases {
+		if got := wrap(c.text, c.width); !slices.Equal(got, c.want) {
+			t.Errorf("%q in %d columns: %q, want %q", c.text, c.width, got, c.want)
+		}
+	}
+}
+
+// drawSpread draws figures between 0 and the largest of their sort.
+func drawSpread(t *rapid.T, largest float64) logbook.Spread {
+	values := rapid.SliceOfN(rapid.Float64Range(0, largest), 3, 3).Draw(t, "quantiles")
+	slices.Sort(values)
+	return sp(rapid.IntRange(0, 100_000).Draw(t, "n"), values[1], values[0], values[1], values[2], largest/100)
+}
+
+// drawSite draws a site with a hole; no programme has 400 days or cores 100 km.
+func drawSite(t *rapid.T) logbook.Site {
+	s := logbook.Site{Name: rapid.String().Draw(t, "name"), Alternate: rapid.Bool().Draw(t, "alternate"),
+		ChanceReached: rapid.Float64Range(0, 1).Draw(t, "reached")}
+	for _, days := range []*logbook.Spread{&s.Days, &s.Waiting, &s.Arrives, &s.Leaves} {
+		*days = drawSpread(t, 400*testDay)
+	}
+	s.Cored, s.Recovered, s.Percent, s.Coverage = drawSpread(t, 1e5), drawSpread(t, 1e5), drawSpread(t, 150), drawSpread(t, 1)
+	s.Holes = []logbook.Hole{{Name: rapid.String().Draw(t, "hole"), Rank: rapid.IntRange(1, 99).Draw(t, "rank"),
+		Days: drawSpread(t, 400*testDay), Depth: drawSpread(t, 3000), Refusal: drawSpread(t, 1000)}}
+	return s
+}
+
+func TestAnySiteFitsThePage(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := ordinary()
+		s.Sites = append(s.Sites, drawSite(t))
+		s.Replications = rapid.IntRange(0, 100_000).Draw(t, "replications")
+		var text, values bytes.Buffer
+		if err := Text(&text, s); err != nil {
+			t.Fatal(err)
+		}
+		for line := range strings.Lines(text.String()) {
+			if displayed(strings.TrimSuffix(line, "\n")) > pageWidth {
+				t.Fatalf("%d columns: %q", displayed(line), line)
+			}
+		}
+		if err := JSON(&values, s); err != nil || !json.Valid(values.Bytes()) {
+			t.Fatalf("%v: %s", err, values.String())
+		}
+	})
+}

@@ -1,0 +1,70 @@
+package output
+
+import (
+	"math"
+	"testing"
+	"time"
+
+	"coredays/model/logbook"
+)
+
+func TestSpreadThatMeansNothingIsOneNumber(t *testing.T) {
+	none := math.NaN()
+	cases := []struct {
+		name string
+		s    logbook.Spread
+		want string
+	}{
+		{"ordinary", logbook.Spread{N: 9, P10: 220, P50: 267, P90: 310}, "267 (220–310)"},
+		{"negative", logbook.Spread{N: 9, P10: -31, P50: 2, P90: 5}, "2 (-31 to 5)"},
+		{"one replication", logbook.Spread{N: 1, P10: 220, P50: 267, P90: 310}, "267"},
+		{"all the same", logbook.Spread{N: 9, P10: 267, P50: 267, P90: 267}, "267"},
+		{"all print the same", logbook.Spread{N: 9, P10: 266.9, P50: 267, P90: 267.1}, "267"},
+		{"lower half the same", logbook.Spread{N: 9, P10: 0, P50: 0, P90: 4}, "0 (0–4)"},
+		{"outer figures undefined", logbook.Spread{N: 9, P10: none, P50: 267, P90: none}, "267"},
+		{"no replication", logbook.Spread{}, "–"},
+	}
+	for _, c := range cases {
+		if got := ranged(c.s, 0); got != c.want {
+			t.Errorf("%s: %q, want %q", c.name, got, c.want)
+		}
+	}
+}
+
+func TestDatesAreToldWithTheirRange(t *testing.T) {
+	sails := time.Date(2027, 1, 14, 8, 0, 0, 0, time.UTC)
+	cases := []struct {
+		s    logbook.Spread
+		want string
+	}{
+		{spd(9, 0, 14, 16, 19, 0), "30 Jan (28 Jan–2 Feb)"},
+		{spd(9, 0, 2, 3, 4, 0), "17 Jan (16–18 Jan)"},
+		{spd(9, 0, 2, 2.1, 2.2, 0), "16 Jan"},
+		{spd(1, 0, 14, 16, 19, 0), "30 Jan"},
+		{spd(9, 0, 350, 352, 366, 0), "1 Jan (30 Dec–15 Jan)"},
+		{logbook.Spread{}, "–"},
+		{logbook.Spread{N: 9, P50: math.MaxFloat64}, "–"},
+	}
+	for _, c := range cases {
+		if got := dates(sails, c.s); got != c.want {
+			t.Errorf("%+v: %q, want %q", c.s, got, c.want)
+		}
+	}
+	if got := dates(time.Time{}, cases[0].s); got != "–" {
+		t.Errorf("without a date of sailing: %q", got)
+	}
+}
+
+func TestSmallDriversAreToldTogether(t *testing.T) {
+	told, negative := tellable([]logbook.Driver{{Name: "a", Share: 0.01}, {Name: "b", Share: 0.3}, {Name: "c", Share: -0.015}, {Name: "d", Share: 0.705}})
+	if len(told) != 3 || told[0].Name != "d" || told[1].Name != "b" || told[2].Name != "the rest (2 smaller causes)" || negative {
+		t.Errorf("told %+v", told)
+	}
+	if rest := told[2].Share; math.Abs(rest+0.005) > 1e-12 { // 0.01 - 0.015
+		t.Errorf("the rest is %g", rest)
+	}
+	told, _ = tellable([]logbook.Driver{{Name: "a", Share: 0.01}, {Name: "b", Share: 0.99}, {Name: "c", Share: math.NaN()}})
+	if len(told) != 2 || told[1].Name != "a" {
+		t.Errorf("a single small one is told as %+v", told)
+	}
+}

@@ -1,0 +1,81 @@
+package output
+
+import (
+	"fmt"
+	"io"
+
+	"coredays/model/logbook"
+)
+
+// Text prints the answer of a simulation for people.
+func Text(w io.Writer, s *logbook.Summary) error {
+	var p page
+	p.title(s)
+	if s.Replications > 0 {
+		if err := p.answer(s); err != nil {
+			return err
+		}
+	}
+	p.warnings(s)
+	p.cautions()
+	p.repeat(s)
+	return p.to(w)
+}
+
+// answer prints the sections that rest on replications.
+func (p *page) answer(s *logbook.Summary) error {
+	for _, section := range []func(*logbook.Summary) error{
+		p.needed, p.allotted, p.visits, p.yield, p.holes, p.classes, p.tools, p.drivers, p.consumables,
+	} {
+		if err := section(s); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// title says what was simulated and how to read it.
+func (p *page) title(s *logbook.Summary) {
+	p.paragraph("", indent, fmt.Sprintf("%s%s; %s; seed %d; %s", orElse(s.Scenario, "Unnamed scenario"), invented(s),
+		orElse(s.Ship, "unnamed ship"), s.Seed, simulated(s)))
+	if !s.Sails.IsZero() {
+		p.paragraph("", indent, "Sails "+moment(s.Sails)+inPort(s.InPort))
+	}
+	if s.Replications >= 2 {
+		p.paragraph("", indent, "P10, P50, P90: one expedition in ten, five in ten, nine in ten stay below the figure.")
+	}
+}
+
+func invented(s *logbook.Summary) string {
+	if s.Invented {
+		return " (invented demonstration)"
+	}
+	return ""
+}
+
+func simulated(s *logbook.Summary) string {
+	switch {
+	case s.Replications == 0:
+		return "no replication finished, so there is no answer"
+	case s.Replications == 1:
+		return "1 replication, which tells no spread"
+	case s.StoppedEarly:
+		return fmt.Sprintf("%d replications, stopped early", s.Replications)
+	}
+	return fmt.Sprintf("%d replications", s.Replications)
+}
+
+func inPort(days logbook.Spread) string {
+	if days.N < 1 || !defined(days.P50) {
+		return ""
+	}
+	days = inDays(days)
+	return fmt.Sprintf(", after %s days in port that no figure below contains", ranged(days, places(days.P90, days.P50)))
+}
+
+func orElse(text, otherwise string) string {
+	if text == "" {
+		return otherwise
+	}
+	return text
+}

@@ -1,0 +1,28 @@
+package output
+
+import (
+	"coredays/model/coring"
+	"coredays/model/logbook"
+)
+
+// tools prints what the whole programme brings up, by tool.
+func (p *page) tools(s *logbook.Summary) error {
+	p.heading("Recovery by coring tool (whole programme)")
+	p.WriteByte('\n')
+	below := orLess("\nP50 (P10–P90)", s.Replications >= 2)
+	cols := []column{words("tool", 10), numbers("cores" + below), numbers("cored (m)" + below),
+		numbers("recovered (m)" + below), numbers("recovered (%)" + below)}
+	var rows [][]string
+	for tool, r := range s.Recovery.ByTool {
+		if r.Cores.N > 0 && (r.Cores.Mean != 0 || r.Cored.Mean != 0) {
+			rows = append(rows, toolRow(coring.Tool(tool).String(), r))
+		}
+	}
+	all := s.Recovery
+	rows = append(rows, toolRow("all tools", logbook.ToolRecovery{Cores: all.Cores, Cored: all.Cored, Recovered: all.Recovered, Percent: all.Percent}))
+	return p.table(cols, rows)
+}
+
+func toolRow(name string, r logbook.ToolRecovery) []string {
+	return []string{name, ranged(r.Cores, 0), ranged(r.Cored, 0), ranged(r.Recovered, 0), ranged(r.Percent, 0)}
+}

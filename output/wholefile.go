@@ -1,0 +1,90 @@
+package output
+
+import (
+	"bufio"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+)
+
+// WriteFile has a file written whole or not at all: what write writes goes to a file beside it,
+// which takes its place when all went well. An older file stays as it was otherwise. What is no
+// ordinary file, a pipe or a device, is written to directly.
+func WriteFile(path string, write func(io.Writer) error) error {
+	target, mode, err := resolve(path)
+	if err != nil {
+		return err
+	}
+	if !mode.IsRegular() {
+		return writeThrough(target, write)
+	}
+	beside, err := createBeside(target)
+	if err != nil {
+		return err
+	}
+	defer os.Remove(beside.Name()) // after the renaming there is nothing left to remove
+	if err := fill(beside, write); err != nil {
+		return fmt.Errorf("%s was not written: %w", path, err)
+	}
+	if mode != 0 {
+		if err := os.Chmod(beside.Name(), mode.Perm()); err != nil {
+			return err
+		}
+	}
+	return os.Rename(beside.Name(), target)
+}
+
+// resolve follows symbolic links, so that the link stays and the file it names is replaced. The
+// mode of a file that is not there yet is zero, that of an ordinary one.
+func resolve(path string) (target string, mode fs.FileMode, err error) {
+	target, err = filepath.EvalSymlinks(path)
+	if errors.Is(err, fs.ErrNotExist) {
+		return path, 0, nil
+	}
+	if err != nil {
+		return "", 0, err
+	}
+	info, err := os.Stat(target)
+	if err != nil {
+		return "", 0, err
+	}
+	return target, info.Mode(), nil
+}
+
+// attempts is how many left-over files of killed runs are stepped over.
+const attempts = 1000
+
+// createBeside makes a new file in the same folder, since a rename does not cross disks. It does
+// so by hand because os.CreateTemp gives modes that other people cannot read.
+func createBeside(target string) (*os.File, error) {
+	var file *os.File
+	err := fs.ErrExist
+	for i := 0; i < attempts && errors.Is(err, fs.ErrExist); i++ {
+		file, err = os.OpenFile(fmt.Sprintf("%s.part%d", target, i), os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
+	}
+	return file, err
+}
+
+// fill writes, brings the content to the disk and closes.
+func fill(file *os.File, write func(io.Writer) error) error {
+	buffered := bufio.NewWriter(file)
+	err := write(buffered)
+	if err == nil {
+		err = buffered.Flush()
+	}
+	if err == nil {
+		err = file.Sync()
+	}
+	return errors.Join(err, file.Close())
+}
+
+func writeThrough(path string, write func(io.Writer) error) error {
+	file, err := os.OpenFile(path, os.O_WRONLY, 0)
+	if err != nil {
+		return err
+	}
+	return errors.Join(write(file), file.Close())
+}

@@ -1,0 +1,51 @@
+package scenario
+
+import (
+	"bytes"
+	_ "embed"
+	"errors"
+	"sync"
+
+	"coredays/model/ground"
+	"coredays/model/plan"
+)
+
+//go:embed drillship.yaml
+var drillshipText []byte
+
+//go:embed lithologies.yaml
+var lithologiesText []byte
+
+//go:embed demonstration.yaml
+var demonstrationText []byte
+
+//go:embed starter.yaml
+var starterText []byte
+
+var (
+	errNoFile = errors.New("is not a file")
+	errLarge  = errors.New("is larger than 4 MiB")
+)
+
+// stock is what is built in: it comes with the program and never changes.
+type stock struct {
+	ship        vessel
+	lithologies []ground.Lithology
+	faults      Faults // none, which a test holds
+}
+
+// builtIn reads the built-in ship and lithologies once.
+var builtIn = sync.OnceValue(func() stock {
+	ship, faults := readShip("drillship.yaml", drillshipText)
+	lithologies, more := readLithologies("lithologies.yaml", lithologiesText)
+	return stock{ship, lithologies, append(faults, more...)}
+})
+
+// Demonstration is the built-in scenario, an invented expedition.
+func Demonstration() (*plan.Plan, error) { return Read("demonstration.yaml", demonstrationText) }
+
+// DemonstrationText is the file of the built-in scenario.
+func DemonstrationText() []byte { return bytes.Clone(demonstrationText) }
+
+// Starter is a commented scenario to begin one's own from.
+func Starter() []byte { return bytes.Clone(starterText) }

@@ -1,0 +1,52 @@
+package scenario
+
+import (
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"coredays/model/plan"
+	"coredays/model/unit"
+)
+
+// expedition turns the mirror of a file into a plan.
+func (c *clerk) expedition(f expeditionFile) *plan.Plan {
+	c.version(f.Version)
+	ship := c.ship(f.Ship)
+	p := &plan.Plan{
+		Title:   c.words("title", f.Title, strings.TrimSuffix(filepath.Base(c.file), filepath.Ext(c.file))),
+		File:    c.file,
+		Sails:   c.moment("sails", f.Sails),
+		SeaDays: unit.Duration(c.number("sea_days", f.SeaDays, seaDaysMeasure)),
+		From:    c.port("ports.from", f.Ports.From),
+		To:      c.port("ports.to", f.Ports.To),
+		InPort:  ship.inPort,
+		Ship:    ship.Ship,
+	}
+	p.Ship.Rates = c.rates("rates", f.Rates, ship.Rates)
+	p.Ship.Limits = c.limits("limits", f.Limits, ship.Limits)
+	p.Ship.Storm = c.storm("storm", f.Storm, ship.Storm)
+	p.Ship.Strings = slices.Clone(ship.Strings)
+	if f.InPortBeforeSailing != nil {
+		p.InPort = c.quantity("in_port_before_sailing", f.InPortBeforeSailing, inPortMeasure, ship.inPort)
+	}
+	p.Sites = c.sites(f.Sites, ship)
+	p.Order = c.order(f, p.Sites)
+	p.Before = c.precedences(f, p)
+	if len(c.faults) == 0 {
+		c.routes(p)
+	}
+	p.Warnings = c.warnings
+	return p
+}
+
+// version is the version of the file format.
+func (c *clerk) version(t text) {
+	if t.value != "1" {
+		c.fault("version", t.value, "the version of the file format, which is 1")
+	}
+}
+
+func (c *clerk) port(path string, f portFile) plan.Port {
+	return plan.Port{Name: c.name(join(path, "name"), f.Name), Position: c.position(join(path, "position"), f.Position)}
+}

@@ -1,0 +1,64 @@
+package scenario
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// Fault is one thing that is wrong with a file: where, what stands there, and what is wanted.
+type Fault struct {
+	File   string
+	Line   int    // 0 where the format has none, or the value did not come from the file
+	Path   string // such as "sites[0].water_depth", counted from 0
+	Value  string // as written, empty where nothing is
+	Wanted string
+}
+
+// Error is the fault on one line: file:line: path: "value": what is wanted.
+func (f Fault) Error() string {
+	parts := []string{f.File}
+	if f.Line > 0 {
+		parts[0] = fmt.Sprintf("%s:%d", f.File, f.Line)
+	}
+	if f.Path != "" {
+		parts = append(parts, f.Path)
+	}
+	if f.Value != "" {
+		parts = append(parts, fmt.Sprintf("%q", f.Value))
+	}
+	return strings.Join(append(parts, f.Wanted), ": ")
+}
+
+// Faults is all that is wrong, in the order of the lines.
+type Faults []Fault
+
+// Error has a line for each fault.
+func (f Faults) Error() string {
+	lines := make([]string, len(f))
+	for i, fault := range f {
+		lines[i] = fault.Error()
+	}
+	return strings.Join(lines, "\n")
+}
+
+// Unwrap gives the single faults to errors.As.
+func (f Faults) Unwrap() []error {
+	errs := make([]error, len(f))
+	for i, fault := range f {
+		errs[i] = fault
+	}
+	return errs
+}
+
+// orNil is the error of the faults, none where there are none.
+func (f Faults) orNil() error {
+	if len(f) == 0 {
+		return nil
+	}
+	slices.SortStableFunc(f, func(a, b Fault) int {
+		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line))
+	})
+	return f
+}

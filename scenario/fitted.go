@@ -1,0 +1,85 @@
+package scenario
+
+import (
+	"fmt"
+	"maps"
+	"math"
+	"strings"
+
+	"coredays/model/spread"
+)
+
+// fitted makes the shape, nil with a fault where the numbers allow none.
+func (c *clerk) fitted(path string, f form, values map[string]float64, m measure, words string) spread.Shape {
+	shape, err := f.makeShape(values, m)
+	if err != nil {
+		c.fault(path, words, inPeoplesUnit(f, values, m, err))
+		return nil
+	}
+	return c.possible(path, shape, m, words)
+}
+
+// inPeoplesUnit says what is wrong with a fit. The values named are in SI when the fit was in SI,
+// so it is tried once more in the unit that people use.
+func inPeoplesUnit(f form, values map[string]float64, m measure, err error) string {
+	one, noUnit := m.parse("1 " + m.symbol + m.per)
+	if noUnit != nil || !strings.Contains(err.Error(), "between") {
+		return err.Error()
+	}
+	values = maps.Clone(values)
+	if _, given := values["highest"]; m.chance() && !given {
+		values["highest"] = 1
+	}
+	for key := range values {
+		values[key] /= one
+	}
+	m.most = math.Inf(1) // the bound of a share is among the values now
+	if _, again := f.makeShape(values, m); again != nil {
+		err = again
+	}
+	return strings.TrimSpace(fmt.Sprintf("%v %s%s", err, m.symbol, m.per))
+}
+
+// rare is a probability beyond those that are ever drawn.
+const rare = 1e-10
+
+// possible refuses a shape that reaches values that the quantity can't have.
+func (c *clerk) possible(path string, shape spread.Shape, m measure, words string) spread.Shape {
+	low, high := shape.Quantile(rare), shape.Quantile(1-rare)
+	switch {
+	case !(low >= m.least) || m.above && low == m.least:
+		c.fault(path, words, "a spread that stays "+m.limits())
+	case m.chance() && high > m.most:
+		c.fault(path, words, "a spread that stays "+m.limits()+", which this one does not at its upper end")
+	case !(high <= math.MaxFloat32):
+		c.fault(path, words, "a spread that is not as wide as this")
+	default:
+		return shape
+	}
+	return nil
+}
+
+// table reads a spread given by its quantiles.
+func (c *clerk) table(path string, rows []quantileFile, m measure) (spread.Shape, string) {
+	before := len(c.outline.faults)
+	var t spread.Table
+	var words []string
+	for i, row := range rows {
+		t.P = append(t.P, c.number(join(at(path, i), "p"), row.P, quantileMeasure))
+		t.Value = append(t.Value, c.number(join(at(path, i), "value"), row.Value, m))
+		words = append(words, row.Value.value+" at "+row.P.value)
+		if i > 0 && t.P[i] <= t.P[i-1] && len(c.outline.faults) == before {
+			c.fault(join(at(path, i), "p"), row.P.value, "probabilities that rise")
+		}
+		if i > 0 && t.Value[i] < t.Value[i-1] && len(c.outline.faults) == before {
+			c.fault(join(at(path, i), "value"), row.Value.value, "values that do not fall as p rises")
+		}
+	}
+	if len(rows) < 2 {
+		c.fault(path, "", "at least two quantiles")
+	}
+	if len(c.outline.faults) > before || len(c.saidWithin(path)) > 0 {
+		return nil, ""
+	}
+	return t, "quantiles " + strings.Join(words, ", ")
+}

@@ -1,0 +1,84 @@
+package scenario
+
+import (
+	"coredays/model/coring"
+	"coredays/model/ground"
+	"coredays/model/spread"
+)
+
+// readLithologies reads the file of lithologies.
+func readLithologies(name string, data []byte) ([]ground.Lithology, Faults) {
+	v, o := load(name, data)
+	c := &clerk{outline: o}
+	if len(o.faults) > 0 && !o.onlyEmpty() {
+		return nil, o.faults
+	}
+	var f lithologiesFile
+	c.said = decode(v, o, &f)
+	c.version(f.Version)
+	var all []ground.Lithology
+	for i, l := range f.Lithologies {
+		all = append(all, c.lithology(at("lithologies", i), l))
+	}
+	return all, o.faults
+}
+
+// lithology reads one lithology, which must be complete and sourced.
+func (c *clerk) lithology(path string, f lithologyFile) ground.Lithology {
+	l := ground.Lithology{Name: c.name(join(path, "name"), f.Name)}
+	c.sourced(join(path, "side_shear"), f.SideShear)
+	c.sourced(join(path, "drilling_rate"), f.DrillingRate)
+	c.sourced(join(path, "drilling_ahead_rate"), f.DrillingAheadRate)
+	l.Strength = c.quantity(join(path, "side_shear"), f.SideShear, strengthMeasure, spread.Quantity{})
+	l.Rate = c.quantity(join(path, "drilling_rate"), f.DrillingRate, penetrationRate, spread.Quantity{})
+	l.Ahead = c.quantity(join(path, "drilling_ahead_rate"), f.DrillingAheadRate, penetrationRate, spread.Quantity{})
+	if f.Recovery == nil {
+		f.Recovery = &recoveryFile{}
+	}
+	for tool := range coring.Tools {
+		inner := join(path, "recovery."+tool.String())
+		c.sourced(inner, f.Recovery.of(tool))
+		l.Recovery[tool] = c.quantity(inner, f.Recovery.of(tool), recoveryMeasure, spread.Quantity{})
+	}
+	return l
+}
+
+func (r *recoveryFile) of(tool coring.Tool) *spreadFile {
+	return [coring.Tools]*spreadFile{coring.APC: r.APC, coring.HLAPC: r.HLAPC, coring.XCB: r.XCB, coring.RCB: r.RCB}[tool]
+}
+
+// altered is a lithology with what a layer says otherwise.
+func (c *clerk) altered(path string, f layerFile, l ground.Lithology) ground.Lithology {
+	if f.SideShear != nil {
+		l.Strength = c.quantity(join(path, "side_shear"), f.SideShear, strengthMeasure, l.Strength)
+	}
+	if f.DrillingRate != nil {
+		l.Rate = c.quantity(join(path, "drilling_rate"), f.DrillingRate, penetrationRate, l.Rate)
+	}
+	if f.DrillingAheadRate != nil {
+		l.Ahead = c.quantity(join(path, "drilling_ahead_rate"), f.DrillingAheadRate, penetrationRate, l.Ahead)
+	}
+	for tool := range coring.Tools {
+		if f.Recovery != nil && f.Recovery.of(tool) != nil {
+			l.Recovery[tool] = c.quantity(join(path, "recovery."+tool.String()), f.Recovery.of(tool), recoveryMeasure, l.Recovery[tool])
+		}
+	}
+	return l
+}
+
+// named finds a lithology by its name.
+func named(all []ground.Lithology, name string) (ground.Lithology, bool) {
+	for _, l := range all {
+		if l.Name == name {
+			return l, true
+		}
+	}
+	return ground.Lithology{}, false
+}
+
+func names(all []ground.Lithology) (list []string) {
+	for _, l := range all {
+		list = append(list, l.Name)
+	}
+	return list
+}

@@ -1,0 +1,57 @@
+package scenario
+
+import (
+	"bytes"
+	"path/filepath"
+	"strings"
+
+	"github.com/spf13/viper"
+)
+
+// mostBytes is far more than any scenario needs.
+const mostBytes = 4 << 20
+
+// load reads a file in the format that its name tells. The outline has faults where there is
+// nothing to go on with.
+func load(name string, data []byte) (*viper.Viper, *outline) {
+	format, o := outlined(name, data)
+	v := viper.NewWithOptions(viper.KeyDelimiter("::")) // names may contain dots
+	if len(o.faults) > 0 && !o.onlyEmpty() {
+		return v, o
+	}
+	v.SetConfigType(format)
+	if err := v.ReadConfig(bytes.NewReader(data)); err != nil {
+		o.fault("", "", "keys with their values; "+err.Error())
+	}
+	return v, o
+}
+
+// outlined chooses the format and reads the outline.
+func outlined(name string, data []byte) (string, *outline) {
+	if len(data) > mostBytes {
+		o := newOutline(name)
+		o.fault("", "", "a file of at most 4 MiB")
+		return "", o
+	}
+	switch extension := strings.ToLower(filepath.Ext(name)); extension {
+	case ".yaml", ".yml":
+		return "yaml", yamlOutline(name, data)
+	case ".toml":
+		return "toml", tomlOutline(name, data)
+	case ".json":
+		return "json", jsonOutline(name, data)
+	}
+	o := newOutline(name)
+	o.fault("", "", "a name that ends in .yaml, .yml, .toml or .json")
+	return "", o
+}
+
+// onlyEmpty tells whether the faults so far are values left empty, which keep nothing from being read.
+func (o *outline) onlyEmpty() bool {
+	for _, f := range o.faults {
+		if f.Wanted != wantedValue {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,75 @@
+package scenario
+
+import (
+	"fmt"
+	"slices"
+
+	"coredays/model/plan"
+)
+
+// order is the order of the visits: as stated, else primary sites as they stand in the file and
+// then the alternates. Alternates that a stated order leaves out come last.
+func (c *clerk) order(f expeditionFile, sites []plan.Site) []int {
+	var order []int
+	for i, t := range f.Order {
+		path := at("order", i)
+		s, found := c.siteNamed(path, t, sites)
+		if found && slices.Contains(order, s) {
+			c.fault(path, t.value, "each site once")
+		} else if found {
+			order = append(order, s)
+		}
+	}
+	if f.Order != nil {
+		c.noneLeftOut(order, sites)
+	}
+	for _, alternate := range []bool{false, true} {
+		for s := range sites {
+			if sites[s].Alternate == alternate && !slices.Contains(order, s) {
+				order = append(order, s)
+			}
+		}
+	}
+	return order
+}
+
+// noneLeftOut notes primary sites that a stated order does not have: a site is not dropped in silence.
+func (c *clerk) noneLeftOut(order []int, sites []plan.Site) {
+	for s := range sites {
+		if !sites[s].Alternate && !slices.Contains(order, s) && sites[s].Name != "" {
+			c.fault("order", "", fmt.Sprintf("every primary site; %q is left out", sites[s].Name))
+		}
+	}
+}
+
+// siteNamed finds a site by its name.
+func (c *clerk) siteNamed(path string, t text, sites []plan.Site) (int, bool) {
+	name := c.name(path, t)
+	known := make([]string, len(sites))
+	for s := range sites {
+		known[s] = sites[s].Name
+	}
+	s := slices.Index(known, name)
+	if s < 0 && name != "" {
+		wanted, _ := suggest(name, known, "site")
+		c.fault(path, name, wanted)
+	}
+	return s, s >= 0
+}
+
+// precedences reads the rules that the order must keep.
+func (c *clerk) precedences(f expeditionFile, p *plan.Plan) (rules []plan.Precedence) {
+	for i, rule := range f.OrderRules {
+		path := at("order_rules", i)
+		first, found := c.siteNamed(join(path, "first"), rule.First, p.Sites)
+		then, foundToo := c.siteNamed(join(path, "then"), rule.Then, p.Sites)
+		if !found || !foundToo {
+			continue
+		}
+		if slices.Index(p.Order, first) >= slices.Index(p.Order, then) {
+			c.fault(path, "", fmt.Sprintf("an order in which %s comes before %s", rule.First.value, rule.Then.value))
+		}
+		rules = append(rules, plan.Precedence{First: first, Then: then})
+	}
+	return rules
+}

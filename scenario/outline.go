@@ -1,0 +1,77 @@
+package scenario
+
+import (
+	"fmt"
+	"strings"
+)
+
+// outline is where things stand in a file, and what is wrong with its form alone: viper tells no
+// lines and overlooks keys that stand twice in another case, or are empty.
+type outline struct {
+	file   string
+	lines  map[string]int  // by path; empty for formats without lines
+	set    map[string]bool // paths whose value came from a setting, not from the file
+	faults Faults
+}
+
+func newOutline(file string) *outline {
+	return &outline{file: file, lines: map[string]int{}, set: map[string]bool{}}
+}
+
+// fault notes what is wrong at a path.
+func (o *outline) fault(path, value, wanted string) {
+	file, line := o.where(path)
+	o.faults = append(o.faults, Fault{file, line, path, value, wanted})
+}
+
+// where is the file and line of a path, or of the nearest thing around it that has one.
+func (o *outline) where(path string) (file string, line int) {
+	for p := path; p != ""; p = parent(p) {
+		if o.set[p] {
+			return settingFile, 0
+		}
+		if line, found := o.lines[p]; found {
+			return o.file, line
+		}
+	}
+	if len(o.lines) > 0 {
+		return o.file, 1
+	}
+	return o.file, 0
+}
+
+// source names the place of a value for those who ask where it came from.
+func (o *outline) source(path string) string {
+	file, line := o.where(path)
+	if line == 0 {
+		return fmt.Sprintf("%s: %s", file, path)
+	}
+	return fmt.Sprintf("%s:%d", file, line)
+}
+
+// join is the path of a key. Keys are lower case to viper, so they are here.
+func join(path, key string) string {
+	if path == "" {
+		return strings.ToLower(key)
+	}
+	return path + "." + strings.ToLower(key)
+}
+
+// at is the path of an element of a list.
+func at(path string, i int) string { return fmt.Sprintf("%s[%d]", path, i) }
+
+// parent is the path around a path.
+func parent(path string) string {
+	return path[:max(strings.LastIndexAny(path, ".["), 0)]
+}
+
+// within tells whether a path is another or inside it.
+func within(path, outer string) bool {
+	rest, found := strings.CutPrefix(path, outer)
+	return found && (rest == "" || outer == "" || rest[0] == '.' || rest[0] == '[')
+}
+
+const (
+	wantedOnce  = "one value only; this key stands twice"
+	wantedValue = "a value, or leave the key out"
+)

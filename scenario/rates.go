@@ -1,0 +1,38 @@
+package scenario
+
+import (
+	"slices"
+
+	"coredays/model/rig"
+	"coredays/model/spread"
+)
+
+// rates reads figures of the ship over those in base: what is not stated stays as it is.
+func (c *clerk) rates(path string, given map[string]spreadFile, base [rig.Rates]spread.Quantity) [rig.Rates]spread.Quantity {
+	for _, key := range sortedKeys(given) {
+		s := given[key]
+		r, known := rig.ParseRate(key)
+		if !known {
+			wanted, _ := suggest(key, rateKeys(), "rate")
+			c.fault(join(path, key), "", wanted)
+			continue
+		}
+		base[r] = c.quantity(join(path, key), &s, rateMeasure(r), base[r])
+	}
+	return base
+}
+
+func sortedKeys(m map[string]spreadFile) (keys []string) {
+	for key := range m {
+		keys = append(keys, key)
+	}
+	slices.Sort(keys)
+	return keys
+}
+
+func rateKeys() (keys []string) {
+	for r := range rig.Rates {
+		keys = append(keys, r.Of().Key)
+	}
+	return keys
+}

@@ -1,0 +1,46 @@
+package scenario
+
+import (
+	"fmt"
+
+	"coredays/model/plan"
+	"github.com/spf13/viper"
+)
+
+// Read reads a scenario. The extension of the name decides the format: .yaml, .yml, .toml or
+// .json; a ship file that the scenario names is looked for beside it. Where the file is wrong
+// the error is Faults, all of them.
+func Read(name string, data []byte) (*plan.Plan, error) { return WithSettings(data, name, nil) }
+
+// Open reads the scenario in a file.
+func Open(path string) (*plan.Plan, error) {
+	data, err := readFile(path)
+	if err != nil {
+		return nil, fmt.Errorf("the scenario can't be read: %w", err)
+	}
+	return Read(path, data)
+}
+
+// WithSettings reads a scenario with some of its values replaced before they are looked at, such
+// as "sites[0].water_depth=3000 m" or "sites[SB-01].cap=9 d".
+func WithSettings(data []byte, name string, settings []string) (*plan.Plan, error) {
+	v, o := load(name, data)
+	if len(o.faults) > 0 && !o.onlyEmpty() {
+		return nil, o.faults.orNil()
+	}
+	v = withSettings(v, o, settings)
+	p := read(v, o)
+	if err := o.faults.orNil(); err != nil {
+		return nil, err
+	}
+	return p, nil
+}
+
+// read turns what was loaded into a plan and notes what is wrong.
+func read(v *viper.Viper, o *outline) *plan.Plan {
+	o.faults = append(o.faults, builtIn().faults...)
+	c := &clerk{outline: o}
+	var f expeditionFile
+	c.said = decode(v, o, &f)
+	return c.expedition(f)
+}

@@ -1,0 +1,137 @@
+package scenario
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"github.com/spf13/viper"
+	"go.yaml.in/yaml/v3"
+)
+
+// settingFile stands for a file in faults and sources of values that were set.
+const settingFile = "--set"
+
+// withSettings replaces values in what was loaded.
+func withSettings(v *viper.Viper, o *outline, settings []string) *viper.Viper {
+	if len(settings) == 0 {
+		return v
+	}
+	tree := v.AllSettings()
+	for _, s := range settings {
+		path, value, found := strings.Cut(s, "=")
+		if !found || strings.TrimSpace(value) == "" {
+			o.settingFault("", s, `a path and a value, such as "sites[0].cap=9 d"`)
+			continue
+		}
+		set{o, "", settingValue(value)}.into(tree, strings.TrimSpace(path))
+	}
+	changed := viper.NewWithOptions(viper.KeyDelimiter("::"))
+	if err := changed.MergeConfigMap(tree); err != nil {
+		o.settingFault("", "", err.Error())
+	}
+	return changed
+}
+
+func (o *outline) settingFault(path, value, wanted string) {
+	o.faults = append(o.faults, Fault{File: settingFile, Path: path, Value: value, Wanted: wanted})
+}
+
+// settingValue reads a value as it would be read in a YAML file.
+func settingValue(value string) any {
+	var read any
+	if err := yaml.Unmarshal([]byte(value), &read); err != nil || read == nil {
+		return value
+	}
+	return read
+}
+
+// set is a setting on its way into the tree.
+type set struct {
+	*outline
+	done  string // the path so far, with indices for names
+	value any
+}
+
+// into goes one step along the path and puts the value where it ends.
+func (s set) into(tree any, path string) {
+	if strings.HasPrefix(path, "[") {
+		s.intoList(tree, path)
+		return
+	}
+	end := strings.IndexAny(path+".", ".[")
+	key, rest := strings.ToLower(path[:end]), strings.TrimPrefix(path[end:], ".")
+	keys, isMap := tree.(map[string]any)
+	if !isMap || key == "" {
+		s.settingFault(join(s.done, path), "", "a path to something that is there")
+		return
+	}
+	s.done = join(s.done, key)
+	if rest == "" {
+		keys[key] = s.value
+		s.mark()
+		return
+	}
+	if keys[key] == nil && !strings.HasPrefix(rest, "[") {
+		keys[key] = map[string]any{}
+	}
+	s.into(keys[key], rest)
+}
+
+// intoList goes into an element of a list, by its name or its place.
+func (s set) intoList(tree any, path string) {
+	which, rest, closed := strings.Cut(path[1:], "]")
+	list, isList := tree.([]any)
+	i, known := find(list, which)
+	if !closed || !isList || i < 0 {
+		wanted, _ := suggest(which, known, "element")
+		s.settingFault(s.done+path, "", wanted)
+		return
+	}
+	s.done = at(s.done, i)
+	if rest == "" {
+		list[i] = s.value
+		s.mark()
+		return
+	}
+	s.into(list[i], strings.TrimPrefix(rest, "."))
+}
+
+// mark remembers that the value at the path came from a setting. Faults of the old value are gone.
+func (s set) mark() {
+	s.set[s.done] = true
+	kept := s.faults[:0]
+	for _, f := range s.faults {
+		if !within(f.Path, s.done) || f.File == settingFile {
+			kept = append(kept, f)
+		}
+	}
+	s.faults = kept
+	for path := range s.lines {
+		if within(path, s.done) {
+			delete(s.lines, path)
+		}
+	}
+}
+
+// find is the place of an element of a list with a name, or with that place, from 0; below 0
+// where there is none. known are the names that there are.
+func find(list []any, which string) (place int, known []string) {
+	for i, element := range list {
+		keys, _ := element.(map[string]any)
+		for _, key := range []string{"name", "task"} {
+			if keys[key] == nil {
+				continue
+			}
+			if name := fmt.Sprint(keys[key]); name == which {
+				return i, nil
+			} else {
+				known = append(known, name)
+			}
+		}
+	}
+	if i, err := strconv.Atoi(which); err == nil && i >= 0 && i < len(list) {
+		return i, nil
+	}
+	return -1, known
+}

@@ -1,0 +1,39 @@
+package scenario
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/agext/levenshtein"
+)
+
+// alike is how similar a name must be to be suggested: 1 is the same, 0 has nothing in common.
+const alike = 0.6
+
+// suggest says that there is no such thing and names the nearest that there is. meant is that
+// name, empty where none is near.
+func suggest(name string, known []string, thing string) (wanted, meant string) {
+	best := 0.0
+	for _, k := range known {
+		near := levenshtein.Match(strings.ToLower(name), strings.ToLower(k), nil)
+		if near >= alike && near > best {
+			best, meant = near, k
+		}
+	}
+	switch {
+	case meant != "":
+		return fmt.Sprintf("there is no such %s; did you mean %q?", thing, meant), meant
+	case len(known) == 0:
+		return fmt.Sprintf("there is no such %s", thing), ""
+	}
+	return fmt.Sprintf("there is no such %s; wanted: %s", thing, listed(known)), ""
+}
+
+// listed joins names with commas and "or".
+func listed(names []string) string {
+	last := len(names) - 1
+	if last < 1 {
+		return strings.Join(names, "")
+	}
+	return strings.Join(names[:last], ", ") + " or " + names[last]
+}

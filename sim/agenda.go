@@ -1,0 +1,47 @@
+// Package sim sails a voyage thousands of times and says when everything happens.
+//
+// A replication is a state and a table of rules. The rules, in the order of an operations plan,
+// pick the next operation from the state; the operation is a short script of activities; doing an
+// activity moves the clock, and what is due on the way happens. Nothing but the state tells what
+// comes next, so a replication can begin anywhere.
+package sim
+
+import "math"
+
+// actor is somebody or something other than the ship that acts by itself.
+type actor int
+
+// The actors.
+const (
+	theSea actor = iota // changes every hour
+	theRig              // breaks down
+	actors
+)
+
+// agenda holds when each actor acts next. There are few actors and each has one next act, so a
+// slot for each is faster than a heap. At the same instant the first actor of the list goes first.
+type agenda struct {
+	at   [actors]float64 // s after sailing; infinite where nothing is due
+	next float64
+	who  actor
+}
+
+// newAgenda has nothing due.
+func newAgenda() agenda {
+	a := agenda{next: math.Inf(1)}
+	for i := range a.at {
+		a.at[i] = math.Inf(1)
+	}
+	return a
+}
+
+// plan sets when an actor acts next.
+func (a *agenda) plan(who actor, at float64) {
+	a.at[who] = at
+	a.who, a.next = 0, a.at[0]
+	for i := 1; i < len(a.at); i++ {
+		if a.at[i] < a.next {
+			a.who, a.next = actor(i), a.at[i]
+		}
+	}
+}

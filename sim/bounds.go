@@ -1,0 +1,131 @@
+package sim
+
+import (
+	"coredays/model/activity"
+	"coredays/model/voyage"
+)
+
+// The rules of the expedition: leave in time for port, keep caps, give up what ranks lower first.
+// They look at the crew's estimates and at nothing that the replication has yet to draw.
+
+// worthStarting is the share of a hole's estimated time that must be left for it to be begun
+// [common practice: a hole that can't reach three quarters of its programme is left out].
+const worthStarting = 0.75
+
+// obey ends the item in hand when time or the site's cap is up.
+func (s *ship) obey() {
+	if !s.bound || s.here == nil || s.item == nil || s.hole.finished {
+		return
+	}
+	if s.item.Task != nil {
+		if s.timeUp {
+			s.finishItem(true)
+		}
+		return
+	}
+	needed := s.leaveTime() + s.nextTakes()
+	outOfTime := s.mustLeave(s.nextTakes())
+	outOfCap := s.here.Cap > 0 && s.clock-s.sites[s.siteNumber()].arrived+needed > float64(s.here.Cap)
+	if !outOfTime && !outOfCap {
+		return
+	}
+	s.fork()
+	s.items[s.item.Number].incomplete = true
+	s.hole.finished, s.hole.lost = true, false
+	if outOfTime {
+		s.timeUp = true
+	}
+}
+
+// mustLeave tells whether there is no time any more for work of so many seconds here.
+// Near the end the crew adds the hours for which the forecast has a sea too high to handle the
+// assembly on the rig floor.
+func (s *ship) mustLeave(work float64) bool {
+	spare := s.v.Deadline - (s.clock + work + s.leaveTime() + s.homeTime(s.at))
+	return spare < 0 || spare < lookAhead && spare < s.toldAbove(s.most(activity.PipeHandling))
+}
+
+// leaveOut tells whether an item of this site is dropped: because it doesn't fit any more, or
+// because what ranks higher and is still ahead would not fit after it.
+func (s *ship) leaveOut(i *voyage.Item) bool {
+	if !s.bound || s.fits(i) {
+		return false
+	}
+	s.fork()
+	s.items[i.Number].state = dropped
+	return true
+}
+
+// fits tells whether there is time for an item at the site where the ship is.
+func (s *ship) fits(i *voyage.Item) bool {
+	if s.timeUp {
+		return false
+	}
+	needed := s.reckons(i)
+	left := s.v.Deadline - s.clock - s.homeTime(s.at)
+	if at := s.here.Cap; at > 0 {
+		left = min(left, float64(at)-(s.clock-s.sites[s.siteNumber()].arrived))
+	}
+	if left < needed*worth(i) {
+		return false
+	}
+	return s.v.Deadline-s.clock-needed >= s.reserve(i.Rank)
+}
+
+// worth is the share of the estimate that must be left: a hole may be cut short, a task may not.
+func worth(i *voyage.Item) float64 {
+	if i.Hole != nil && len(i.Hole.Logging) == 0 {
+		return worthStarting
+	}
+	return 1
+}
+
+// reserve is the time for all that ranks higher than a rank and lies ahead at primary sites, with
+// the way there and home, s.
+func (s *ship) reserve(rank int) float64 {
+	at, total := s.at, 0.0
+	for _, n := range s.v.Plan.Order {
+		site := &s.v.Sites[n]
+		if site.Alternate {
+			continue
+		}
+		var here float64
+		for i := range site.Items {
+			if item := &site.Items[i]; item.Rank < rank && s.items[item.Number].state == ahead {
+				here += s.reckons(item)
+			}
+		}
+		if here == 0 {
+			continue
+		}
+		if to := voyage.SitePlace(n); to != at {
+			total += s.guess.leg[at][to] * contingency
+			at = to
+		}
+		total += here
+	}
+	return total + s.homeTime(at)
+}
+
+// passOver tells whether a site is dropped because not even its first item fits.
+func (s *ship) passOver(n int) bool {
+	if !s.bound {
+		return false
+	}
+	place := voyage.SitePlace(n)
+	left := s.v.Deadline - s.clock - s.guess.leg[s.at][place]*contingency - s.homeTime(place)
+	if !s.timeUp {
+		for i := range s.v.Sites[n].Items {
+			item := &s.v.Sites[n].Items[i]
+			if s.items[item.Number].state == ahead && left >= s.reckons(item)*worth(item) {
+				if s.v.Sites[n].Alternate {
+					s.fork()
+				}
+				return false
+			}
+		}
+	}
+	s.fork()
+	s.sites[n].state = dropped
+	return true
+}

@@ -1,0 +1,46 @@
+package sim
+
+import (
+	"coredays/model/activity"
+	"coredays/model/rig"
+)
+
+// mostOnDeck bounds the barrels on the bench and the cores on the catwalk.
+const mostOnDeck = 16
+
+// deck is the barrel bench and the catwalk: people who work beside the rig, known by when they
+// are free. The rig waits for them only when it has to.
+type deck struct {
+	barrels   [mostOnDeck]float64 // when each barrel is ready, s after sailing
+	benchFree float64
+	inPipe    int                 // cores begun
+	out       [mostOnDeck]float64 // when each place on the catwalk is empty
+	cutFree   float64
+	landed    int // cores laid on the catwalk
+}
+
+// awaitBarrel waits until the bench has a barrel ready.
+func (s *ship) awaitBarrel() {
+	n := s.deck.inPipe % s.count(rig.Barrels)
+	s.do(activity.BenchWait, s.deck.barrels[n]-s.clock)
+}
+
+// awaitCatwalk waits until there is room for the core that came up.
+func (s *ship) awaitCatwalk() {
+	n := s.deck.landed % s.count(rig.CatwalkRoom)
+	s.do(activity.CatwalkWait, s.deck.out[n]-s.clock)
+}
+
+// land gives a core to the catwalk and its barrel to the bench, each to be worked on in turn.
+func (s *ship) land() {
+	d := &s.deck
+	d.cutFree = max(d.cutFree, s.clock) + s.rate(rig.CatwalkTime)
+	d.out[d.landed%s.count(rig.CatwalkRoom)] = d.cutFree
+	d.landed++
+	d.benchFree = max(d.benchFree, s.clock) + s.rate(rig.Bench)
+	d.barrels[d.inPipe%s.count(rig.Barrels)] = d.benchFree
+	d.inPipe++
+}
+
+// count is a rate that is a whole number.
+func (s *ship) count(r rig.Rate) int { return min(mostOnDeck, max(1, int(s.rateMedian(r)+0.5))) }

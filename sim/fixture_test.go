@@ -1,0 +1,141 @@
+package sim
+
+import (
+	"testing"
+	"time"
+
+	"coredays/model/activity"
+	"coredays/model/coring"
+	"coredays/model/geo"
+	"coredays/model/ground"
+	"coredays/model/plan"
+	"coredays/model/rig"
+	"coredays/model/sea"
+	"coredays/model/spread"
+	"coredays/model/unit"
+	"coredays/model/voyage"
+)
+
+// Plans for the tests: an invented ship whose every rate is one round number, in a calm sea,
+// without trouble, so that the days are a sum that a hand can do.
+
+const (
+	minutes = 60.0
+	hours   = 3600.0
+)
+
+// roundRates are the rates of the invented ship, in SI units.
+var roundRates = map[rig.Rate]float64{
+	rig.SailingSpeed: 5, rig.HangingSpeed: 0.5, rig.Pilotage: 2 * hours,
+	rig.Positioning: 30 * minutes, rig.Securing: 30 * minutes,
+	rig.PistonMakeUp: 3 * hours, rig.RotaryMakeUp: 3 * hours, rig.LayDown: 1 * hours,
+	rig.StandLength: 30, rig.JointLength: 10, rig.Tripping: 20 / hours, rig.TrippingInHole: 10 / hours,
+	rig.StandsBetweenFills: 1e9, rig.TopDrive: 30 * minutes, rig.PipeMass: 30, rig.TravellingMass: 50_000,
+	rig.OffsetMove: 60 * minutes, rig.MudlineClearance: 4.5, rig.MudlineReset: 30 * minutes,
+	rig.PistonPace: 1, rig.ExtendedPace: 1, rig.RotaryPace: 1,
+	rig.PistonWire: 250.0 / 60, rig.ExtendedWire: 250.0 / 60, rig.RotaryWire: 250.0 / 60,
+	rig.PistonHandling: 10 * minutes, rig.HalfPistonHandling: 10 * minutes, rig.ExtendedHandling: 10 * minutes, rig.RotaryHandling: 10 * minutes,
+	rig.Shot: 4 * minutes, rig.CorePull: 3 * minutes, rig.OrientationWait: 6 * minutes, rig.TemperatureStop: 10 * minutes,
+	rig.DrillOver: 30 * minutes, rig.Connection: 6 * minutes, rig.Bench: 1 * minutes, rig.Barrels: 3,
+	rig.CatwalkTime: 1 * minutes, rig.CatwalkRoom: 3, rig.Sweep: 15 * minutes, rig.CoresBetweenSweeps: 3, rig.CentreBit: 20 * minutes,
+	rig.BitLife: 50 * hours, rig.ExtendedLeastRate: 4 / hours,
+	rig.PistonDiameter: 0.09525, rig.StrokeForce: 150_000, rig.StrokeFriction: 0.5, rig.TipFactor: 9,
+	rig.HoleConditioning: 2 * hours, rig.BitRelease: 30 * minutes, rig.LoggingRigUp: 2 * hours, rig.LoggingRigDown: 1 * hours,
+	rig.StringChange: 1 * hours, rig.LoggingSpeed: 300 / hours, rig.LoggingWire: 1, rig.LoggingPipeDepth: 80,
+	rig.SeismicStations: 4 * hours, rig.MammalWatch: 1 * hours, rig.Penetrometer: 45 * minutes,
+	rig.FunnelDrop: 2 * hours, rig.CameraSpeed: 0.5, rig.FirstStab: 1 * hours, rig.NextStab: 0.3 * hours,
+	rig.HeavyMud: 1 * hours, rig.CementPlug: 5 * hours,
+	rig.PistonTroubleTime: 2 * hours, rig.ExtendedTroubleTime: 2 * hours, rig.RotaryTroubleTime: 4 * hours,
+	rig.StuckTime: 3 * hours, rig.Severing: 6 * hours, rig.RepairTime: 8 * hours,
+	rig.ForecastHorizon: 48 * hours, rig.ForecastSkill: 0.6, rig.HangOffDepth: 80,
+}
+
+// roundShip is the ship with the round rates.
+func roundShip() rig.Ship {
+	ship := rig.Ship{
+		Name:  "test ship",
+		Hull:  sea.Hull{Length: 140, Beam: 21, Draught: 7.5, Block: 0.7},
+		Storm: rig.Storm{ClearSeaFloor: 8, RecoverPipe: 10},
+		Limits: []rig.SeaLimit{
+			{For: activity.Positioning, Of: rig.WaveHeight, Most: 6}, {For: activity.PipeHandling, Of: rig.WaveHeight, Most: 4},
+			{For: activity.Tripping, Of: rig.WaveHeight, Most: 6}, {For: activity.PistonCoring, Of: rig.WaveHeight, Most: 4},
+			{For: activity.RotaryCoring, Of: rig.WaveHeight, Most: 5}, {For: activity.Logging, Of: rig.WaveHeight, Most: 3},
+		},
+		Strings: []rig.ToolString{{Name: "density", Passes: 1}, {Name: "seismic", Passes: 1, Seismic: true}},
+	}
+	for r := range rig.Rates {
+		ship.Rates[r] = spread.Just(roundRates[r])
+	}
+	return ship
+}
+
+// mud is a soft sediment that a piston corer can take to 300 m and of which all comes up.
+func mud() ground.Lithology {
+	l := ground.Lithology{Name: "mud", Strength: spread.Just(100), Rate: spread.Just(30 / hours), Ahead: spread.Just(40 / hours)}
+	for t := range l.Recovery {
+		l.Recovery[t] = spread.Just(1)
+	}
+	return l
+}
+
+// flat is a sea of the same low waves for ever.
+func flat() sea.Climate {
+	var c sea.Climate
+	for m := range c.Mean {
+		c.Mean[m], c.Variation[m] = 0.5, 0.01
+	}
+	return c
+}
+
+// pistonHole is a hole cored with the piston corer to a depth.
+func pistonHole(name string, to unit.Depth) plan.Item {
+	return plan.Item{Name: name, Rank: 1, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: to}}}}
+}
+
+// site is a site of mud in a depth of water.
+func site(name string, at geo.Position, depth unit.Length, items ...plan.Item) plan.Site {
+	return plan.Site{Name: name, Position: at, WaterDepth: depth, Climate: flat(), Items: items,
+		Layers:  []ground.Layer{{Bottom: 1000, Lithology: mud()}},
+		Refusal: plan.Refusal{Overpull: 267_000, PartialStrokes: 2, DrillOver: true}}
+}
+
+// expedition sails from 0N 0E to the sites in the order given and back to where it came from.
+func expedition(sites ...plan.Site) *plan.Plan {
+	p := &plan.Plan{Title: "test", Sails: time.Date(2031, 3, 1, 0, 0, 0, 0, time.UTC), SeaDays: 40 * unit.Day,
+		From: plan.Port{Name: "Near"}, To: plan.Port{Name: "Far"}, InPort: spread.Just(0), Ship: roundShip(), Sites: sites}
+	for i := range sites {
+		p.Order = append(p.Order, i)
+	}
+	return p
+}
+
+// compiled compiles a plan whose passages cross flat seas too.
+func compiled(t testing.TB, p *plan.Plan) *voyage.Voyage {
+	t.Helper()
+	v, err := voyage.Compile(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	calm, err := sea.NewTable(flat())
+	if err != nil {
+		t.Fatal(err)
+	}
+	for from := range v.Legs {
+		for to := range v.Legs[from] {
+			v.Legs[from][to].Waves = calm
+		}
+	}
+	return v
+}
+
+// sailed sails one replication of a plan.
+func sailed(t testing.TB, p *plan.Plan, bound bool) *ship {
+	t.Helper()
+	v := compiled(t, p)
+	s := newShip(v)
+	s.guess = reckon(v)
+	s.begins(1, 0)
+	s.bound = bound
+	s.sails()
+	return s
+}

@@ -1,0 +1,80 @@
+package sim
+
+import "coredays/model/chance"
+
+// lookAhead is how far ahead a forecast is used, s: three days.
+const lookAhead = 72 * 3600
+
+const (
+	issueEvery = 12 * 3600 // s between forecasts: twice a day [common practice]
+	toldEvery  = 3 * 3600  // s between the times that a forecast tells of
+	toldTimes  = (lookAhead+issueEvery)/toldEvery + 1
+)
+
+// forecast is what the crew was told last: the best estimate of the sea here at times to come.
+// They have no better knowledge of the future than this.
+type forecast struct {
+	issue  int // number of the issue, counted from sailing; -1 before the first
+	at     int // place for which it was read
+	height [toldTimes]float64
+}
+
+// theForecast is the purpose of the errors of forecasts.
+var theForecast = chance.KeyOf("forecast")
+
+// told reads the latest forecast for the place where the ship is.
+func (s *ship) told() *forecast {
+	f := &s.forecast
+	issue := int(s.clock / issueEvery)
+	if f.issue == issue && f.at == int(s.at) && !s.sea.calm {
+		return f
+	}
+	f.issue, f.at = issue, int(s.at)
+	noise := s.luck.For(theForecast).Normal(issue) // one error for all that an issue tells
+	for i := range f.height {
+		lead := float64(i * toldEvery)
+		step := int((float64(issue*issueEvery) + lead) / seaStep)
+		channel := s.v.Forecast
+		told := channel.Told(s.sea.score(step), noise, seconds(lead))
+		f.height[i] = s.sea.at(step, channel.Correlation(seconds(lead))*told)
+	}
+	return f
+}
+
+// until is the index of the first told time after a moment.
+func (f *forecast) until(clock float64) int {
+	return max(0, int((clock-float64(f.issue*issueEvery))/toldEvery)+1)
+}
+
+// toldWait is how long the forecast says that the sea will stay above a height, s, as far as the
+// crew looks ahead.
+func (s *ship) toldWait(most float64) float64 {
+	f := s.told()
+	for i := f.until(s.clock); i < toldTimes; i++ {
+		if f.height[i] <= most {
+			return float64(f.issue*issueEvery+i*toldEvery) - s.clock
+		}
+	}
+	return lookAhead
+}
+
+// toldMost is the highest sea that the forecast has for so many seconds from now on, m.
+func (s *ship) toldMost(during float64) float64 {
+	f := s.told()
+	most, first := s.sea.height, f.until(s.clock)
+	for i := first; i < toldTimes && float64(i-first)*toldEvery <= during; i++ {
+		most = max(most, f.height[i])
+	}
+	return most
+}
+
+// toldAbove is the time to come for which the forecast has a sea above a height, s.
+func (s *ship) toldAbove(most float64) (above float64) {
+	f := s.told()
+	for i := f.until(s.clock); i < toldTimes; i++ {
+		if f.height[i] > most {
+			above += toldEvery
+		}
+	}
+	return above
+}

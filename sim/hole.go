@@ -1,0 +1,90 @@
+package sim
+
+import (
+	"coredays/model/coring"
+	"coredays/model/plan"
+)
+
+// hole is the hole in hand. The zero value is one not yet begun.
+type hole struct {
+	open     bool
+	depth    float64 // m below sea floor
+	aim      float64 // depth to drill down to without coring, m below sea floor
+	centre   bool    // the centre bit is in the string
+	stage    int
+	half     bool // a refused piston corer goes on with the half-length one
+	cores    int  // numbered through the hole
+	partials int  // partial strokes in a row
+	refused  bool // the tool of the stage was refused
+	probes   int  // penetrometer runs made
+	rotating float64
+	bitLife  float64 // s of rotating
+	sweeps   int     // rotary cores since the last mud sweep
+	funnel   bool
+	stabs    int
+
+	conditioned bool
+	released    bool
+	hungLogging bool // pipe at logging depth, rigged up
+	bridged     bool
+	logged      int // strings run
+
+	finished bool // nothing more is wanted of it
+	lost     bool
+}
+
+// planned is the hole of the item in hand.
+func (s *ship) planned() *plan.Hole { return s.item.Hole }
+
+// stages are the coring stages of the hole in hand.
+func (s *ship) stages() []plan.Stage { return s.item.Hole.Stages }
+
+// tool is the coring tool in use.
+func (s *ship) tool() coring.Tool {
+	if s.hole.half {
+		return coring.HLAPC
+	}
+	return s.stages()[s.hole.stage].With
+}
+
+// assembly is the bottom-hole assembly that the hole in hand needs. A hole that is only drilled
+// takes the rotary one.
+func (s *ship) assembly() coring.Assembly {
+	if len(s.stages()) == 0 {
+		return coring.RotaryBHA
+	}
+	return s.stages()[0].With.Assembly()
+}
+
+// bottom is the bottom of the hole below the sea surface, m.
+func (s *ship) bottom() float64 { return s.here.Floor + s.hole.depth }
+
+// layer is the index of the layer at a depth below the sea floor; the last layer goes on for ever.
+func (s *ship) layer(depth float64) int {
+	for i := range s.here.Layers {
+		if depth < s.here.Layers[i].Bottom {
+			return i
+		}
+	}
+	return len(s.here.Layers) - 1
+}
+
+// nextStage goes on to the next tool of the hole.
+func (s *ship) nextStage() {
+	s.hole.stage++
+	s.hole.half, s.hole.refused, s.hole.partials = false, false, 0
+}
+
+// coringLeft tells whether a tool still has something to core, and passes over stages that have not.
+func (s *ship) coringLeft() bool {
+	for s.hole.stage < len(s.stages()) {
+		if s.hole.depth < float64(s.stages()[s.hole.stage].To)-shortest {
+			return true
+		}
+		s.nextStage()
+	}
+	return false
+}
+
+// shortest is the shortest core worth a cycle, m [common practice].
+const shortest = 0.5

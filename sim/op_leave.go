@@ -1,0 +1,36 @@
+package sim
+
+import (
+	"coredays/model/activity"
+	"coredays/model/plan"
+	"coredays/model/rig"
+)
+
+// completeHole: nothing of the hole is left to do.
+func (s *ship) completeHole() { s.hole.finished = true }
+
+// leaveHole fills or plugs the hole as it was promised and clears the sea floor.
+func (s *ship) leaveHole() {
+	if s.hole.open && s.inHole() {
+		switch s.planned().Abandon {
+		case plan.HeavyMud:
+			s.do(activity.HeavyMud, s.rate(rig.HeavyMud))
+		case plan.Cement:
+			s.do(activity.CementPlug, s.rate(rig.CementPlug))
+			s.used[cementPlugs]++
+		}
+		s.move(activity.PullFromHole, s.here.Floor)
+		s.do(activity.TopDrive, s.rate(rig.TopDrive))
+		if s.ended == stormClear {
+			s.ended = goingOn // the sea floor is being cleared anyway
+			s.clearFloor()
+		}
+		s.move(activity.PullPipe, s.here.Floor-clearance)
+	}
+	if s.ended == goingOn {
+		if s.hole.released {
+			s.bha = 0 // the bit stays in the hole: the rest of the assembly comes up with the pipe
+		}
+		s.finishItem(s.items[s.item.Number].incomplete)
+	}
+}

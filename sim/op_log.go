@@ -1,0 +1,132 @@
+package sim
+
+import (
+	"math"
+
+	"coredays/model/activity"
+	"coredays/model/coring"
+	"coredays/model/rig"
+)
+
+// log readies the hole, then runs one string of tools after the other, one each time.
+func (s *ship) log() {
+	h := &s.hole
+	if !h.conditioned {
+		s.conditionHole()
+	}
+	if !h.hungLogging {
+		s.hangLogging()
+	}
+	if s.ended != goingOn {
+		return
+	}
+	strings := s.planned().Logging
+	s.runString(strings[h.logged])
+	if s.ended != goingOn {
+		s.hole.hungLogging = false
+		return
+	}
+	h.logged++
+	if h.logged < len(strings) {
+		s.do(activity.ChangeString, s.rate(rig.StringChange))
+		return
+	}
+	s.do(activity.RigDownLogging, s.rate(rig.LoggingRigDown))
+}
+
+// conditionHole makes a wiper trip, sweeps the hole and fills it with logging mud; a rotary bit is
+// released, so that the tools pass: nothing can be cored after that.
+func (s *ship) conditionHole() {
+	if s.bit == s.bottom() {
+		s.move(activity.PullFromHole, s.loggingDepth())
+	}
+	s.move(activity.RunInHole, s.bottom())
+	s.do(activity.ConditionHole, s.rate(rig.HoleConditioning))
+	if s.bha == coring.RotaryBHA {
+		s.do(activity.ReleaseBit, s.rate(rig.BitRelease))
+	}
+	if s.ended == goingOn {
+		s.hole.conditioned = true
+		s.hole.released = s.bha == coring.RotaryBHA
+	}
+}
+
+// hangLogging pulls the pipe up to where the tools leave it and rigs up.
+func (s *ship) hangLogging() {
+	s.move(activity.PullFromHole, s.loggingDepth())
+	s.do(activity.RigUpLogging, s.rate(rig.LoggingRigUp))
+	s.hole.hungLogging = s.ended == goingOn
+}
+
+// loggingDepth is where the end of the pipe hangs while logging, below the sea surface, m.
+func (s *ship) loggingDepth() float64 {
+	return s.here.Floor + min(s.rateMedian(rig.LoggingPipeDepth), s.hole.depth)
+}
+
+// runString runs one string of tools down through the pipe and logs the open hole. A bridge leaves
+// half of it out of reach, for this string and those after it.
+func (s *ship) runString(which int) {
+	tools := s.v.Plan.Ship.Strings[which]
+	if !s.hole.bridged && s.happens(rig.Bridge) {
+		s.hole.bridged = true
+	}
+	open := s.bottom() - s.loggingDepth()
+	if s.hole.bridged {
+		open /= 2
+	}
+	takes := (2*s.loggingDepth()+open)/s.rate(rig.LoggingWire) + tools.Passes*open/s.rate(rig.LoggingSpeed)
+	if tools.Seismic {
+		stations := s.rate(rig.SeismicStations)
+		s.awaitDaylight(stations)
+		s.do(activity.MammalWatch, s.rate(rig.MammalWatch))
+		takes += stations
+	}
+	s.awaitForecast(s.most(activity.Logging), takes)
+	s.do(activity.RunString, takes)
+}
+
+// Hours of daylight taken for any place and season, local sun time [common practice: twelve hours
+// at the equinox; seasons and high latitudes are left out].
+const (
+	dawn = 6.0 * 3600
+	dusk = 18.0 * 3600
+)
+
+// awaitDaylight waits until so many seconds of daylight are ahead.
+func (s *ship) awaitDaylight(needed float64) {
+	s.do(activity.WaitForDaylight, s.daylightWait(needed))
+}
+
+// daylightWait is how long it is until so many seconds of daylight are ahead, s.
+func (s *ship) daylightWait(needed float64) float64 {
+	const day = 86400
+	sun := math.Mod(s.sea.firstAt+s.clock+float64(s.here.Position.Longitude)/360*day+2*day, day)
+	last := max(dawn, dusk-needed)
+	switch {
+	case sun < dawn:
+		return dawn - sun
+	case sun > last:
+		return dawn + day - sun
+	}
+	return 0
+}
+
+// awaitForecast waits while the forecast has a sea above a limit within the time that an activity
+// needs, where stopping would lose it; at most three days, then the crew tries.
+func (s *ship) awaitForecast(most, needed float64) {
+	const patience = 3 * 86400
+	for until := s.clock + patience; s.clock < until && s.ended == goingOn && s.toldMost(needed) > most; {
+		if s.rung() {
+			return
+		}
+		s.waitUntil(s.agenda.next)
+	}
+}
+
+// runPenetrometer makes one run of a penetrometer ahead of the bit.
+func (s *ship) runPenetrometer() {
+	s.do(activity.Penetrometer, 2*s.bit/s.rate(rig.PistonWire)+s.rate(rig.Penetrometer))
+	if s.ended == goingOn {
+		s.hole.probes++
+	}
+}

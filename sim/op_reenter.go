@@ -1,0 +1,58 @@
+package sim
+
+import (
+	"coredays/model/activity"
+	"coredays/model/plan"
+	"coredays/model/rig"
+)
+
+// canReenter tells whether the hole can be found again.
+func (s *ship) canReenter() bool { return s.planned().Reentry == plan.Funnel }
+
+// dropFunnel makes the hole findable, once.
+func (s *ship) dropFunnel() {
+	if s.hole.funnel {
+		return
+	}
+	s.do(activity.DropFunnel, s.rate(rig.FunnelDrop))
+	if s.ended == goingOn {
+		s.hole.funnel = true
+		s.used[funnels]++
+	}
+}
+
+// reenter finds the funnel with the camera and stabs it. A hole without a funnel is lost.
+func (s *ship) reenter() {
+	if !s.hole.funnel || (s.hole.stabs == 0 && s.happens(rig.FunnelLost)) {
+		s.hole.lost = true
+		return
+	}
+	stab := rig.FirstStab
+	if s.hole.stabs > 0 {
+		stab = rig.NextStab
+	}
+	s.do(activity.CameraRun, 2*s.here.Floor/s.rate(rig.CameraSpeed))
+	s.do(activity.Stab, s.rate(stab))
+	if s.ended == goingOn {
+		s.hole.stabs++
+		s.bit = s.here.Floor + 1e-3
+	}
+}
+
+// giveUpHole decides about a lost hole: drill another down to where it was, or drop the rest.
+func (s *ship) giveUpHole() {
+	log := &s.items[s.item.Number]
+	log.attempts++
+	if s.planned().IfLost == plan.GiveUp || log.attempts > mostAttempts {
+		s.finishItem(true)
+		return
+	}
+	lost := s.hole
+	s.hole = hole{aim: max(lost.depth, lost.aim), stage: lost.stage, half: lost.half, cores: lost.cores, probes: lost.probes,
+		logged: lost.logged, rotating: lost.rotating, bitLife: lost.bitLife}
+	s.offset = s.bit > 0
+	s.place.hole = attemptKey(s.item, log.attempts)
+}
+
+// mostAttempts is how often a hole is begun again before a crew gives it up.
+const mostAttempts = 3

@@ -1,0 +1,60 @@
+package sim
+
+import (
+	"coredays/model/activity"
+	"coredays/model/coring"
+	"coredays/model/rig"
+)
+
+// spud begins a hole: moves clear of the last one, spaces out, and finds the mudline where nobody
+// has found it yet.
+func (s *ship) spud() {
+	if s.offset {
+		s.do(activity.OffsetMove, s.rate(rig.OffsetMove))
+	}
+	s.do(activity.TopDrive, s.rate(rig.TopDrive))
+	if s.shootsMudline() {
+		s.findMudline()
+	}
+	if s.ended != goingOn {
+		return
+	}
+	s.offset = false
+	s.sites[s.siteNumber()].floorKnown = true
+	s.hole.open = true
+	s.bit = s.here.Floor
+	s.items[s.item.Number].holes++
+}
+
+// shootsMudline tells whether the hole begins with a piston core from above the sea floor.
+func (s *ship) shootsMudline() bool {
+	return len(s.stages()) > 0 && s.stages()[0].With.Piston() && s.hole.aim == 0
+}
+
+// mostMudlineShots ends the search on the worst of days: six shots are on record (Leg 199,
+// handbook facts), so twice that.
+const mostMudlineShots = 12
+
+// findMudline shoots until the core holds the mudline. Water only: the bit goes lower. A full
+// barrel: the mudline was missed, the bit goes higher. Later holes of a site know the depth.
+func (s *ship) findMudline() {
+	if s.sites[s.siteNumber()].floorKnown {
+		return
+	}
+	for range mostMudlineShots {
+		if !s.happens(rig.WaterCore) && !s.happens(rig.MissedMudline) {
+			return
+		}
+		s.do(activity.WaterCore, s.pistonCycle(coring.APC, 0))
+		s.do(activity.MudlineReset, s.rate(rig.MudlineReset))
+	}
+}
+
+// pistonCycle is the time of a piston core apart from what only some cores need, s.
+func (s *ship) pistonCycle(t coring.Tool, depth float64) float64 {
+	way := (s.here.Floor + depth) / s.rate(rig.PistonWire)
+	return s.rate(rig.PistonPace) * (2*way + s.rate(rig.Shot) + s.rate(rig.CorePull) + s.rate(handling[t]))
+}
+
+// handling is the rig floor's work for a core of each tool.
+var handling = [coring.Tools]rig.Rate{rig.PistonHandling, rig.HalfPistonHandling, rig.ExtendedHandling, rig.RotaryHandling}

@@ -1,0 +1,97 @@
+package sim
+
+import (
+	"coredays/model/activity"
+	"coredays/model/coring"
+	"coredays/model/rig"
+)
+
+// makeUpBHA makes up the assembly that the hole in hand needs.
+func (s *ship) makeUpBHA() {
+	r := rig.PistonMakeUp
+	if s.assembly() == coring.RotaryBHA {
+		r = rig.RotaryMakeUp
+	}
+	s.do(activity.MakeUpBHA, s.rate(r))
+	if s.ended != goingOn {
+		return
+	}
+	s.bha = s.assembly()
+	s.hole.rotating, s.hole.bitLife = 0, 0
+	if s.bha == coring.RotaryBHA {
+		s.hole.bitLife = s.rate(rig.BitLife)
+		s.used[rotaryBits]++
+	}
+}
+
+// runPipe brings the bit down to above the sea floor.
+func (s *ship) runPipe() { s.move(activity.RunPipe, s.here.Floor-clearance) }
+
+// recoverPipe brings all pipe on deck and lays down the assembly.
+func (s *ship) recoverPipe() {
+	s.move(activity.PullPipe, 0)
+	s.do(activity.LayDownBHA, s.rate(rig.LayDown))
+	if s.ended == goingOn {
+		s.bha = coring.NoBHA
+	}
+	s.offset = false
+}
+
+// runToBottom brings the bit back to the bottom of the hole.
+func (s *ship) runToBottom() { s.move(activity.RunInHole, s.bottom()) }
+
+// drillDown drills without coring to the depth aimed at, a joint at a time, layer by layer.
+func (s *ship) drillDown() {
+	s.hole.centre = s.bha == coring.RotaryBHA
+	for s.hole.depth < s.hole.aim-1e-6 && s.ended == goingOn {
+		i := s.layer(s.hole.depth)
+		to := s.hole.aim
+		if bottom := s.here.Layers[i].Bottom; i < len(s.here.Layers)-1 && bottom < to {
+			to = bottom
+		}
+		length := to - s.hole.depth
+		joint := s.rateMedian(rig.JointLength)
+		takes := length / s.draw(s.here.Layers[i].Ahead)
+		worked := s.doBy(activity.DrillAhead, takes, takes*joint/length)
+		s.deepen(length * worked / takes)
+		s.connect(s.hole.depth-length*worked/takes, s.hole.depth)
+	}
+	if s.hole.centre && s.ended == goingOn && len(s.stages()) > 0 {
+		s.do(activity.CentreBit, s.bit/s.rate(rig.RotaryWire)+s.rate(rig.CentreBit))
+		s.hole.centre = false
+	}
+}
+
+// deepen makes the hole deeper by a length.
+func (s *ship) deepen(length float64) {
+	s.hole.depth += length
+	s.bit = s.bottom()
+	log := &s.items[s.item.Number]
+	log.depth = max(log.depth, s.hole.depth)
+	s.drifted = max(s.drifted, s.bit)
+}
+
+// connect adds the joints of pipe that an advance needs.
+func (s *ship) connect(from, to float64) {
+	joint := s.rateMedian(rig.JointLength)
+	for n := int(to/joint) - int(from/joint); n > 0; n-- {
+		s.do(activity.Connection, s.rate(rig.Connection))
+	}
+}
+
+// changeBit brings in a new bit: with a free-fall funnel the hole is found again, without one it
+// ends here.
+func (s *ship) changeBit() {
+	if !s.canReenter() {
+		s.items[s.item.Number].incomplete = true
+		s.hole.finished = true
+		return
+	}
+	s.dropFunnel()
+	s.move(activity.PullFromHole, s.here.Floor)
+	s.move(activity.PullPipe, 0)
+	s.do(activity.LayDownBHA, s.rate(rig.LayDown))
+	if s.ended == goingOn {
+		s.bha = coring.NoBHA
+	}
+}

@@ -1,0 +1,99 @@
+package sim
+
+import (
+	"math"
+
+	"coredays/model/activity"
+	"coredays/model/coring"
+	"coredays/model/rig"
+	"coredays/model/unit"
+)
+
+// clearance is how far above the sea floor a bit is held between holes, m [common practice].
+const clearance = 30
+
+// inHole tells whether the bit is below the sea floor.
+func (s *ship) inHole() bool { return s.here != nil && s.bit > s.here.Floor+1e-6 }
+
+// move runs or pulls pipe until the bit is at a depth below the sea surface, m. When it is
+// stopped for good on the way, the bit is where it got to.
+func (s *ship) move(k activity.Kind, to float64) {
+	if s.ended != goingOn || to == s.bit {
+		return
+	}
+	from, length := s.bit, math.Abs(to-s.bit)
+	stands := length / s.rateMedian(rig.StandLength)
+	takes, unit := s.tripTime(k, stands, to)
+	share := s.doBy(k, takes, unit) / takes
+	s.bit = from + (to-from)*share
+	s.drifted = max(s.drifted, s.bit)
+	s.lineWork += s.lineWorkOf(from, s.bit)
+}
+
+// tripTime is the time of a trip of so many stands, and of one stand of it, s.
+func (s *ship) tripTime(k activity.Kind, stands, to float64) (takes, stand float64) {
+	r := rig.Tripping
+	if k == activity.RunInHole || k == activity.PullFromHole {
+		r = rig.TrippingInHole
+	}
+	takes = stands / s.rate(r)
+	if to > s.bit {
+		takes += math.Floor(stands/s.rateMedian(rig.StandsBetweenFills)) * s.rate(rig.Filling)
+		if fresh := to - max(s.drifted, s.bit); fresh > 0 {
+			takes += fresh / s.rateMedian(rig.StandLength) * s.rate(rig.Strapping)
+		}
+	}
+	return takes, takes / stands
+}
+
+// pullAnyhow pulls pipe to a depth below the sea surface in any sea: for safety nobody waits.
+func (s *ship) pullAnyhow(to float64) {
+	if s.bit <= to {
+		return
+	}
+	floor := math.Inf(1)
+	if s.here != nil {
+		floor = s.here.Floor
+	}
+	stand := s.rateMedian(rig.StandLength)
+	seconds := max(0, s.bit-max(to, floor))/stand/s.rate(rig.TrippingInHole) + max(0, min(s.bit, floor)-to)/stand/s.rate(rig.Tripping)
+	s.lineWork += s.lineWorkOf(s.bit, to)
+	s.pass(activity.PullPipe, seconds)
+	s.bit = to
+	if to == 0 {
+		s.pass(activity.LayDownBHA, s.rate(rig.LayDown))
+		s.bha = coring.NoBHA
+	}
+}
+
+// pass books an activity whatever the sea, with what happens on the way.
+func (s *ship) pass(k activity.Kind, takes float64) {
+	for s.agenda.next <= s.clock+takes {
+		step := s.agenda.next - s.clock
+		s.book(k, step)
+		takes -= step
+		s.happen()
+	}
+	s.book(k, takes)
+}
+
+// moveTime is the even time of a trip in the hole, s.
+func (s *ship) moveTime(length float64) float64 {
+	return length / s.rateMedian(rig.StandLength) / s.rateMedian(rig.TrippingInHole)
+}
+
+// lineWorkOf is the work of the drilling line on a trip of the bit between two depths, J: the mean
+// load times the way [mechanics; API RP 9B counts it in ton-miles with the acceleration of each
+// stand left out here].
+func (s *ship) lineWorkOf(from, to float64) float64 {
+	const gravity = 9.80665            // m/s2, CGPM 1901
+	const buoyancy = 1 - 1025.0/7850.0 // seawater and steel: BF = 1 - SG/7.85, formula list cited in the handbook facts
+	pipe := s.rateMedian(rig.PipeMass) * buoyancy * (from + to) / 2
+	return (pipe + s.rateMedian(rig.TravellingMass)) * gravity * math.Abs(to-from)
+}
+
+// rateMedian is the even value of a rate, for what is a size rather than a chance, and for what
+// the crew reckons with.
+func (s *ship) rateMedian(r rig.Rate) float64 { return s.v.Quantities[r].At(0) }
+
+func seconds(t float64) unit.Duration { return unit.Duration(t) }

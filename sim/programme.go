@@ -1,0 +1,104 @@
+package sim
+
+import (
+	"coredays/model/chance"
+	"coredays/model/voyage"
+)
+
+// choose decides what comes next when nothing is in hand: the next item of the site, or where to
+// go. Only a bound ship leaves anything out.
+func (s *ship) choose() {
+	if s.item != nil {
+		return
+	}
+	if s.here != nil {
+		for i := range s.here.Items {
+			item := &s.here.Items[i]
+			if s.items[item.Number].state == ahead && s.wanted(item) && !s.leaveOut(item) {
+				s.begin(item)
+				return
+			}
+		}
+	}
+	s.towards = s.nextPlace()
+}
+
+// wanted tells whether the condition of an item is met; an item whose condition fails is dropped
+// by intent and counts as done.
+func (s *ship) wanted(i *voyage.Item) bool {
+	if i.When == nil || s.everything {
+		return true
+	}
+	other := s.items[s.here.Items[i.When.Hole].Number]
+	met := other.refused > 0 && other.refused < float64(i.When.Depth)
+	if !i.When.Above {
+		met = other.refused == 0 && other.depth > 0 || other.refused >= float64(i.When.Depth)
+	}
+	if !met {
+		s.items[i.Number].state = done
+	}
+	return met
+}
+
+// begin takes an item in hand.
+func (s *ship) begin(i *voyage.Item) {
+	s.item = i
+	s.place.hole = i.Key
+	log := &s.items[i.Number]
+	log.state = underWay
+	log.began = s.clock
+	s.hole = hole{}
+	if i.Hole != nil {
+		s.hole.aim = float64(i.Hole.DrillAheadTo)
+		s.offset = s.bit > 0
+	}
+}
+
+// finishItem closes the log of the item in hand.
+func (s *ship) finishItem(incomplete bool) {
+	log := &s.items[s.item.Number]
+	log.state = done
+	log.incomplete = log.incomplete || incomplete
+	log.took = s.clock - log.began
+	s.learn(log)
+	s.lastItem = s.item.Number + 1
+	s.item = nil
+}
+
+// closeItem adds the time until the ship is under way to the last item of the site.
+func (s *ship) closeItem() {
+	if s.lastItem > 0 {
+		log := &s.items[s.lastItem-1]
+		log.took = s.clock - log.began
+		s.lastItem = 0
+	}
+}
+
+// nextPlace is where the ship goes from here: the next primary site with something left to do,
+// then, when she is bound and there is time, an alternate, then the last port.
+func (s *ship) nextPlace() voyage.Place {
+	for _, alternate := range []bool{false, true} {
+		if alternate && !s.bound && !s.everything {
+			break
+		}
+		for _, i := range s.v.Plan.Order {
+			if s.v.Sites[i].Alternate == alternate && s.sites[i].state == ahead && !s.passOver(i) {
+				return voyage.SitePlace(i)
+			}
+		}
+	}
+	return voyage.ToPort
+}
+
+// siteNumber is the index of the site where the ship is.
+func (s *ship) siteNumber() int { return int(s.at - voyage.FirstSite) }
+
+// movesHanging tells whether the ship goes to the next site with pipe hanging.
+func (s *ship) movesHanging() bool {
+	return s.towards >= voyage.FirstSite && s.v.Sites[s.towards-voyage.FirstSite].Hanging
+}
+
+// attemptKey keys the luck of a hole begun again.
+func attemptKey(i *voyage.Item, attempt int) chance.Key {
+	return i.Key + chance.Key(attempt)*0x9e3779b97f4a7c15 // SplitMix64's increment keeps the keys apart
+}

@@ -1,0 +1,80 @@
+package sim
+
+import (
+	"fmt"
+	"math"
+	"time"
+
+	"coredays/model/activity"
+	"coredays/model/coring"
+	"coredays/model/logbook"
+	"coredays/model/unit"
+	"coredays/model/voyage"
+)
+
+// recorder writes the diary of one replication.
+type recorder struct {
+	sails   time.Time
+	entries []logbook.Entry
+}
+
+// Diary sails one replication again and writes down all of it: bound by the rules of the
+// expedition, or the whole programme without a deadline.
+func Diary(v *voyage.Voyage, seed uint64, replication int, bound bool) *logbook.Diary {
+	s := newShip(v)
+	s.guess = reckon(v)
+	s.diary = &recorder{sails: v.Plan.Sails}
+	s.begins(seed, replication)
+	s.bound = bound
+	s.sails()
+	return &logbook.Diary{Title: v.Plan.Title, Seed: seed, Replication: replication, Bound: bound, Days: unit.Duration(s.clock), Entries: s.diary.entries}
+}
+
+// book adds time to the diary. An activity that goes on after an event stays one line.
+func (r *recorder) book(s *ship, k activity.Kind, seconds float64) {
+	if seconds <= 0 {
+		return
+	}
+	from, to := r.at(s.clock), r.at(s.clock+seconds)
+	if n := len(r.entries); n > 0 {
+		if last := &r.entries[n-1]; last.Kind == k && last.To.Equal(from) && last.Note == "" && last.Place == s.whereabouts() {
+			last.To = to
+			last.Waves = max(last.Waves, unit.Length(s.sea.height))
+			last.Depth = s.bitDepth()
+			return
+		}
+	}
+	r.entries = append(r.entries, logbook.Entry{From: from, To: to, Kind: k, Place: s.whereabouts(), Depth: s.bitDepth(), Waves: unit.Length(s.sea.height)})
+}
+
+// core notes a core with the activity that brought it on deck.
+func (r *recorder) core(s *ship, t coring.Tool, from, length, recovered float64) {
+	if n := len(r.entries); n > 0 {
+		r.entries[n-1].Note = fmt.Sprintf("core %d %s from %.1f mbsf: %.1f m cut, %.1f m up", s.hole.cores, t, from, length, recovered)
+	}
+}
+
+// at is a moment of the expedition, to the second.
+func (r *recorder) at(clock float64) time.Time {
+	return r.sails.Add(time.Duration(math.Round(clock)) * time.Second)
+}
+
+// whereabouts is where the ship is, in words.
+func (s *ship) whereabouts() string {
+	switch {
+	case s.here == nil:
+		return s.v.Name(s.at) + " to " + s.v.Name(s.towards)
+	case s.item == nil:
+		return s.here.Name
+	default:
+		return s.here.Name + " " + s.item.Name
+	}
+}
+
+// bitDepth is the depth of the bit below the sea floor; above it, negative.
+func (s *ship) bitDepth() unit.Depth {
+	if s.here == nil || s.bit == 0 {
+		return unit.Depth(math.NaN())
+	}
+	return unit.Depth(s.bit - s.here.Floor)
+}

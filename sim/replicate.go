@@ -1,0 +1,127 @@
+package sim
+
+import (
+	"context"
+	"runtime"
+	"sync"
+	"sync/atomic"
+
+	"coredays/model/unit"
+	"coredays/model/voyage"
+)
+
+// Run says how often and how a voyage is sailed. The zero value is one replication of the seed 0
+// on all processors.
+type Run struct {
+	Seed         uint64
+	Replications int           // at least so many
+	Precision    unit.Duration // go on until P90 of days needed is known so well; 0 to stop at Replications
+	Workers      int           // 0 for one a processor
+	Progress     func(done int)
+}
+
+// mostReplications ends a run whose precision can't be had.
+const mostReplications = 1_000_000
+
+// Results are the rows of all replications that were done.
+type Results struct {
+	columns columns
+	run     Run
+	needed  []float64 // row after row: the whole programme, no deadline
+	bound   []float64 // the same replications under the rules of the expedition
+	done    []bool    // by replication
+	Stopped bool      // the context ended the run
+}
+
+// Replicate sails a voyage again and again. Each replication depends on the voyage, the seed and
+// its number alone, so the results are the same for any number of workers. When the context ends,
+// the replications done so far are returned.
+func Replicate(ctx context.Context, v *voyage.Voyage, run Run) *Results {
+	r := &Results{columns: newColumns(v), run: run}
+	guess := reckon(v)
+	for want := max(1, run.Replications); len(r.done) < want && ctx.Err() == nil; want = r.enough() {
+		r.extend(ctx, v, guess, want)
+	}
+	r.Stopped = ctx.Err() != nil
+	return r
+}
+
+// extend does the replications up to a number.
+func (r *Results) extend(ctx context.Context, v *voyage.Voyage, guess *estimates, want int) {
+	from, width := len(r.done), r.columns.width
+	r.needed = append(r.needed, make([]float64, (want-from)*width)...)
+	r.bound = append(r.bound, make([]float64, (want-from)*width)...)
+	r.done = append(r.done, make([]bool, want-from)...)
+	workers := r.run.Workers
+	if workers <= 0 {
+		workers = runtime.GOMAXPROCS(0)
+	}
+	var next, finished atomic.Int64
+	next.Store(int64(from))
+	finished.Store(int64(from))
+	var group sync.WaitGroup
+	for range workers {
+		group.Go(func() {
+			bound, needed := newShip(v), newShip(v)
+			bound.guess, bound.needed = guess, needed
+			for ctx.Err() == nil {
+				n := int(next.Add(1)) - 1
+				if n >= want {
+					return
+				}
+				r.sail(bound, n)
+				if f := int(finished.Add(1)); r.run.Progress != nil {
+					r.run.Progress(f)
+				}
+			}
+		})
+	}
+	group.Wait()
+}
+
+// sail does one replication: the bound expedition, and from where a rule first bites the one that
+// knows no deadline.
+func (r *Results) sail(bound *ship, n int) {
+	bound.begins(r.run.Seed, n)
+	bound.bound = true
+	bound.sails()
+	free := bound
+	switch {
+	case bound.rewind && !bound.forked:
+		free = bound.needed
+		free.begins(r.run.Seed, n)
+		free.sails()
+	case bound.forked:
+		free = bound.needed
+		free.sails()
+	}
+	width := r.columns.width
+	r.columns.write(r.needed[n*width:(n+1)*width], free)
+	r.columns.write(r.bound[n*width:(n+1)*width], bound)
+	r.done[n] = true
+}
+
+// enough is how many replications the precision asked for needs, as far as those done tell.
+func (r *Results) enough() int {
+	n := len(r.done)
+	if r.run.Precision <= 0 || n >= mostReplications {
+		return n
+	}
+	days := r.column(r.needed, colDays)
+	s := summarise(days)
+	if half := (s.P90CI[1] - s.P90CI[0]) / 2; s.N > 1 && half <= float64(r.run.Precision) {
+		return n
+	}
+	return min(2*n, mostReplications)
+}
+
+// column collects a column over the replications that were done.
+func (r *Results) column(rows []float64, column int) []float64 {
+	values := make([]float64, 0, len(r.done))
+	for n, done := range r.done {
+		if done {
+			values = append(values, rows[n*r.columns.width+column])
+		}
+	}
+	return values
+}

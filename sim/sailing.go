@@ -1,0 +1,81 @@
+package sim
+
+import (
+	"time"
+
+	"coredays/model/chance"
+	"coredays/model/voyage"
+)
+
+// newShip readies a ship for replications of a voyage.
+func newShip(v *voyage.Voyage) *ship {
+	s := &ship{v: v}
+	var words int
+	s.coverage, words = newCoverage(v)
+	s.sea.process = v.Process
+	s.sites = make([]siteLog, len(v.Sites))
+	s.items = make([]itemLog, v.Items)
+	s.drawn = make([]drawn, len(v.Quantities))
+	s.bits = make([]uint64, words)
+	return s
+}
+
+// begins puts the ship at the start of one replication, in port, ready to sail.
+func (s *ship) begins(seed uint64, replication int) {
+	*s = ship{v: s.v, coverage: s.coverage, guess: s.guess, needed: s.needed, diary: s.diary,
+		sea: weather{process: s.sea.process, scores: s.sea.scores}, sites: s.sites, items: s.items, drawn: s.drawn, bits: s.bits}
+	clear(s.sites)
+	clear(s.items)
+	clear(s.drawn)
+	clear(s.bits)
+	s.luck = chance.Replication(seed, replication)
+	s.sea.firstAt = secondsIntoYear(s.v.Plan.Sails)
+	s.sea.reset(s.luck)
+	s.at, s.towards = voyage.FromPort, voyage.FromPort
+	s.agenda = newAgenda()
+	s.forecast.issue = -1
+	s.sea.waves = s.v.Leg(voyage.FromPort, voyage.SitePlace(s.v.Plan.Order[0])).Waves
+	s.seaChanges()
+	s.planBreakdown()
+}
+
+// mostSteps bounds a replication: more operations than any expedition has.
+const mostSteps = 200_000
+
+// sails carries the expedition on, from whatever state it is in, until the ship is in the last
+// port.
+func (s *ship) sails() {
+	for range mostSteps {
+		if s.home || s.clock > s.v.Deadline*mostTimes {
+			break
+		}
+		s.obey()
+		s.choose()
+		s.next().do(s)
+		if s.ended != goingOn {
+			s.makeSafe()
+		}
+	}
+	s.stuck = !s.home
+}
+
+// mostTimes is how many times its days an expedition may take before it is given up as one that
+// never ends: its sea is always too rough, or its ground too hard.
+const mostTimes = 20
+
+// fork lets the ship that knows no deadline go her own way from here: a rule of the expedition is
+// about to bite for the first time.
+func (s *ship) fork() {
+	if s.needed == nil || s.forked || s.rewind {
+		return
+	}
+	s.forked = true
+	s.needed.copyFrom(s)
+	s.needed.bound, s.needed.forked, s.needed.needed = false, false, nil
+}
+
+// secondsIntoYear is how far into its year a moment is, s.
+func secondsIntoYear(t time.Time) float64 {
+	t = t.UTC()
+	return t.Sub(time.Date(t.Year(), 1, 1, 0, 0, 0, 0, time.UTC)).Seconds()
+}

@@ -1,0 +1,182 @@
+package sim
+
+import (
+	"context"
+	"math"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+	"github.com/google/go-cmp/cmp/cmpopts"
+
+	"coredays/model/coring"
+	"coredays/model/geo"
+	"coredays/model/ground"
+	"coredays/model/plan"
+	"coredays/model/rig"
+	"coredays/model/sea"
+	"coredays/model/spread"
+	"coredays/model/unit"
+)
+
+func just(x float64) spread.Quantity { return spread.Just(x) }
+
+// wide is a quantity spread by a factor around its median at several levels.
+func wide(median, factor float64) spread.Quantity {
+	shape, err := spread.NewLognormal(median, factor)
+	if err != nil {
+		panic(err)
+	}
+	return spread.Quantity{Shape: shape, Shares: spread.Shares{0.3, 0.2, 0.2, 0.3}}
+}
+
+// uncertain is an expedition of four sites in which nearly everything is spread and everything can
+// go wrong, with an alternate site and a cap.
+func uncertain(order ...int) *plan.Plan {
+	var sites []plan.Site
+	for i, name := range []string{"A", "B", "C", "D"} {
+		s := site(name, geo.Position{Latitude: float64(i), Longitude: 2}, unit.Length(1000+700*i),
+			plan.Item{Name: "1", Rank: 1, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: 250, ToRefusal: true}, {With: coring.XCB, To: 300}}}},
+			plan.Item{Name: "2", Rank: 2, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: 250, ToRefusal: true}}}},
+			plan.Item{Name: "3", Rank: 3, Hole: &plan.Hole{DrillAheadTo: 250, Stages: []plan.Stage{{With: coring.RCB, To: 400}}, Logging: []int{0, 1}, Reentry: plan.Funnel}})
+		var rough sea.Climate
+		for m := range rough.Mean {
+			rough.Mean[m], rough.Variation[m] = 2.6, 0.45
+		}
+		s.Climate = rough
+		s.Layers = []ground.Layer{{Bottom: 150, Lithology: mud()}, {Bottom: 1000, Lithology: mud()}}
+		for l := range s.Layers {
+			lith := &s.Layers[l].Lithology
+			lith.Strength, lith.Rate, lith.Ahead = wide(600, 2), wide(25/hours, 3), wide(30/hours, 1.5)
+			for t := range lith.Recovery {
+				lith.Recovery[t] = wide(0.8, 1.3)
+			}
+		}
+		sites = append(sites, s)
+	}
+	sites[3].Alternate = true
+	sites[1].Cap = 9 * unit.Day
+	p := expedition(sites...)
+	if len(order) > 0 {
+		p.Order = order
+	}
+	p.SeaDays = 28 * unit.Day
+	for r, factor := range map[rig.Rate]float64{rig.SailingSpeed: 1.1, rig.Tripping: 1.15, rig.PistonPace: 1.4, rig.ExtendedPace: 1.4, rig.Connection: 1.5, rig.StuckTime: 3, rig.RepairTime: 3} {
+		p.Ship.Rates[r] = wide(roundRates[r], factor)
+	}
+	for r, chance := range map[rig.Rate]float64{rig.PistonTrouble: 0.03, rig.RotaryTrouble: 0.05, rig.StuckChance: 0.01, rig.LostBHA: 0.2, rig.WaterCore: 0.3, rig.Bridge: 0.2, rig.FunnelLost: 0.1} {
+		p.Ship.Rates[r] = just(chance)
+	}
+	p.Ship.Rates[rig.BreakdownEvery] = just(20 * 24 * hours)
+	return p
+}
+
+// replicated sails an expedition many times.
+func replicated(t testing.TB, p *plan.Plan, replications, workers int) *Results {
+	return Replicate(context.Background(), compiled(t, p), Run{Seed: 3, Replications: replications, Workers: workers})
+}
+
+func TestClassesAddUpToTheTotalInEveryReplication(t *testing.T) {
+	r := replicated(t, uncertain(), 300, 2)
+	for _, rows := range [][]float64{r.needed, r.bound} {
+		for n := range r.done {
+			row := rows[n*r.columns.width : (n+1)*r.columns.width]
+			var classes, causes float64
+			for _, x := range row[colClass:colCause] {
+				classes += x
+			}
+			for _, x := range row[colCause:colTool] {
+				causes += x
+			}
+			if math.Abs(classes-row[colDays]) > 1e-3 || math.Abs(causes-row[colDays]) > 1e-3 {
+				t.Fatalf("replication %d: classes add up to %f s, causes to %f s, the total is %f s", n, classes, causes, row[colDays])
+			}
+		}
+	}
+}
+
+func TestAnyNumberOfWorkersGivesTheSameSummary(t *testing.T) {
+	one := replicated(t, uncertain(), 200, 1).Summary()
+	for _, workers := range []int{2, 7} {
+		if diff := cmp.Diff(one, replicated(t, uncertain(), 200, workers).Summary(), cmpopts.EquateNaNs()); diff != "" {
+			t.Errorf("%d workers (-one +many):\n%s", workers, diff)
+		}
+	}
+}
+
+// What the crew finds at a site is the same in whatever order they come there; the sea differs, as
+// the dates do, so there is none here.
+func TestASiteMeetsTheSameGroundInAnotherOrder(t *testing.T) {
+	calm := func(order ...int) *Results {
+		p := uncertain(order...)
+		for i := range p.Sites {
+			p.Sites[i].Climate = flat()
+		}
+		p.Ship.Rates[rig.BreakdownEvery] = just(0)
+		return replicated(t, p, 100, 2)
+	}
+	there, back := calm(0, 1, 2, 3), calm(2, 1, 0, 3)
+	for n := range there.done {
+		for site := range 3 {
+			for _, column := range []int{siteCored, siteRecovered, siteCores, siteCovered} {
+				c := there.columns.site(site, column) + n*there.columns.width
+				if a, b := there.needed[c], back.needed[c]; a != b {
+					t.Fatalf("replication %d, site %d, column %d: %g in one order, %g in the other", n, site, column, a, b)
+				}
+			}
+		}
+	}
+}
+
+// A fork is an optimisation: the free ship sails as if she had sailed alone from the start.
+func TestAForkedShipSailsAsOneThatWasNeverBound(t *testing.T) {
+	p := uncertain()
+	r := replicated(t, p, 100, 2)
+	v := compiled(t, p)
+	forked := 0
+	for n := range r.done {
+		alone := newShip(v)
+		alone.begins(3, n)
+		alone.sails()
+		if got := r.needed[n*r.columns.width+colDays]; got != alone.clock {
+			t.Fatalf("replication %d: %g s forked, %g s alone", n, got, alone.clock)
+		}
+		if r.bound[n*r.columns.width+colDays] != alone.clock {
+			forked++
+		}
+	}
+	if forked < 10 {
+		t.Errorf("only %d of 100 expeditions met a rule; the test shows little", forked)
+	}
+}
+
+func TestExpeditionsWithoutWeatherAndTroubleReachPortInTime(t *testing.T) {
+	p := uncertain()
+	p.SeaDays = 18 * unit.Day
+	for i := range p.Sites {
+		p.Sites[i].Climate = flat()
+	}
+	for _, r := range []rig.Rate{rig.BreakdownEvery, rig.PistonTrouble, rig.RotaryTrouble, rig.StuckChance, rig.Bridge} {
+		p.Ship.Rates[r] = just(0)
+	}
+	s := replicated(t, p, 300, 2).Summary()
+	if s.Allotted.Late > 0 {
+		t.Errorf("%.3f of the expeditions are late", s.Allotted.Late)
+	}
+	if s.Allotted.ChanceAll > 0.9 {
+		t.Errorf("%.3f of the expeditions do everything: too few meet the end of their days", s.Allotted.ChanceAll)
+	}
+}
+
+func BenchmarkReplication(b *testing.B) {
+	v := compiled(b, uncertain())
+	bound, needed := newShip(v), newShip(v)
+	bound.guess, bound.needed = reckon(v), needed
+	r := &Results{columns: newColumns(v), needed: make([]float64, newColumns(v).width), bound: make([]float64, newColumns(v).width), done: make([]bool, 1)}
+	n := 0
+	b.ReportAllocs()
+	for b.Loop() {
+		r.run.Seed = uint64(n)
+		r.sail(bound, 0)
+		n++
+	}
+}

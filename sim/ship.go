@@ -1,0 +1,129 @@
+package sim
+
+import (
+	"coredays/model/activity"
+	"coredays/model/chance"
+	"coredays/model/coring"
+	"coredays/model/rig"
+	"coredays/model/voyage"
+)
+
+// ship is the state of one replication: all that decides what is done next, and what has been
+// done. Copying it (see copyFrom) forks the expedition.
+type ship struct {
+	v     *voyage.Voyage
+	luck  chance.Source
+	place place
+	// median makes every draw the even value and lets no trouble happen: the crew's estimates.
+	median bool
+	// bound makes the rules of the expedition hold: leave in time, caps, ranks, alternates.
+	bound  bool
+	needed *ship // goes on without a deadline from where a rule of the expedition first bites
+	forked bool
+	rewind bool // a rule bit in the midst of a script: the free ship must sail from the start
+	// everything makes alternates and conditional items part of the programme.
+	everything bool
+	guess      *estimates
+	reckoned   float64 // estimated s of the items finished so far
+	seen       float64 // s that they took
+	timeUp     bool    // no more is begun: the ship goes home
+
+	clock    float64 // s after sailing
+	agenda   agenda
+	sea      weather
+	forecast forecast
+	ended    ending
+
+	at         voyage.Place
+	here       *voyage.Site // nil at sea or in port
+	positioned bool
+	offset     bool         // the ship must move before the next hole is begun
+	towards    voyage.Place // where she goes when nothing is left to do here
+	home       bool         // reached the last port
+	stuck      bool         // never got there
+
+	bha     coring.Assembly
+	bit     float64 // depth of the bit below the sea surface, m; 0 with all pipe on deck
+	drifted float64 // longest string strapped and drifted so far, m
+
+	lineWork    float64 // J since the last slip and cut
+	lastService float64 // s after sailing
+
+	item     *voyage.Item // in hand; nil when the next is to be chosen
+	lastItem int          // number + 1 of the item finished last at this site; 0 for none
+	hole     hole
+	deck     deck
+	sites    []siteLog
+	items    []itemLog
+	tools    [coring.Tools]toolLog
+	used     used
+	bits     []uint64 // recovered half-metres of every site
+	coverage coverage
+
+	spent  [activity.Kinds]float64 // s by kind of activity
+	drawn  []drawn
+	tried  [rig.Rates]tried
+	breaks int
+	diary  *recorder
+}
+
+// ending tells why a script of activities was abandoned. It sticks: every further activity of the
+// script falls through, and the outer loop makes the ship safe and picks what comes next.
+type ending int
+
+const (
+	goingOn    ending = iota
+	stormClear        // the sea asks for the bit to be clear of the sea floor
+	stormPipe         // the sea asks for all pipe to be recovered
+	noTime            // time is up while waiting on weather
+	stringLost        // the string was severed: the assembly and the hole are gone
+)
+
+// siteLog is what is known of a site.
+type siteLog struct {
+	state            progress
+	arrived, left    float64 // s after sailing
+	waited           float64 // s waiting on weather while there
+	cored, recovered float64 // m
+	cores            int
+	floorKnown       bool // the mudline has been found
+}
+
+// itemLog is what is known of a hole or task.
+type itemLog struct {
+	state      progress
+	began      float64 // s after sailing
+	took       float64 // s
+	depth      float64 // deepest, m below sea floor
+	refused    float64 // where a piston corer was refused, m below sea floor; 0 if it was not
+	attempts   int     // times it was lost
+	holes      int     // times it was spudded
+	incomplete bool    // ended before its target
+}
+
+// progress is how far a site or an item is.
+type progress int
+
+const (
+	ahead progress = iota
+	underWay
+	done
+	dropped
+)
+
+// toolLog counts what a coring tool did.
+type toolLog struct {
+	cores            int
+	cored, recovered float64 // m
+}
+
+// copyFrom makes the ship a copy of another that goes its own way from here.
+func (s *ship) copyFrom(o *ship) {
+	scores, sites, items, bits, drawn := s.sea.scores, s.sites, s.items, s.bits, s.drawn
+	*s = *o
+	s.sea.scores = append(scores[:0], o.sea.scores...)
+	s.sites = append(sites[:0], o.sites...)
+	s.items = append(items[:0], o.items...)
+	s.bits = append(bits[:0], o.bits...)
+	s.drawn = append(drawn[:0], o.drawn...)
+}

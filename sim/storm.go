@@ -1,0 +1,116 @@
+package sim
+
+import (
+	"math"
+
+	"coredays/model/activity"
+	"coredays/model/rig"
+	"coredays/model/voyage"
+)
+
+// seaStep is the time between changes of the sea, s.
+const seaStep = float64(voyage.SeaStep)
+
+// seaChanges brings the sea to the step that begins now and plans the next change.
+func (s *ship) seaChanges() {
+	s.meetSea()
+	s.agenda.plan(theSea, (math.Floor(s.clock/seaStep+0.5)+1)*seaStep)
+}
+
+// meetSea is the sea as it is here and now; called also when the ship comes into another climate.
+func (s *ship) meetSea() {
+	step := s.step()
+	s.sea.height = s.sea.at(step, s.sea.score(step))
+}
+
+// step is the present step of the sea.
+func (s *ship) step() int { return int(s.clock/seaStep + 1e-9) }
+
+// standBy waits until the sea is down to what the work in hand can bear, and takes the rungs of
+// the storm ladder on the way: first the pipe is pulled up to hang off where a long wait is
+// forecast; then, when the sea rises on, the script ends (see ended). It tells whether the work
+// can go on.
+func (s *ship) standBy(k activity.Kind, most float64) bool {
+	var bottom float64
+	if k.Of().Limit != activity.Tripping {
+		bottom = s.hangOff(most)
+	}
+	for s.sea.height > most {
+		if s.rung() {
+			return false
+		}
+		s.waitUntil(s.agenda.next)
+	}
+	if s.ended == goingOn && bottom > s.bit {
+		s.move(activity.RunInHole, bottom)
+	}
+	return s.ended == goingOn
+}
+
+// rung ends the script where the sea asks for more than waiting.
+func (s *ship) rung() bool {
+	switch {
+	case s.sea.height > s.v.Recover && s.bit > 0 && !s.sea.calm:
+		s.ended = stormPipe
+	case s.sea.height > s.v.ClearFloor && s.inHole():
+		s.ended = stormClear
+	case s.bound && !s.timeUp && s.item != nil && s.mustLeave(0):
+		s.timeUp, s.ended, s.rewind = true, noTime, true
+	default:
+		return false
+	}
+	return true
+}
+
+// waitUntil waits on weather. Rig service and slipping and cutting are done meanwhile.
+func (s *ship) waitUntil(at float64) {
+	s.book(activity.WaitOnWeather, at-s.clock)
+	s.lastService = s.clock
+	if s.rateMedian(rig.SlipAndCut) <= at {
+		s.lineWork = 0
+	}
+	for s.agenda.next <= s.clock {
+		s.happen()
+	}
+}
+
+// hangOff pulls the bit up to a shallow depth in the hole where the forecast says that the wait is
+// worth it, and returns the depth of the bit to come back to, below the sea surface.
+func (s *ship) hangOff(most float64) float64 {
+	if !s.inHole() || s.here == nil {
+		return 0
+	}
+	bottom, up := s.bit, s.here.Floor+s.rateMedian(rig.HangOffDepth)
+	if bottom <= up || s.toldWait(most) < 2*s.moveTime(bottom-up) {
+		return 0
+	}
+	s.pullAnyhow(up)
+	return bottom
+}
+
+// makeSafe follows an abandoned script: it does what the ending asks for and clears it.
+func (s *ship) makeSafe() {
+	why := s.ended
+	s.ended = goingOn
+	switch why {
+	case stormClear, stormPipe:
+		s.clearFloor()
+		if why == stormPipe {
+			s.pullAnyhow(0)
+		}
+	case stringLost:
+		s.clearFloor()
+		s.pullAnyhow(0)
+		s.used[assemblies]++
+	}
+	if why == stringLost {
+		s.hole.lost = true
+	}
+}
+
+// clearFloor pulls the bit clear of the sea floor, whatever the sea.
+func (s *ship) clearFloor() {
+	if s.inHole() {
+		s.pullAnyhow(s.here.Floor - clearance)
+	}
+}

@@ -1,0 +1,201 @@
+package sim
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"gonum.org/v1/gonum/stat"
+
+	"coredays/model/activity"
+	"coredays/model/coring"
+	"coredays/model/logbook"
+)
+
+// Summary describes the results.
+func (r *Results) Summary() *logbook.Summary {
+	v := r.columns.voyage
+	s := &logbook.Summary{
+		Scenario:     v.Plan.Title,
+		File:         v.Plan.File,
+		Ship:         v.Plan.Ship.Name,
+		Seed:         r.run.Seed,
+		Replications: len(r.column(r.bound, colDays)),
+		StoppedEarly: r.Stopped,
+		Sails:        v.Plan.Sails,
+		InPort:       summarise(r.column(r.bound, colInPort)),
+		Needed:       r.whole(),
+		Allotted:     r.allotted(),
+		Recovery:     r.recovery(),
+		Drivers:      r.drivers(),
+		Consumables:  r.consumables(),
+	}
+	for _, n := range v.Plan.Order {
+		s.Sites = append(s.Sites, r.site(n))
+	}
+	s.Warnings = append(slices.Clone(v.Plan.Warnings), r.warnings(s)...)
+	return s
+}
+
+// whole summarises the whole programme without a deadline.
+func (r *Results) whole() logbook.Needed {
+	n := logbook.Needed{Total: summarise(r.column(r.needed, colDays))}
+	for c := range n.ByClass {
+		n.ByClass[c] = summarise(r.column(r.needed, colClass+c))
+	}
+	return n
+}
+
+// allotted summarises what gets done within the days.
+func (r *Results) allotted() logbook.Allotted {
+	inHand := r.column(r.bound, colInHand)
+	return logbook.Allotted{
+		SeaDays:       r.columns.voyage.Plan.SeaDays,
+		ChanceAll:     mean(r.column(r.bound, colAll)),
+		ChancePrimary: mean(r.column(r.bound, colFirst)),
+		InHand:        summarise(inHand),
+		Recovered:     summarise(r.total(r.bound, siteRecovered)),
+		Late:          share(inHand, func(left float64) bool { return left < 0 }),
+	}
+}
+
+// total is a column added up over all sites.
+func (r *Results) total(rows []float64, column int) []float64 {
+	sum := make([]float64, len(r.column(rows, colDays)))
+	for site := range r.columns.voyage.Sites {
+		for i, x := range r.column(rows, r.columns.site(site, column)) {
+			if !math.IsNaN(x) {
+				sum[i] += x
+			}
+		}
+	}
+	return sum
+}
+
+// recovery summarises what the whole programme brings up.
+func (r *Results) recovery() logbook.Recovery {
+	cored, recovered := r.total(r.needed, siteCored), r.total(r.needed, siteRecovered)
+	rec := logbook.Recovery{
+		Cored:     summarise(cored),
+		Recovered: summarise(recovered),
+		Percent:   summarise(percent(recovered, cored)),
+		Cores:     summarise(r.total(r.needed, siteCores)),
+	}
+	for t := range coring.Tools {
+		c := colTool + 3*int(t)
+		cores, cored, recovered := r.column(r.needed, c), r.column(r.needed, c+1), r.column(r.needed, c+2)
+		rec.ByTool[t] = logbook.ToolRecovery{Cores: summarise(cores), Cored: summarise(cored), Recovered: summarise(recovered),
+			Percent: summarise(percent(recovered, cored))}
+	}
+	return rec
+}
+
+// site summarises a site: an alternate over the expeditions that reached it, a primary site over
+// the whole programme.
+func (r *Results) site(n int) logbook.Site {
+	site := &r.columns.voyage.Sites[n]
+	rows := r.needed
+	if site.Alternate {
+		rows = r.bound
+	}
+	of := func(column int) []float64 { return r.column(rows, r.columns.site(n, column)) }
+	chance := func(column int) float64 { return mean(r.column(r.bound, r.columns.site(n, column))) }
+	arrived, left := of(siteArrived), of(siteLeft)
+	return logbook.Site{
+		Name:           site.Name,
+		Alternate:      site.Alternate,
+		WaterDepth:     site.WaterDepth,
+		Target:         deepest(site.Target),
+		Days:           summarise(each(left, arrived, func(l, a float64) float64 { return l - a })),
+		Waiting:        summarise(of(siteWaited)),
+		Arrives:        summarise(arrived),
+		Leaves:         summarise(left),
+		ChanceReached:  chance(siteReached),
+		ChanceComplete: chance(siteComplete),
+		Cored:          summarise(of(siteCored)),
+		Recovered:      summarise(of(siteRecovered)),
+		Percent:        summarise(percent(of(siteRecovered), of(siteCored))),
+		Cores:          summarise(of(siteCores)),
+		Coverage:       summarise(of(siteCovered)),
+		Holes:          r.holes(n, rows),
+	}
+}
+
+// holes summarises the items of a site.
+func (r *Results) holes(n int, rows []float64) []logbook.Hole {
+	var holes []logbook.Hole
+	for _, item := range r.columns.voyage.Sites[n].Items {
+		of := func(column int) []float64 { return r.column(rows, r.columns.item(item.Number, column)) }
+		refused := of(itemRefused)
+		h := logbook.Hole{
+			Name:          item.Name,
+			Task:          item.Task != nil,
+			Rank:          item.Rank,
+			Days:          summarise(of(itemTook)),
+			Refusal:       summarise(refused),
+			ChanceRefused: share(refused, func(x float64) bool { return !math.IsNaN(x) }),
+			ChanceDone:    mean(r.column(r.bound, r.columns.item(item.Number, itemDone))),
+		}
+		if !h.Task {
+			h.Depth = summarise(of(itemDepth))
+		}
+		holes = append(holes, h)
+	}
+	return holes
+}
+
+// drivers is each cause's share of the variance of days needed: the covariance of its time with
+// the total, over the variance of the total. These add up to 1, as the times add up to the total.
+func (r *Results) drivers() []logbook.Driver {
+	total := r.column(r.needed, colDays)
+	variance := stat.Variance(total, nil)
+	if len(total) < 2 || variance == 0 {
+		return nil
+	}
+	var drivers []logbook.Driver
+	for c := range activity.Causes {
+		s := stat.Covariance(r.column(r.needed, colCause+int(c)), total, nil) / variance
+		if s != 0 {
+			drivers = append(drivers, logbook.Driver{Name: c.String(), Share: s})
+		}
+	}
+	slices.SortFunc(drivers, func(a, b logbook.Driver) int {
+		switch {
+		case a.Share > b.Share:
+			return -1
+		case a.Share < b.Share:
+			return 1
+		}
+		return 0
+	})
+	return drivers
+}
+
+// consumables is what is used up, at the even value and the 9-in-10 value.
+func (r *Results) consumables() []logbook.Consumable {
+	var list []logbook.Consumable
+	for t := range usedThings {
+		if s := summarise(r.column(r.needed, colUsed+int(t))); s.P90 > 0 {
+			list = append(list, logbook.Consumable{Item: t.String(), P50: math.Ceil(s.P50), P90: math.Ceil(s.P90)})
+		}
+	}
+	return list
+}
+
+// warnings tells what is weak in the results.
+func (r *Results) warnings(s *logbook.Summary) []string {
+	var w []string
+	if never := share(r.column(r.needed, colNever), func(x float64) bool { return x > 0 }); never > 0 {
+		w = append(w, fmt.Sprintf("In %.2g %% of the replications the programme never ended: the sea was above a limit, or a layer too hard, for %g times the sea days. Their days count as they stood then.", 100*never, float64(mostTimes)))
+	}
+	if s.Replications < 100 && s.Needed.Total.SD > 0 {
+		w = append(w, fmt.Sprintf("%d replications are too few for P10 and P90: take 1000 or more.", s.Replications))
+	}
+	if s.StoppedEarly {
+		w = append(w, fmt.Sprintf("Stopped early after %d replications.", s.Replications))
+	}
+	if s.Allotted.Late > 0.01 {
+		w = append(w, fmt.Sprintf("In %.2g %% of the expeditions port is reached after the sea days, in spite of leaving in time by the crew's estimate.", 100*s.Allotted.Late))
+	}
+	return w
+}

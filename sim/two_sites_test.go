@@ -1,0 +1,113 @@
+package sim
+
+import (
+	"testing"
+
+	"coredays/model/coring"
+	"coredays/model/geo"
+	"coredays/model/plan"
+	"coredays/model/unit"
+)
+
+// twoSites has a piston and extended-barrel hole, a second piston hole and a task at the first
+// site, and a rotary hole that is drilled ahead, cored, logged and filled at the second.
+func twoSites() *plan.Plan {
+	first := site("North", geo.Position{Longitude: 1}, 1500,
+		plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{Oriented: true, Temperature: []int{2},
+			Stages: []plan.Stage{{With: coring.APC, To: 14.5}, {With: coring.XCB, To: 33}}}},
+		plan.Item{Name: "B", Rank: 1, Hole: &plan.Hole{StartOffset: 2, Stages: []plan.Stage{{With: coring.APC, To: 12}}}},
+		plan.Item{Name: "observatory", Rank: 1, Task: &plan.Task{Takes: just(20 * hours)}})
+	second := site("South", geo.Position{Latitude: -1, Longitude: 1}, 3000,
+		plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{DrillAheadTo: 200, Stages: []plan.Stage{{With: coring.RCB, To: 228.5}},
+			Logging: []int{0}, Abandon: plan.HeavyMud}})
+	return expedition(first, second)
+}
+
+func TestDaysOfTwoSitesAreTheSumDoneByHand(t *testing.T) {
+	s := sailed(t, twoSites(), false)
+	north, south := geo.Position{Longitude: 1}, geo.Position{Latitude: -1, Longitude: 1}
+	sail := func(a, b geo.Position) float64 { return float64(geo.Distance(a, b)) / 5 }
+	way := func(floor, depth float64) float64 { return (floor + depth) / 250 * minutes }
+	pipe := func(m float64) float64 { return m / 30 / 20 * hours }
+	inHole := func(m float64) float64 { return m / 30 / 10 * hours }
+	const shoot, handle, joint, topDrive = (4 + 3) * minutes, 10 * minutes, 6 * minutes, 30 * minutes
+	piston := func(depth float64) float64 { return 2*way(1500, depth) + shoot + handle }
+	rotated := func(floor, depth, length float64) float64 { return 3*way(floor, depth) + length/30*hours + handle }
+
+	out := 2*hours + sail(geo.Position{}, north)
+	arrive := 30*minutes + 3*hours + pipe(1470)
+	holeA := topDrive + piston(0) + piston(5) + 2*6*minutes + 10*minutes + // 0-5, 5-14.5 m, oriented twice, one temperature stop
+		rotated(1500, 14.5, 9.5) + rotated(1500, 24, 9) + // extended barrel to 24 and 33 m
+		3*joint + // at 10, 20, 30 m
+		inHole(33) + topDrive + pipe(30)
+	holeB := 60*minutes + topDrive + piston(0) + piston(3) + // 2 m higher: 0-3 m, then to 12 m
+		joint + inHole(12) + topDrive + pipe(30)
+	task := 20 * hours
+	leave := pipe(1470) + 1*hours + 30*minutes
+	between := sail(north, south)
+	arriveDeep := 30*minutes + 3*hours + pipe(2970) + topDrive
+	ahead := 200.0/40*hours + 20*joint + (3000.0+200)/250*minutes + 20*minutes                                     // drilled, joints, centre bit
+	rotary := rotated(3000, 200, 9.5) + rotated(3000, 209.5, 9.5) + rotated(3000, 219, 9.5) + 2*joint + 15*minutes // sweep after the third
+	logging := inHole(148.5) + inHole(148.5) + 2*hours + 30*minutes +                                              // wiper trip from 228.5 to 80 m, conditioning, bit release
+		inHole(148.5) + 2*hours + // up to 80 m, rig up
+		(2*3080+148.5)/1 + 148.5/300*hours + // down the pipe and the hole, up logging, up the pipe
+		1*hours
+	leaveDeep := 1*hours + inHole(80) + topDrive + pipe(30) + pipe(2970) + 1*hours + 30*minutes
+	home := sail(south, geo.Position{}) + 2*hours
+
+	want := out + arrive + holeA + holeB + task + leave + between + arriveDeep + ahead + rotary + logging + leaveDeep + home
+	if !near(s.clock, want) {
+		t.Errorf("took %.3f h, by hand %.3f h, difference %.2f min", s.clock/hours, want/hours, (s.clock-want)/minutes)
+	}
+	if got := s.items[0].took; !near(got, arrive+holeA) {
+		t.Errorf("hole A with the arrival took %.3f h, by hand %.3f h", got/hours, (arrive+holeA)/hours)
+	}
+	if got := s.items[3].took; !near(got, arriveDeep+ahead+rotary+logging+leaveDeep) {
+		t.Errorf("the rotary hole with arriving and leaving took %.3f h", got/hours)
+	}
+	if got, want := s.sites[0].left-s.sites[0].arrived, arrive+holeA+holeB+task+leave; !near(got, want) {
+		t.Errorf("the first site took %.3f h, by hand %.3f h", got/hours, want/hours)
+	}
+	if got := s.covered(0); !near(got, 1) {
+		t.Errorf("%.3f of the first section is covered, want all", got)
+	}
+	if got, want := s.covered(1), 28.5/228.5; got < want-0.01 || got > want+0.01 {
+		t.Errorf("%.3f of the second section is covered, want %.3f", got, want)
+	}
+}
+
+// The same with the ship bound by her rules: she has time, so nothing changes.
+func TestABoundShipWithTimeDoesTheSame(t *testing.T) {
+	free, bound := sailed(t, twoSites(), false), sailed(t, twoSites(), true)
+	if free.clock != bound.clock || bound.forked {
+		t.Errorf("free %.3f h, bound %.3f h, forked %v", free.clock/hours, bound.clock/hours, bound.forked)
+	}
+}
+
+func TestAPistonCorerIsRefusedWhereTheForcesSay(t *testing.T) {
+	p := expedition(site("S", geo.Position{Longitude: 1}, 1500, pistonHole("A", 300)))
+	p.Sites[0].Layers[0].Lithology.Strength = just(1000) // 1 kPa for each metre
+	s := sailed(t, p, false)
+	// By hand: the stroke is whole while 0.5 tau pi d 9.5 + 9 tau pi d2/4 <= 150 kN, d = 0.09525 m, so
+	// up to tau = 150000/(1.4213+0.0641) = 100.98 kPa at the middle of the stroke, 101 m: with
+	// strokes from 5 m by 9.5 m, the core from 100 m is whole at 95 % (mid 104.75 m gives 9.11 m,
+	// 96 %) and those from 109.1 and 117.4 m are partial.
+	if got := s.items[0].refused; got < 120 || got > 130 {
+		t.Errorf("refused at %.1f m, by hand between 120 and 130 m", got)
+	}
+	if s.hole.partials != 2 && s.items[0].depth != s.items[0].refused {
+		t.Errorf("went on to %.1f m", s.items[0].depth)
+	}
+}
+
+func TestHeadroomEndsTheExpeditionInTime(t *testing.T) {
+	p := twoSites()
+	p.SeaDays = 3 * unit.Day
+	s := sailed(t, p, true)
+	if s.clock > 3*86400 || !s.home {
+		t.Errorf("reached port after %.2f d of 3, home %v", s.clock/86400, s.home)
+	}
+	if s.items[3].state != ahead && s.sites[1].state != dropped {
+		t.Error("the second site was not dropped")
+	}
+}
