@@ -12,6 +12,8 @@ type outline struct {
 	lines  map[string]int  // by path; empty for formats without lines
 	set    map[string]bool // paths whose value came from a setting, not from the file
 	faults Faults
+
+	tooDeepSaid bool
 }
 
 func newOutline(file string) *outline {
@@ -69,6 +71,19 @@ func parent(path string) string {
 func within(path, outer string) bool {
 	rest, found := strings.CutPrefix(path, outer)
 	return found && (rest == "" || outer == "" || rest[0] == '.' || rest[0] == '[')
+}
+
+// deepest is more levels of keys and lists than a scenario has.
+const deepest = 40
+
+// tooDeep notes a value inside too many others, or inside itself.
+func (o *outline) tooDeep(path string) bool {
+	deep := strings.Count(path, ".")+strings.Count(path, "[") > deepest
+	if deep && !o.tooDeepSaid {
+		o.tooDeepSaid = true
+		o.faults = append(o.faults, Fault{File: o.file, Wanted: fmt.Sprintf("values inside at most %d others", deepest)})
+	}
+	return deep
 }
 
 const (

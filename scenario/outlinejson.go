@@ -41,6 +41,11 @@ type jsonWalk struct {
 }
 
 func (w jsonWalk) value(path string) {
+	if w.tooDeep(path) {
+		var skipped any
+		w.Decode(&skipped)
+		return
+	}
 	token, err := w.Token()
 	if err == io.EOF {
 		return

@@ -38,6 +38,9 @@ func (o *outline) tomlValue(v reflect.Value, path string) {
 	if v.Kind() == reflect.Interface {
 		v = v.Elem()
 	}
+	if o.tooDeep(path) {
+		return
+	}
 	switch v.Kind() {
 	case reflect.Slice:
 		for i := range v.Len() {

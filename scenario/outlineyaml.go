@@ -54,7 +54,7 @@ type yamlWalk struct {
 }
 
 func (w *yamlWalk) node(n *yaml.Node, path string) {
-	if w.nodes++; w.nodes > mostNodes {
+	if w.nodes++; w.nodes > mostNodes || w.tooDeep(path) {
 		return
 	}
 	switch n.Kind {
