@@ -11,9 +11,9 @@ import (
 
 // Widths of the columns of words in a diary, so that a line with its numbers stays on the page.
 const (
-	whatWidth  = 21
-	placeWidth = 13
-	noteWidth  = 23
+	whatWidth  = 22
+	placeWidth = 14
+	noteWidth  = 21
 )
 
 // Diary prints one simulated expedition hour by hour.

@@ -12,7 +12,9 @@ import (
 // form. What it noted is returned as paths about which nothing more need be said.
 func decode(v *viper.Viper, o *outline, mirror any) (said []string) {
 	for _, f := range o.faults {
-		said = append(said, f.Path)
+		if f.Path != "" {
+			said = append(said, f.Path)
+		}
 	}
 	err := v.UnmarshalExact(mirror, viper.DecodeHook(hook))
 	for _, e := range leaves(err) {

@@ -1,7 +1,6 @@
 package scenario
 
 import (
-	"fmt"
 	"slices"
 
 	"coredays/model/plan"
@@ -79,69 +78,4 @@ func (r siteReader) strangers(path string, uses []use, wanted string) {
 			r.fault(join(path, u.key), "", wanted)
 		}
 	}
-}
-
-// condition reads on which earlier hole an item depends.
-func (r siteReader) condition(path string, f whenFile) *plan.Condition {
-	condition := &plan.Condition{
-		Hole:  slices.IndexFunc(r.site.Items, func(i plan.Item) bool { return i.Hole != nil && i.Name == f.Hole.value }),
-		Depth: unit.Depth(r.number(join(path, "depth"), f.Depth, depthMeasure)),
-	}
-	if !f.Refused.given {
-		r.fault(join(path, "refused"), "", "above or below")
-	}
-	condition.Above = r.choice(join(path, "refused"), f.Refused, "above", "below") == 0
-	switch {
-	case condition.Hole < 0:
-		r.fault(join(path, "hole"), f.Hole.value, "the name of a hole before this one at the same site")
-		condition.Hole = 0
-	case !pistonCored(r.site.Items[condition.Hole].Hole):
-		r.fault(join(path, "hole"), f.Hole.value, "a hole that is cored with a piston corer, which alone is refused")
-	}
-	return condition
-}
-
-func pistonCored(h *plan.Hole) bool {
-	return slices.ContainsFunc(h.Stages, func(s plan.Stage) bool { return s.With.Piston() })
-}
-
-// listedStrings are the names of the ship's tool strings.
-func (r siteReader) listedStrings() (list []string) {
-	for _, s := range r.ship.Strings {
-		list = append(list, s.Name)
-	}
-	return list
-}
-
-// logging reads which tool strings are run, in order.
-func (r siteReader) logging(path string, given []text) (all []int) {
-	known := r.listedStrings()
-	for i, t := range given {
-		s := slices.Index(known, t.value)
-		switch {
-		case s < 0:
-			wanted, _ := suggest(t.value, known, "tool string")
-			r.fault(at(path, i), t.value, wanted)
-		case slices.Contains(all, s):
-			r.fault(at(path, i), t.value, "each tool string once")
-		default:
-			all = append(all, s)
-		}
-	}
-	return all
-}
-
-// cores reads the numbers of cores.
-func (r siteReader) cores(path string, given []text) (all []int) {
-	if len(given) == 0 {
-		r.fault(path, "", `the numbers of the cores, such as "[4, 7, 10]"`)
-	}
-	for i, t := range given {
-		n := int(r.number(at(path, i), t, countMeasure))
-		if len(all) > 0 && n > 0 && n <= all[len(all)-1] {
-			r.fault(at(path, i), t.value, fmt.Sprintf("a number above %d", all[len(all)-1]))
-		}
-		all = append(all, n)
-	}
-	return all
 }

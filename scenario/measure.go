@@ -6,7 +6,6 @@ import (
 	"math"
 	"strings"
 
-	"coredays/model/rig"
 	"coredays/model/unit"
 )
 
@@ -14,6 +13,7 @@ import (
 type measure struct {
 	of     unit.Dimension
 	symbol string  // unit in which limits are told
+	such   string  // an example, where that of the dimension misleads
 	per    string  // "/m" for a strength per metre, which is no dimension of unit
 	least  float64 // SI
 	most   float64 // SI
@@ -26,12 +26,12 @@ type measure struct {
 var (
 	depthMeasure      = measure{of: unit.OfDepth, symbol: "mbsf", above: true, most: 9000} // beyond any riserless string: ODP TN31 drillship sheet gives 8385 m with the water
 	waterMeasure      = measure{of: unit.OfLength, symbol: "m", above: true, most: 11_000} // the deepest trench is about 10.9 km, from memory
-	offsetMeasure     = measure{of: unit.OfLength, symbol: "m", most: 9.5}                 // a core: more would leave a gap
-	seaDaysMeasure    = measure{of: unit.OfDuration, symbol: "d", above: true, most: 400 * float64(unit.Day)}
+	offsetMeasure     = measure{of: unit.OfLength, symbol: "m", such: "3 m", most: 9.5}    // a core: more would leave a gap
+	seaDaysMeasure    = measure{of: unit.OfDuration, symbol: "d", such: "56 d", above: true, most: 400 * float64(unit.Day)}
 	capMeasure        = seaDaysMeasure
-	inPortMeasure     = measure{of: unit.OfDuration, symbol: "d", most: 100 * float64(unit.Day)}
-	taskMeasure       = measure{of: unit.OfDuration, symbol: "h", above: true, most: 100 * float64(unit.Day)}
-	heightMeasure     = measure{of: unit.OfLength, symbol: "m", above: true, most: 30}
+	inPortMeasure     = measure{of: unit.OfDuration, symbol: "d", such: "5 d", most: 100 * float64(unit.Day)}
+	taskMeasure       = measure{of: unit.OfDuration, symbol: "h", such: "30 h", above: true, most: 100 * float64(unit.Day)}
+	heightMeasure     = measure{of: unit.OfLength, symbol: "m", such: "3 m", above: true, most: 30}
 	overpullMeasure   = measure{of: unit.OfForce, symbol: "klbf", above: true, most: 2e6} // 450 klbf
 	countMeasure      = measure{of: unit.OfCount, least: 1, most: 1000, whole: true}
 	numberMeasure     = measure{of: unit.OfCount, above: true, most: 1e6}
@@ -41,9 +41,9 @@ var (
 	persistMeasure    = measure{of: unit.OfCount, most: 0.99}
 	commonMeasure     = measure{of: unit.OfCount, least: -1, most: 1}
 	strengthMeasure   = measure{of: unit.OfPressure, symbol: "kPa", per: "/m", above: true, most: 1e7}
-	penetrationRate   = measure{of: unit.OfSpeed, symbol: "m/h", above: true, most: 1000.0 / 3600}
+	penetrationRate   = measure{of: unit.OfSpeed, symbol: "m/h", such: "28 m/h", above: true, most: 1000.0 / 3600}
 	recoveryMeasure   = measure{of: unit.OfShare, symbol: "%", most: 2}
-	hullMeasure       = measure{of: unit.OfLength, symbol: "m", above: true, most: 500}
+	hullMeasure       = measure{of: unit.OfLength, symbol: "m", such: "140 m", above: true, most: 500}
 	waterLimitMeasure = measure{of: unit.OfLength, symbol: "m", most: 11_000}
 )
 
@@ -66,6 +66,9 @@ func (m measure) wanted() string {
 		return fmt.Sprintf("a strength per metre below the sea floor, such as %q", "0.6 kPa/m")
 	case m.whole:
 		return fmt.Sprintf("a whole number, such as %q", "3")
+	}
+	if before, _, found := strings.Cut(m.of.Wanted(), "such as "); found && m.such != "" {
+		return fmt.Sprintf("%ssuch as %q", before, m.such)
 	}
 	return m.of.Wanted()
 }
@@ -91,44 +94,3 @@ func (m measure) tell(value float64) string { return m.of.Format(value, m.symbol
 
 // chance tells whether the quantity is a share of something and so can't be above 1.
 func (m measure) chance() bool { return m.of == unit.OfShare && m.most == 1 }
-
-// rateMeasure is what values a figure of the ship can have.
-func rateMeasure(r rig.Rate) measure {
-	meaning := r.Of()
-	m := measure{of: meaning.Of, symbol: meaning.Unit, above: true, most: mostOf[meaning.Of]}
-	switch r {
-	case rig.PistonPace, rig.ExtendedPace, rig.RotaryPace:
-		m.most = 10
-	case rig.StandsBetweenFills, rig.Barrels, rig.CatwalkRoom, rig.CoresBetweenSweeps:
-		return countMeasure
-	case rig.StandLength, rig.JointLength:
-		m.most, m.single = 100, true
-	case rig.SlowdownFrom, rig.HangOffDepth, rig.LoggingPipeDepth:
-		m.above = false
-	case rig.ForecastHorizon, rig.ForecastSkill:
-		m.single = true
-	case rig.BreakdownEvery:
-		m.most = 1e4 * float64(unit.Day) // as good as never
-	}
-	if meaning.Of == unit.OfDuration && r != rig.BreakdownEvery && r != rig.RigServiceEvery && r != rig.BitLife && r != rig.ForecastHorizon {
-		m.above = false
-	}
-	if m.chance() {
-		m.above = false
-	}
-	return m
-}
-
-// mostOf is the largest value of a figure by dimension.
-var mostOf = map[unit.Dimension]float64{
-	unit.OfLength:     11_000,
-	unit.OfDuration:   100 * float64(unit.Day),
-	unit.OfSpeed:      20, // m/s
-	unit.OfForce:      1e7,
-	unit.OfMass:       2e6,
-	unit.OfLinearMass: 1000,
-	unit.OfEnergy:     1e12,
-	unit.OfShare:      1,
-	unit.OfStandRate:  100.0 / 3600,
-	unit.OfCount:      1000,
-}

@@ -3,6 +3,7 @@ package scenario
 import (
 	"encoding/json"
 	"errors"
+	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -75,7 +76,7 @@ func TestTOMLMayHaveDatesAndBooleansOfItsOwn(t *testing.T) {
 
 func TestEveryFaultOfAFileCanBeTakenApart(t *testing.T) {
 	text := strings.Replace(string(DemonstrationText()), "water_depth: 3420 m", "water_depth: 3420", 1)
-	_, err := Read("plan.yaml", []byte(strings.Replace(text, "cap: 16 d", "cap: never", 1)))
+	_, err := Read("plan.yaml", []byte(strings.Replace(text, "cap: 12 d", "cap: never", 1)))
 	var faults Faults
 	var fault Fault
 	if !errors.As(err, &faults) || len(faults) != 2 || !errors.As(err, &fault) {
@@ -99,6 +100,18 @@ func TestFilesThatCannotBeReadSaySo(t *testing.T) {
 		var faults Faults
 		if !errors.As(err, &faults) || !strings.HasPrefix(err.Error(), name) {
 			t.Errorf("%s: got %v, want a fault", name, err)
+		}
+	}
+}
+
+func TestAliasesThatGrowWithoutEndAreRefused(t *testing.T) {
+	bomb := "a0: &a0 [x, x, x, x, x, x, x, x, x]\n"
+	for i := 1; i < 9; i++ {
+		bomb += fmt.Sprintf("a%d: &a%d [%s]\n", i, i, strings.TrimSuffix(strings.Repeat(fmt.Sprintf("*a%d, ", i-1), 9), ", "))
+	}
+	for name, text := range map[string]string{"wide.yaml": bomb, "deep.yaml": "a: " + strings.Repeat("[", 500) + strings.Repeat("]", 500), "round.yaml": "a: &a [*a, *a]\n"} {
+		if _, err := Read(name, []byte(text)); err == nil || len(err.Error()) > 500 {
+			t.Errorf("%s: got %.500v", name, err)
 		}
 	}
 }

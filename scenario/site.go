@@ -1,7 +1,6 @@
 package scenario
 
 import (
-	"coredays/model/ground"
 	"coredays/model/plan"
 	"coredays/model/unit"
 )
@@ -69,53 +68,6 @@ func (r siteReader) waterDepth() unit.Length {
 	return depth
 }
 
-// layers reads the layers.
-func (r siteReader) layers() []ground.Layer {
-	var layers []ground.Layer
-	last := unit.Depth(0)
-	for i, f := range r.file.Layers {
-		path := at(r.at("layers"), i)
-		bottom := unit.Depth(r.number(join(path, "bottom"), f.Bottom, depthMeasure))
-		if bottom > 0 && bottom <= last {
-			r.fault(join(path, "bottom"), f.Bottom.value, "deeper than the layer above, "+last.Tell())
-		}
-		last = max(last, bottom)
-		layers = append(layers, ground.Layer{Bottom: bottom, Lithology: r.altered(path, f, r.lithologyOf(path, f))})
-	}
-	return layers
-}
-
-// lithologyOf finds the lithology of a layer.
-func (r siteReader) lithologyOf(path string, f layerFile) ground.Lithology {
-	stock := builtIn().lithologies
-	if !f.Lithology.given {
-		r.fault(join(path, "lithology"), "", listed(names(stock)))
-		return ground.Lithology{}
-	}
-	name := r.name(join(path, "lithology"), f.Lithology)
-	l, found := named(stock, name)
-	if !found && name != "" {
-		wanted, _ := suggest(name, names(stock), "lithology")
-		r.fault(join(path, "lithology"), name, wanted)
-	}
-	return l
-}
-
-// assumedLithology is the ground where nothing is said of it: the most common sediment of the
-// open ocean above the depth where carbonate dissolves, from memory.
-const assumedLithology = "nannofossil ooze"
-
-// assumeLayer fills in the ground where no layers are given.
-func (r siteReader) assumeLayer() {
-	if len(r.file.Layers) > 0 || r.site.ApprovedTo == 0 && r.deepest() == 0 {
-		return
-	}
-	l, _ := named(builtIn().lithologies, assumedLithology)
-	bottom := max(r.site.ApprovedTo, r.deepest())
-	r.site.Layers = []ground.Layer{{Bottom: bottom, Lithology: l}}
-	r.warn("site %s: no layers are given, so %s is assumed down to %s", r.site.Name, assumedLithology, bottom.Tell())
-}
-
 // deepest is the deepest target of the site.
 func (r siteReader) deepest() (deepest unit.Depth) {
 	for _, item := range r.site.Items {
@@ -133,14 +85,4 @@ func bottomOf(h *plan.Hole) unit.Depth {
 		deepest = max(deepest, stage.To)
 	}
 	return deepest
-}
-
-// allowed is the depth that refusal may be looked for to: the lesser of what is approved and
-// what is known of the ground; 0 where neither is given.
-func (r siteReader) allowed() unit.Depth {
-	known := r.site.ApprovedTo
-	if n := len(r.site.Layers); n > 0 && (known == 0 || r.site.Layers[n-1].Bottom < known) {
-		known = r.site.Layers[n-1].Bottom
-	}
-	return known
 }

@@ -84,7 +84,7 @@ func (s *ship) landCore(t coring.Tool, from, length, share float64) {
 	s.used[liners]++
 	s.land()
 	if s.diary != nil {
-		s.diary.core(s, t, from, length, recovered)
+		s.diary.core(s, t, length, recovered)
 	}
 }
 

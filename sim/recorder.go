@@ -48,9 +48,9 @@ func (r *recorder) book(s *ship, k activity.Kind, seconds float64) {
 }
 
 // core notes a core with the activity that brought it on deck.
-func (r *recorder) core(s *ship, t coring.Tool, from, length, recovered float64) {
+func (r *recorder) core(s *ship, t coring.Tool, length, recovered float64) {
 	if n := len(r.entries); n > 0 {
-		r.entries[n-1].Note = fmt.Sprintf("core %d %s from %.1f mbsf: %.1f m cut, %.1f m up", s.hole.cores, t, from, length, recovered)
+		r.entries[n-1].Note = fmt.Sprintf("%d%s: %.1f m cut, %.1f up", s.hole.cores, t.Letter(), length, recovered)
 	}
 }
 
@@ -62,6 +62,8 @@ func (r *recorder) at(clock float64) time.Time {
 // whereabouts is where the ship is, in words.
 func (s *ship) whereabouts() string {
 	switch {
+	case s.here == nil && s.at == s.towards:
+		return s.v.Name(s.at)
 	case s.here == nil:
 		return s.v.Name(s.at) + " to " + s.v.Name(s.towards)
 	case s.item == nil:

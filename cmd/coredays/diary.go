@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"io"
 	"strconv"
@@ -19,10 +20,11 @@ import (
 type diary struct {
 	chosen
 	runs        runs
-	replication int
+	replication uint32
+	numbered    bool // a replication is given
 	at          string
 	within      bool
-	jsonFile    string
+	answer
 }
 
 func newDiary() *cobra.Command {
@@ -35,18 +37,21 @@ the replication of a number, or the one whose days needed are nearest to a quant
 		Example: `  coredays diary --replication 17
   coredays diary plan.yaml --at P90
   coredays diary plan.yaml --at P90 --within-days`,
-		Args: cobra.MaximumNArgs(1),
+		Args: oneScenario,
 		RunE: func(c *cobra.Command, args []string) error {
+			d.numbered = c.Flags().Changed("replication")
+			if d.numbered && c.Flags().Changed("at") {
+				return errors.New("give --replication or --at, not both")
+			}
 			return d.execute(c.Context(), args, c.OutOrStdout(), c.ErrOrStderr())
 		},
 	}
-	d.addFlags(cmd)
+	d.chosen.addFlags(cmd)
 	d.runs.addFlags(cmd)
-	cmd.Flags().IntVar(&d.replication, "replication", -1, "number of the replication, from 0")
-	cmd.Flags().StringVar(&d.at, "at", "", "the replication nearest to a quantile of days needed, such as P90")
+	d.answer.addFlags(cmd)
+	cmd.Flags().Uint32Var(&d.replication, "replication", 0, "number of the replication, from 0; it may be one that no simulation reached")
+	cmd.Flags().StringVar(&d.at, "at", "P50", "the replication nearest to a quantile of days needed, such as P90")
 	cmd.Flags().BoolVar(&d.within, "within-days", false, "under the rules of the expedition, within its days, instead of the whole programme")
-	cmd.Flags().StringVar(&d.jsonFile, "json", "", "write the diary as JSON to `FILE`, or to standard output for -")
-	cmd.MarkFlagsMutuallyExclusive("replication", "at")
 	return cmd
 }
 
@@ -56,7 +61,7 @@ func (d *diary) execute(ctx context.Context, args []string, stdout, stderr io.Wr
 	if err != nil {
 		return err
 	}
-	quantile, err := parseQuantile(d.at)
+	percent, err := parseQuantile(d.at)
 	if err != nil {
 		return err
 	}
@@ -64,16 +69,15 @@ func (d *diary) execute(ctx context.Context, args []string, stdout, stderr io.Wr
 	if err != nil {
 		return err
 	}
-	number, why := d.replication, fmt.Sprintf("replication %d", d.replication)
-	if number < 0 {
-		results := replicate(ctx, v, run, stderr)
-		if results.Stopped {
-			return errInterrupted
-		}
-		number = results.Nearest(quantile)
-		why = fmt.Sprintf("the replication nearest to P%g of days needed among %d", 100*quantile, run.Replications)
+	if d.numbered {
+		return d.report(entry(v, run.Seed, int(d.replication), d.within, "the one asked for"), stdout)
 	}
-	return d.report(entry(v, d.runs.seed, number, d.within, why), stdout)
+	results := replicate(ctx, v, run, stderr)
+	if results.Stopped {
+		return errInterrupted
+	}
+	why := fmt.Sprintf("the replication nearest to P%g of days needed among %d", percent, results.Summary().Replications)
+	return d.report(entry(v, run.Seed, results.Nearest(percent/100), d.within, why), stdout)
 }
 
 // entry makes the diary of a replication.
@@ -83,29 +87,19 @@ func entry(v *voyage.Voyage, seed uint64, number int, within bool, why string) *
 	return book
 }
 
-// parseQuantile reads P90 as 0.9; nothing is the median.
+// parseQuantile reads P90 as 90 per cent.
 func parseQuantile(text string) (float64, error) {
-	if text == "" {
-		return 0.5, nil
-	}
 	number, found := strings.CutPrefix(strings.ToUpper(text), "P")
-	p, err := strconv.ParseFloat(number, 64)
-	if !found || err != nil || !(p > 0 && p < 100) {
-		return 0, fmt.Errorf("--at %q: give a quantile between P1 and P99, such as P90", text)
+	percent, err := strconv.ParseFloat(number, 64)
+	if !found || err != nil || !(percent > 0 && percent < 100) {
+		return 0, fmt.Errorf("--at %q: give a quantile above P0 and below P100, such as P90", text)
 	}
-	return p / 100, nil
+	return percent, nil
 }
 
 // report prints the diary or writes it as JSON.
 func (d *diary) report(book *logbook.Diary, stdout io.Writer) error {
-	asJSON := func(w io.Writer) error { return output.DiaryJSON(w, book) }
-	if d.jsonFile == "-" {
-		return asJSON(stdout)
-	}
-	if d.jsonFile != "" {
-		if err := output.WriteFile(d.jsonFile, asJSON); err != nil {
-			return fault{err}
-		}
-	}
-	return output.Diary(stdout, book)
+	return d.give(stdout,
+		func(w io.Writer) error { return output.Diary(w, book) },
+		func(w io.Writer) error { return output.DiaryJSON(w, book) })
 }

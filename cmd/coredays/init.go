@@ -11,10 +11,10 @@ func newInit() *cobra.Command {
 		Use:     "init",
 		Short:   "A commented scenario to start from, on standard output",
 		Example: `  coredays init > plan.yaml`,
-		Args:    cobra.NoArgs,
+		Args:    noArguments,
 		RunE: func(c *cobra.Command, _ []string) error {
 			_, err := c.OutOrStdout().Write(scenario.Starter())
-			return err
+			return asFault(err)
 		},
 	}
 }

@@ -4,13 +4,18 @@ package main
 
 import (
 	"context"
+	"io"
 	"os"
 	"os/signal"
 )
 
-func main() {
+func main() { os.Exit(interruptible(os.Args[1:], os.Stdout, os.Stderr)) }
+
+// interruptible carries out a command line. Ctrl-C has it report what is done; a second one ends
+// it at once.
+func interruptible(args []string, stdout, stderr io.Writer) int {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
-	code := run(ctx, os.Args[1:], os.Stdout, os.Stderr)
-	stop()
-	os.Exit(code)
+	defer stop()
+	context.AfterFunc(ctx, stop)
+	return run(ctx, args, stdout, stderr)
 }

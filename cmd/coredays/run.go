@@ -25,6 +25,14 @@ type fault struct{ error }
 
 func (f fault) Unwrap() error { return f.error }
 
+// asFault marks an error, if there is one.
+func asFault(err error) error {
+	if err == nil {
+		return nil
+	}
+	return fault{err}
+}
+
 // run carries out a command line and returns the exit code.
 func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 	root := newRoot(stdout, stderr)
@@ -55,11 +63,15 @@ how many days each site will really take, how much core will come up, and how su
 A plan is an estimate, not a clearance. Site safety review, the master and the driller decide.`,
 		SilenceErrors: true,
 		SilenceUsage:  true,
-		Args:          cobra.NoArgs,
 		RunE:          func(c *cobra.Command, _ []string) error { return c.Help() },
 	}
 	root.SetOut(stdout)
 	root.SetErr(stderr)
+	root.SetFlagErrorFunc(wrongFlag)
 	root.AddCommand(newSimulate(), newDiary(), newInit())
+	root.InitDefaultHelpCmd()
+	if help, _, err := root.Find([]string{"help"}); err == nil {
+		help.Args = knownTopic
+	}
 	return root
 }

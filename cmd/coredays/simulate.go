@@ -16,9 +16,15 @@ import (
 // simulation is a call of simulate.
 type simulation struct {
 	chosen
-	runs     runs
-	jsonFile string
+	runs runs
+	answer
 }
+
+// mostReplications is where --precision ends too. A replication takes about 5 kB of memory.
+const mostReplications = 1_000_000
+
+// mostWorkers is far more than any machine has processors.
+const mostWorkers = 10_000
 
 // runs is how often to sail.
 type runs struct {
@@ -37,11 +43,11 @@ func (r *runs) addFlags(cmd *cobra.Command) {
 
 // run turns the flags into what sim wants.
 func (r *runs) run() (sim.Run, error) {
-	if r.replications < 1 {
-		return sim.Run{}, fmt.Errorf("--replications %d: give a whole number of 1 or more", r.replications)
+	if r.replications < 1 || r.replications > mostReplications {
+		return sim.Run{}, fmt.Errorf("--replications %d: give a whole number from 1 to %d", r.replications, mostReplications)
 	}
-	if r.workers < 0 {
-		return sim.Run{}, fmt.Errorf("--workers %d: give a whole number of 0 or more", r.workers)
+	if r.workers < 0 || r.workers > mostWorkers {
+		return sim.Run{}, fmt.Errorf("--workers %d: give a whole number from 0 to %d", r.workers, mostWorkers)
 	}
 	run := sim.Run{Seed: r.seed, Replications: r.replications, Workers: r.workers}
 	if r.precision != "" {
@@ -69,14 +75,14 @@ sea days under the rules of the expedition. Without a file it sails the built-in
   coredays simulate plan.yaml --replications 10000 --seed 7
   coredays simulate plan.yaml --precision 0.2d --json result.json
   coredays simulate plan.yaml --set "sites[0].cap=9 d"`,
-		Args: cobra.MaximumNArgs(1),
+		Args: oneScenario,
 		RunE: func(c *cobra.Command, args []string) error {
 			return s.execute(c.Context(), args, c.OutOrStdout(), c.ErrOrStderr())
 		},
 	}
-	s.addFlags(cmd)
+	s.chosen.addFlags(cmd)
 	s.runs.addFlags(cmd)
-	cmd.Flags().StringVar(&s.jsonFile, "json", "", "write the result as JSON to `FILE`, or to standard output for -")
+	s.answer.addFlags(cmd)
 	return cmd
 }
 
@@ -94,7 +100,7 @@ func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr 
 	summary := results.Summary()
 	summary.Invented = invented
 	if err := s.report(summary, stdout); err != nil {
-		return fault{err}
+		return err
 	}
 	if results.Stopped {
 		return errInterrupted
@@ -104,14 +110,7 @@ func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr 
 
 // report prints the answer and writes the files asked for.
 func (s *simulation) report(summary *logbook.Summary, stdout io.Writer) error {
-	asJSON := func(w io.Writer) error { return output.JSON(w, summary) }
-	if s.jsonFile == "-" {
-		return asJSON(stdout)
-	}
-	if s.jsonFile != "" {
-		if err := output.WriteFile(s.jsonFile, asJSON); err != nil {
-			return err
-		}
-	}
-	return output.Text(stdout, summary)
+	return s.give(stdout,
+		func(w io.Writer) error { return output.Text(w, summary) },
+		func(w io.Writer) error { return output.JSON(w, summary) })
 }

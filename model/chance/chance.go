@@ -47,9 +47,10 @@ func (s Source) For(k Key) Source { return Source(mix(uint64(s) ^ uint64(k))) }
 // seeded with the source.
 func (s Source) Bits(n int) uint64 { return mix(uint64(s) + golden*(uint64(n)+1)) }
 
-// Uniform is the n-th number as a uniform draw, above 0 and below 1.
+// Uniform is the n-th number as a uniform draw, above 0 and below 1: the middle of one of 2^52 equal
+// cells. Of 2^53 cells the last middle would round up to 1, whose normal score is infinite.
 func (s Source) Uniform(n int) float64 {
-	return (float64(s.Bits(n)>>11) + 0.5) / (1 << 53)
+	return (float64(s.Bits(n)>>12) + 0.5) / (1 << 52)
 }
 
 // Normal is the n-th number as a standard normal draw, by quantile.

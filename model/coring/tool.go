@@ -23,6 +23,9 @@ var toolNames = [Tools]string{"APC", "HLAPC", "XCB", "RCB"}
 
 func (t Tool) String() string { return toolNames[t] }
 
+// Letter is the letter by which a core of the tool is numbered, as in core 7H.
+func (t Tool) Letter() string { return [...]string{"H", "F", "X", "R"}[t] }
+
 // ParseTool reads the short name of a tool.
 func ParseTool(text string) (Tool, error) {
 	for t, name := range toolNames {

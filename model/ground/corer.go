@@ -28,5 +28,8 @@ func (c Corer) Stroke(shear unit.Pressure) unit.Length {
 	}
 	tip := c.Tip * float64(shear) * math.Pi / 4 * float64(c.Diameter*c.Diameter)
 	side := c.Friction * float64(shear) * math.Pi * float64(c.Diameter)
-	return unit.Length(max(0, (float64(c.Force)-tip)/side)) // F = tip + a tau pi d L, force balance
+	if float64(c.Force) <= tip {
+		return 0 // also where the sediment is too hard for a number, infinity over infinity
+	}
+	return unit.Length((float64(c.Force) - tip) / side) // F = tip + a tau pi d L, force balance
 }

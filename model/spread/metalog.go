@@ -42,11 +42,32 @@ func NewMetalog(t Triple, lower, upper float64) (Metalog, error) {
 	if k := 0.5 * (1 - 1.66711*(0.5-alpha)); !(k < r && r < 1-k) { // feasibility, same source, from memory
 		return Metalog{}, fmt.Errorf("too lopsided: mid must lie between %.4g and %.4g", m.outward(low+k*(high-low)), m.outward(high-k*(high-low)))
 	}
-	// With one bound the far tail is that of a power law with the exponent 1/(a2+a3/2).
-	if tail := m.a2 + math.Abs(m.a3)/2; math.IsInf(lower, 0) != math.IsInf(upper, 0) && tail >= 0.5 {
-		return Metalog{}, fmt.Errorf("high over low is %.2g, so wide that the tail needs both a lowest and a highest value", t.High/t.Low)
+	if m.tail() >= 0.5 {
+		return Metalog{}, fmt.Errorf("%s, so wide that the tail needs both a lowest and a highest value", m.width(t))
 	}
 	return m, nil
+}
+
+// tail is how heavy the tail away from a single bound is: far out it is a power law whose exponent
+// is one over this, so that the variance is infinite from 0.5 on. The other forms have no such tail.
+func (m Metalog) tail() float64 {
+	switch {
+	case math.IsInf(m.lower, 0) == math.IsInf(m.upper, 0):
+		return 0
+	case math.IsInf(m.upper, 0):
+		return m.a2 + m.a3/2 // slope of the three-term form in the logit, p to 1
+	default:
+		return m.a2 - m.a3/2 // same, p to 0
+	}
+}
+
+// width tells people how wide a Triple is, seen from the single bound.
+func (m Metalog) width(t Triple) string {
+	if m.lower == 0 {
+		return fmt.Sprintf("high over low is %.2g", t.High/t.Low)
+	}
+	ratio := math.Exp(m.inward(t.High) - m.inward(t.Low))
+	return fmt.Sprintf("counted from the bound, low and high differ %.2g times", ratio)
 }
 
 // Quantile returns the value at the probability p.

@@ -3,6 +3,7 @@
 package voyage
 
 import (
+	"errors"
 	"fmt"
 
 	"coredays/model/activity"
@@ -76,8 +77,11 @@ type Leg struct {
 	Waves    *sea.Table
 }
 
-// Compile works out a plan. It fails where the plan's sea cannot be made.
+// Compile works out a plan. It fails where the plan's sea cannot be made or a figure of the ship is missing.
 func Compile(p *plan.Plan) (*Voyage, error) {
+	if err := stated(p); err != nil {
+		return nil, err
+	}
 	c := compiler{v: &Voyage{Plan: p, Deadline: float64(p.SeaDays), ClearFloor: float64(p.Ship.Storm.ClearSeaFloor), Recover: float64(p.Ship.Storm.RecoverPipe)}}
 	for r, q := range p.Ship.Rates {
 		c.add(q, "rate", rig.Rate(r).Of().Key)
@@ -94,6 +98,20 @@ func Compile(p *plan.Plan) (*Voyage, error) {
 		}
 	}
 	return c.v, c.legs()
+}
+
+// stated tells whether the quantities are there that every voyage draws. Were a rate left out, those
+// after it would have the index of their neighbours.
+func stated(p *plan.Plan) error {
+	for r, q := range p.Ship.Rates {
+		if !q.Given() {
+			return fmt.Errorf("the ship has no %s", rig.Rate(r).Of().Key)
+		}
+	}
+	if !p.InPort.Given() {
+		return errors.New("the days in port before sailing are not stated")
+	}
+	return nil
 }
 
 // SeaStep is the time for which the sea is taken as steady. Steps of three hours miss short spells and

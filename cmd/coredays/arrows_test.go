@@ -1,0 +1,136 @@
+package main
+
+import (
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"os"
+	"path"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// top is the folder of the module, seen from this package.
+const top = "../.."
+
+// topLevel is all that may stand there, beside names with a dot in front and what git ignores.
+var topLevel = []string{"DEVELOPERS.md", "README.md", "cmd", "go.mod", "go.sum", "model", "output", "scenario", "sim", "testdata"}
+
+// mayImport are the parts of the program that each part may import beside its own packages.
+var mayImport = map[string][]string{
+	"cmd":      {"scenario", "sim", "output", "model"},
+	"scenario": {"model"},
+	"sim":      {"model"},
+	"output":   {"model"},
+	"model":    {},
+}
+
+// onlyIn are the folders outside of which nobody imports a library, so that it can be replaced.
+var onlyIn = map[string][]string{
+	"github.com/spf13/viper":              {"scenario"},
+	"github.com/olekukonko/tablewriter":   {"output", "cmd/fitlevels"},
+	"github.com/spf13/cobra":              {"cmd/coredays"},
+	"github.com/rogpeppe/go-internal":     {"cmd/coredays"},
+	"github.com/schollz/progressbar":      {"output"},
+	"github.com/go-viper/mapstructure/v2": {"scenario"},
+}
+
+func TestTheTopLevelHoldsTheFixedFoldersAndFiles(t *testing.T) {
+	entries, err := os.ReadDir(top)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var found []string
+	for _, e := range entries {
+		if !strings.HasPrefix(e.Name(), ".") && !ignored(t, e.Name()) {
+			found = append(found, e.Name())
+		}
+	}
+	if !slices.Equal(found, topLevel) {
+		t.Errorf("the top level holds\n%q, want\n%q", found, topLevel)
+	}
+}
+
+// ignored tells whether git is told to ignore a name at the top level.
+func ignored(t *testing.T, name string) bool {
+	list, err := os.ReadFile(top + "/.gitignore")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return slices.ContainsFunc(strings.Fields(string(list)), func(pattern string) bool {
+		matched, err := path.Match(strings.Trim(pattern, "/"), name)
+		return err == nil && matched
+	})
+}
+
+func TestArrowsRunFromCmdThroughTheMiddleThreeToModel(t *testing.T) {
+	seen := map[string]int{}
+	eachImport(t, func(file, imported string) {
+		part := part(file)
+		rest, ours := strings.CutPrefix(imported, "coredays/")
+		if !ours || strings.HasSuffix(file, "_test.go") && (part == "cmd" || part == "model") {
+			return
+		}
+		seen[part]++
+		if to, _, _ := strings.Cut(rest, "/"); to != part && !slices.Contains(mayImport[part], to) {
+			t.Errorf("%s imports %s", file, imported)
+		}
+	})
+	for part := range mayImport {
+		if seen[part] == 0 {
+			t.Errorf("no import of ours was found in %s: this tests nothing", part)
+		}
+	}
+}
+
+func TestEachLibraryStaysBehindThePackageThatIsForIt(t *testing.T) {
+	eachImport(t, func(file, imported string) {
+		for library, folders := range onlyIn {
+			if imported != library && !strings.HasPrefix(imported, library+"/") {
+				continue
+			}
+			if !slices.Contains(folders, path.Dir(file)) {
+				t.Errorf("%s imports %s, which is for %q alone", file, imported, folders)
+			}
+		}
+	})
+}
+
+// part is the first folder of a path.
+func part(file string) string {
+	first, _, _ := strings.Cut(file, "/")
+	return first
+}
+
+// eachImport visits every import of every Go file of the module; file is its path from the top.
+func eachImport(t *testing.T, visit func(file, imported string)) {
+	t.Helper()
+	err := fs.WalkDir(os.DirFS(top), ".", func(file string, entry fs.DirEntry, err error) error {
+		switch {
+		case err != nil:
+			return err
+		case entry.IsDir() && file != "." && (entry.Name()[0] == '.' || entry.Name() == "testdata"):
+			return fs.SkipDir
+		case entry.IsDir() || path.Ext(file) != ".go":
+			return nil
+		}
+		parsed, err := parser.ParseFile(token.NewFileSet(), filepath.Join(top, file), nil, parser.ImportsOnly)
+		if err != nil {
+			return err
+		}
+		for _, spec := range parsed.Imports {
+			imported, err := strconv.Unquote(spec.Path.Value)
+			if err != nil {
+				return err
+			}
+			visit(file, imported)
+		}
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+}

@@ -1,0 +1,55 @@
+package main
+
+import (
+	"io"
+	"os"
+	"os/exec"
+	"strings"
+	"testing"
+
+	"github.com/spf13/cobra"
+
+	"coredays/scenario"
+)
+
+// TestTheExamplesOfEachHelpTextRun runs every line of them in a folder with plan.yaml.
+func TestTheExamplesOfEachHelpTextRun(t *testing.T) {
+	shell, err := exec.LookPath("sh")
+	if err != nil {
+		t.Skip("the examples need a shell")
+	}
+	for _, line := range examples(newRoot(io.Discard, io.Discard)) {
+		t.Run(line, func(t *testing.T) {
+			t.Parallel()
+			dir := t.TempDir()
+			if err := os.WriteFile(dir+"/plan.yaml", scenario.Starter(), 0o644); err != nil {
+				t.Fatal(err)
+			}
+			cmd := exec.Command(shell, "-c", line)
+			cmd.Dir = dir
+			if out, err := cmd.CombinedOutput(); err != nil {
+				t.Errorf("%v\n%s", err, out)
+			}
+		})
+	}
+}
+
+// examples are the lines of the examples of a command and those below it; each command of ours
+// must have some.
+func examples(cmd *cobra.Command) (lines []string) {
+	for line := range strings.Lines(cmd.Example) {
+		lines = append(lines, strings.TrimSpace(line))
+	}
+	for _, sub := range cmd.Commands() {
+		lines = append(lines, examples(sub)...)
+	}
+	return lines
+}
+
+func TestEachCommandHasAnExampleThatCallsIt(t *testing.T) {
+	for _, cmd := range newRoot(io.Discard, io.Discard).Commands() {
+		if name := cmd.Name(); name != "help" && name != "completion" && !strings.Contains(cmd.Example, "coredays "+name) {
+			t.Errorf("%s has no example", name)
+		}
+	}
+}

@@ -1,0 +1,54 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+
+	"github.com/spf13/cobra"
+	"github.com/spf13/pflag"
+)
+
+// wantedOf says what values a kind of flag takes.
+var wantedOf = map[string]string{
+	"int":    "a whole number",
+	"uint32": "a whole number from 0 to 4294967295",
+	"uint64": "a whole number of 0 or more",
+	"bool":   "true or false",
+	"func":   "the name of a file, or -",
+}
+
+// wrongFlag tells people what a flag wants rather than what the parser of numbers says.
+func wrongFlag(_ *cobra.Command, err error) error {
+	invalid, ok := errors.AsType[*pflag.InvalidValueError](err)
+	if !ok {
+		return err
+	}
+	flag := invalid.GetFlag()
+	wanted, known := wantedOf[flag.Value.Type()]
+	if !known {
+		return err
+	}
+	return fmt.Errorf("--%s %q: give %s", flag.Name, invalid.GetValue(), wanted)
+}
+
+// oneScenario refuses more than one file.
+func oneScenario(cmd *cobra.Command, args []string) error {
+	if len(args) > 1 {
+		return fmt.Errorf("%s takes one scenario, and %d are given: %q", cmd.Name(), len(args), args)
+	}
+	return nil
+}
+
+// noArguments refuses any.
+func noArguments(cmd *cobra.Command, args []string) error {
+	if len(args) > 0 {
+		return fmt.Errorf("%s takes nothing beside its flags, and %q is given", cmd.Name(), args)
+	}
+	return nil
+}
+
+// knownTopic has help refuse a command that there isn't, as any other call of it is refused.
+func knownTopic(cmd *cobra.Command, args []string) error {
+	_, _, err := cmd.Root().Find(args)
+	return err
+}

@@ -1,0 +1,87 @@
+package scenario
+
+import (
+	"fmt"
+
+	"coredays/model/coring"
+	"coredays/model/plan"
+	"coredays/model/unit"
+)
+
+// stages reads the tools of a hole and how far each goes.
+func (r siteReader) stages(path string, f itemFile, h *plan.Hole) {
+	if len(f.Core) == 0 && !f.DrillAheadTo.given {
+		r.fault(join(path, "core"), "", "a tool and how far it goes, such as {with: APC, to: refusal}, or drill_ahead_to")
+	}
+	r.reachable(join(path, "drill_ahead_to"), f.DrillAheadTo, h.DrillAheadTo)
+	depth := h.DrillAheadTo
+	for i, s := range f.Core {
+		inner := at(join(path, "core"), i)
+		stage := plan.Stage{With: r.tool(join(inner, "with"), s.With)}
+		r.follows(join(inner, "with"), stage.With, h)
+		r.target(join(inner, "to"), s.To, &stage, depth)
+		if !stage.ToRefusal {
+			depth = max(depth, stage.To)
+		}
+		h.Stages = append(h.Stages, stage)
+	}
+}
+
+// tool reads the name of a coring tool.
+func (r siteReader) tool(path string, t text) coring.Tool {
+	tool, err := coring.ParseTool(t.value)
+	if err != nil {
+		var all []string
+		for tool := range coring.Tools {
+			all = append(all, tool.String())
+		}
+		r.fault(path, t.value, listed(all))
+	}
+	return tool
+}
+
+// follows refuses tools that can't follow those before them in the hole.
+func (r siteReader) follows(path string, tool coring.Tool, h *plan.Hole) {
+	for _, before := range h.Stages {
+		switch {
+		case tool.Assembly() != before.With.Assembly():
+			r.fault(path, tool.String(), "a hole of its own for a rotary assembly: the barrels do not run through the same one")
+			return
+		case tool.Piston() && !before.With.Piston():
+			r.fault(path, tool.String(), fmt.Sprintf("no piston corer after %s, which is taken where the piston is refused", before.With))
+			return
+		}
+	}
+}
+
+// target reads how far a tool goes.
+func (r siteReader) target(path string, t text, stage *plan.Stage, from unit.Depth) {
+	if t.value != "refusal" {
+		stage.To = unit.Depth(r.number(path, t, depthMeasure))
+		if stage.To > 0 && stage.To <= from {
+			r.fault(path, t.value, "deeper than what comes before in the hole, "+from.Tell())
+		}
+		r.reachable(path, t, stage.To)
+		return
+	}
+	stage.ToRefusal, stage.To = true, r.allowed()
+	switch {
+	case !stage.With.Piston():
+		r.fault(path, t.value, "a depth, such as \"290 mbsf\": only a piston corer goes to refusal")
+	case stage.To == 0:
+		r.fault(path, t.value, "approved_to or layers at this site, so that there is an end where nothing refuses")
+	case stage.To <= from:
+		r.fault(path, t.value, fmt.Sprintf("room below %s: the ground is known and approved to %s", from.Tell(), stage.To.Tell()))
+	}
+}
+
+// reachable refuses a depth that is not approved or below what is known of the ground.
+func (r siteReader) reachable(path string, t text, depth unit.Depth) {
+	approved, layers := r.site.ApprovedTo, r.site.Layers
+	switch {
+	case approved > 0 && depth > approved:
+		r.fault(path, t.value, "no deeper than the approved depth, "+approved.Tell())
+	case len(layers) > 0 && depth > layers[len(layers)-1].Bottom:
+		r.fault(path, t.value, "no deeper than the layers reach, "+layers[len(layers)-1].Bottom.Tell())
+	}
+}
