@@ -90,6 +90,7 @@
 //	order                   names of sites in the order of the visits; every primary site must be
 //	                        there, alternates left out come last. Without it: primary sites as they
 //	                        stand, then alternates
+//	trouble                 on, or off: nothing breaks, sticks or is lost (to see what trouble costs)
 //	order_rules             list of {first: A, then: B}, which the order must keep
 //
 // # A site
@@ -115,7 +116,8 @@
 // rcb to the program). The lithologies are listed in lithologies.yaml.
 //
 // A refusal rule has overpull (the pull at which the corer is given up), partial_strokes (so many
-// in a row), drill_over (yes or no), then (HLAPC: the half-length corer goes on; or none), source.
+// in a row), drill_over (yes or no), advance (after an incomplete stroke the next core starts by
+// recovery, as if the core that came up were all that was cut, or by stroke), then (HLAPC: the half-length corer goes on; or none), source.
 //
 // # A hole
 //

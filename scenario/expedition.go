@@ -30,6 +30,12 @@ func (c *clerk) expedition(f expeditionFile) *plan.Plan {
 	if f.InPortBeforeSailing != nil {
 		p.InPort = c.quantity("in_port_before_sailing", f.InPortBeforeSailing, inPortMeasure, ship.inPort)
 	}
+	if f.Trouble.given {
+		p.NoTrouble = c.choice("trouble", f.Trouble, "on", "off") == 1
+	}
+	if p.NoTrouble {
+		c.warn("trouble is off: no breakdowns, no stuck pipe, no lost cores or holes but those lost to the sea")
+	}
 	p.Sites = c.sites(f.Sites, ship)
 	p.Order = c.order(f, p.Sites)
 	p.Before = c.precedences(f, p)

@@ -17,6 +17,7 @@ type expeditionFile struct {
 	Sites               []siteFile            `mapstructure:"sites"`
 	Order               []text                `mapstructure:"order"`
 	OrderRules          []orderRuleFile       `mapstructure:"order_rules"`
+	Trouble             text                  `mapstructure:"trouble"`
 }
 
 type portsFile struct {
@@ -112,6 +113,7 @@ type refusalFile struct {
 	Overpull       text `mapstructure:"overpull"`
 	PartialStrokes text `mapstructure:"partial_strokes"`
 	DrillOver      text `mapstructure:"drill_over"`
+	Advance        text `mapstructure:"advance"`
 	Then           text `mapstructure:"then"`
 	Source         text `mapstructure:"source"`
 }

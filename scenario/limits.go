@@ -94,6 +94,9 @@ func (c *clerk) refusal(path string, r *refusalFile, base plan.Refusal) plan.Ref
 		base.PartialStrokes = int(c.number(join(path, "partial_strokes"), r.PartialStrokes, countMeasure))
 	}
 	base.DrillOver = c.yes(join(path, "drill_over"), r.DrillOver, base.DrillOver)
+	if r.Advance.given {
+		base.AdvanceByStroke = c.choice(join(path, "advance"), r.Advance, "recovery", "stroke") == 1
+	}
 	if r.Then.given {
 		base.Then = [...]coring.Tool{coring.APC, coring.HLAPC}[c.choice(join(path, "then"), r.Then, "none", "HLAPC")]
 	}

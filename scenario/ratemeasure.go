@@ -10,13 +10,13 @@ func rateMeasure(r rig.Rate) measure {
 	meaning := r.Of()
 	m := measure{of: meaning.Of, symbol: meaning.Unit, above: true, most: mostOf[meaning.Of]}
 	switch r {
-	case rig.PistonPace, rig.ExtendedPace, rig.RotaryPace:
+	case rig.PistonPace, rig.ExtendedPace, rig.RotaryPace, rig.LayerDepth:
 		m.most = 10
 	case rig.StandsBetweenFills, rig.Barrels, rig.CatwalkRoom, rig.CoresBetweenSweeps:
 		return countMeasure
 	case rig.StandLength, rig.JointLength:
 		m.most, m.single = 100, true
-	case rig.SlowdownFrom, rig.HangOffDepth, rig.LoggingPipeDepth:
+	case rig.SlowdownFrom, rig.HangOffDepth, rig.LoggingPipeDepth, rig.CoreGap, rig.DepthMismatch:
 		m.above = false
 	case rig.ForecastHorizon, rig.ForecastSkill:
 		m.single = true

@@ -25,12 +25,11 @@ func newCoverage(v *voyage.Voyage) (c coverage, words int) {
 	return c, words
 }
 
-// cover marks a recovered interval. Core that came up is taken to be from the top of what was cut,
-// as curators log it.
+// cover marks a recovered interval.
 func (s *ship) cover(from, to float64) {
 	site := s.siteNumber()
 	last := min(int(to/bin+0.5), s.coverage.bins[site])
-	for i := int(from/bin + 0.5); i < last; i++ {
+	for i := max(0, int(from/bin+0.5)); i < last; i++ {
 		at := s.coverage.from[site] + i
 		s.bits[at/64] |= 1 << (at % 64)
 	}

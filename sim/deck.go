@@ -17,6 +17,11 @@ type deck struct {
 	out       [mostOnDeck]float64 // when each place on the catwalk is empty
 	cutFree   float64
 	landed    int // cores laid on the catwalk
+	labFree   float64
+	behind    float64 // most that the laboratory was ever behind, s
+	today     int     // the day of the expedition on which the last core came up
+	cores     int     // on that day
+	mostCores int     // on any day
 }
 
 // awaitBarrel waits until the bench has a barrel ready.
@@ -37,9 +42,23 @@ func (s *ship) land() {
 	d.cutFree = max(d.cutFree, s.clock) + s.rate(rig.CatwalkTime)
 	d.out[d.landed%s.count(rig.CatwalkRoom)] = d.cutFree
 	d.landed++
+	s.toLaboratory()
 	d.benchFree = max(d.benchFree, s.clock) + s.rate(rig.Bench)
 	d.barrels[d.inPipe%s.count(rig.Barrels)] = d.benchFree
 	d.inPipe++
+}
+
+// toLaboratory sends the core that was cut last on to the laboratory, which takes cores in turn.
+func (s *ship) toLaboratory() {
+	d := &s.deck
+	d.labFree = max(d.labFree, d.cutFree) + s.rate(rig.LaboratoryTime)
+	d.behind = max(d.behind, d.labFree-s.clock)
+	const day = 86400
+	if today := int(s.clock / day); today != d.today {
+		d.today, d.cores = today, 0
+	}
+	d.cores++
+	d.mostCores = max(d.mostCores, d.cores)
 }
 
 // count is a rate that is a whole number.

@@ -39,6 +39,7 @@ var roundRates = map[rig.Rate]float64{
 	rig.DrillOver: 30 * minutes, rig.Connection: 6 * minutes, rig.Bench: 1 * minutes, rig.Barrels: 3,
 	rig.CatwalkTime: 1 * minutes, rig.CatwalkRoom: 3, rig.Sweep: 15 * minutes, rig.CoresBetweenSweeps: 3, rig.CentreBit: 20 * minutes,
 	rig.BitLife: 50 * hours, rig.ExtendedLeastRate: 4 / hours,
+	rig.LayerDepth: 1, rig.LaboratoryTime: 1 * minutes,
 	rig.PistonDiameter: 0.09525, rig.StrokeForce: 150_000, rig.StrokeFriction: 0.5, rig.TipFactor: 9,
 	rig.HoleConditioning: 2 * hours, rig.BitRelease: 30 * minutes, rig.LoggingRigUp: 2 * hours, rig.LoggingRigDown: 1 * hours,
 	rig.StringChange: 1 * hours, rig.LoggingSpeed: 300 / hours, rig.LoggingWire: 1, rig.LoggingPipeDepth: 80,

@@ -62,7 +62,7 @@ func (s *ship) bottom() float64 { return s.here.Floor + s.hole.depth }
 // layer is the index of the layer at a depth below the sea floor; the last layer goes on for ever.
 func (s *ship) layer(depth float64) int {
 	for i := range s.here.Layers {
-		if depth < s.here.Layers[i].Bottom {
+		if depth < s.here.Layers[i].Bottom*s.layerDepth {
 			return i
 		}
 	}

@@ -21,8 +21,7 @@ func (s *ship) coreRotated() {
 	tool := s.tool()
 	pace, wire := s.rate(rotatedPace(tool)), s.rate(rotatedWire(tool))
 	way := s.bit / wire * pace
-	layer := &s.here.Layers[s.layer(s.hole.depth)]
-	rate := s.draw(layer.Rate)
+	rate := s.draw(s.here.Layers[s.layer(s.hole.depth)].Rate)
 	if tool == coring.XCB && rate < s.rateMedian(rig.ExtendedLeastRate) && s.hole.stage+1 < len(s.stages()) {
 		s.nextStage()
 		return
@@ -39,10 +38,11 @@ func (s *ship) coreRotated() {
 	}
 	from := s.hole.depth
 	s.deepen(length)
-	s.landCore(tool, from, length, s.draw(layer.Recovery[tool]))
+	s.landCore(tool, from, length, s.recovers(tool, from))
 	s.connect(from, s.hole.depth)
 	s.sweep(tool)
 	s.meetTrouble(tool)
+	s.meetStuckPipe()
 }
 
 // cut rotates for so many seconds; a rotary bit wears.
@@ -65,28 +65,6 @@ func (s *ship) sweep(t coring.Tool) {
 
 // toGo is what is left of the stage, m.
 func (s *ship) toGo() float64 { return float64(s.stages()[s.hole.stage].To) - s.hole.depth }
-
-// landCore logs a core of a cut length from a depth and the share of it that came up, and hands it
-// to the deck.
-func (s *ship) landCore(t coring.Tool, from, length, share float64) {
-	share = max(0, share)
-	recovered := length * share
-	s.hole.cores++
-	site := &s.sites[s.siteNumber()]
-	site.cores++
-	site.cored += length
-	site.recovered += recovered
-	tool := &s.tools[t]
-	tool.cores++
-	tool.cored += length
-	tool.recovered += recovered
-	s.cover(from, from+length*min(1, share))
-	s.used[liners]++
-	s.land()
-	if s.diary != nil {
-		s.diary.core(s, t, length, recovered)
-	}
-}
 
 func rotatedPace(t coring.Tool) rig.Rate {
 	if t == coring.RCB {

@@ -15,6 +15,7 @@ func (s *ship) leaveHole() {
 		switch s.planned().Abandon {
 		case plan.HeavyMud:
 			s.do(activity.HeavyMud, s.rate(rig.HeavyMud))
+			s.used[mudFillings]++
 		case plan.Cement:
 			s.do(activity.CementPlug, s.rate(rig.CementPlug))
 			s.used[cementPlugs]++

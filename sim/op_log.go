@@ -67,7 +67,7 @@ func (s *ship) loggingDepth() float64 {
 // half of it out of reach, for this string and those after it.
 func (s *ship) runString(which int) {
 	tools := s.v.Plan.Ship.Strings[which]
-	if !s.hole.bridged && s.happens(rig.Bridge) {
+	if !s.hole.bridged && !s.v.Plan.NoTrouble && s.happens(rig.Bridge) {
 		s.hole.bridged = true
 	}
 	open := s.bottom() - s.loggingDepth()

@@ -1,7 +1,6 @@
 package sim
 
 import (
-	"math"
 	"slices"
 
 	"coredays/model/activity"
@@ -18,7 +17,7 @@ func (s *ship) corePiston() {
 	pace := s.rate(rig.PistonPace)
 	way := s.bit / s.rate(rig.PistonWire) * pace
 	layer := &s.here.Layers[s.layer(s.hole.depth)]
-	stroke, overpull := s.shoot(tool, s.draw(layer.Strength))
+	shot := s.shoot(tool, s.draw(layer.Strength))
 	s.awaitBarrel()
 	s.do(activity.RunBarrel, way)
 	s.do(activity.ShootPiston, s.rate(rig.Shot)*pace)
@@ -29,8 +28,7 @@ func (s *ship) corePiston() {
 		s.do(activity.TemperatureStop, s.rate(rig.TemperatureStop))
 	}
 	s.do(activity.PullPiston, s.rate(rig.CorePull)*pace)
-	stuck := overpull > float64(s.here.Refusal.Overpull)
-	if stuck && s.here.Refusal.DrillOver {
+	if shot.stuck && s.here.Refusal.DrillOver {
 		s.do(activity.DrillOver, s.rate(rig.DrillOver))
 	}
 	s.do(activity.FetchBarrel, way)
@@ -39,17 +37,35 @@ func (s *ship) corePiston() {
 	if s.ended != goingOn {
 		return
 	}
-	from := s.hole.depth
-	s.deepen(stroke)       // the next core starts where this one's stroke ended: advance by recovery
+	from, share := s.hole.depth, s.recovers(tool, s.hole.depth)
 	s.used[shearPins] += 2 // two shear pins a shot: IODP Proc. 317 methods
-	s.landCore(tool, from, stroke, s.draw(layer.Recovery[tool]))
+	if s.meetTrouble(tool) == activity.BlownLiner {
+		share = 0
+	}
+	s.deepen(s.advance(shot, share))
+	s.landCore(tool, from, shot.stroke, share)
 	s.connect(from, s.hole.depth)
-	s.meetTrouble(tool)
-	s.judgeRefusal(tool, stroke, stuck)
+	s.judgeRefusal(tool, shot)
 }
 
-// shoot is the stroke that the sediment allows, m, and the overpull that it takes to come free, N.
-func (s *ship) shoot(t coring.Tool, gradient float64) (stroke, overpull float64) {
+// shot is what became of one stroke of the corer.
+type shot struct {
+	stroke float64 // m
+	whole  bool
+	stuck  bool // it takes more than the overpull allowed to come free
+}
+
+// advance is how much deeper the next core starts: by the stroke when it was whole. When it was not,
+// nobody knows how far it went, and the core that came up is taken for it.
+func (s *ship) advance(shot shot, share float64) float64 {
+	if shot.whole || s.here.Refusal.AdvanceByStroke {
+		return shot.stroke
+	}
+	return max(leastStroke, shot.stroke*min(1, share))
+}
+
+// shoot is the stroke that the sediment allows and the pull that it takes to come free.
+func (s *ship) shoot(t coring.Tool, gradient float64) shot {
 	corer := ground.Corer{
 		Diameter: unit.Length(s.rateMedian(rig.PistonDiameter)),
 		Force:    unit.Force(s.rateMedian(rig.StrokeForce)),
@@ -62,8 +78,8 @@ func (s *ship) shoot(t coring.Tool, gradient float64) (stroke, overpull float64)
 		full = max(shortest, min(full, float64(t.Stroke())-above))
 	}
 	shear := unit.Pressure(gradient * (s.hole.depth + full/2))
-	stroke = math.Min(full, float64(corer.Stroke(shear)))
-	return max(stroke, leastStroke), float64(corer.Overpull(shear, unit.Length(stroke)))
+	stroke := max(leastStroke, min(full, float64(corer.Stroke(shear))))
+	return shot{stroke: stroke, whole: stroke >= partial*full, stuck: corer.Overpull(shear, unit.Length(stroke)) > s.here.Refusal.Overpull}
 }
 
 // leastStroke is what a piston corer pushes into any sea floor by the pipe's weight, m [from memory].
@@ -74,18 +90,14 @@ const partial = 0.95
 
 // judgeRefusal applies the scenario's rule: so many partial strokes in a row, or more overpull than
 // is allowed where the corer may not be drilled over.
-func (s *ship) judgeRefusal(t coring.Tool, stroke float64, stuck bool) {
+func (s *ship) judgeRefusal(t coring.Tool, shot shot) {
 	rule := s.here.Refusal
-	full := min(float64(t.Stroke()), s.toGo()+stroke)
-	if s.hole.depth == stroke && s.hole.cores == 1 {
-		return // the mudline core is short by intent
-	}
-	if stroke < partial*full {
-		s.hole.partials++
-	} else {
+	if shot.whole {
 		s.hole.partials = 0
+	} else {
+		s.hole.partials++
 	}
-	if s.hole.partials < rule.PartialStrokes && !(stuck && !rule.DrillOver) {
+	if s.hole.partials < rule.PartialStrokes && !(shot.stuck && !rule.DrillOver) {
 		return
 	}
 	if log := &s.items[s.item.Number]; log.refused == 0 {

@@ -52,6 +52,7 @@ func (s *ship) giveUpHole() {
 		logged: lost.logged, rotating: lost.rotating, bitLife: lost.bitLife}
 	s.offset = s.bit > 0
 	s.place.hole = attemptKey(s.item, log.attempts)
+	s.meetGround()
 }
 
 // mostAttempts is how often a hole is begun again before a crew gives it up.

@@ -46,7 +46,7 @@ func (s *ship) drillDown() {
 	for s.hole.depth < s.hole.aim-1e-6 && s.ended == goingOn {
 		i := s.layer(s.hole.depth)
 		to := s.hole.aim
-		if bottom := s.here.Layers[i].Bottom; i < len(s.here.Layers)-1 && bottom < to {
+		if bottom := s.here.Layers[i].Bottom * s.layerDepth; i < len(s.here.Layers)-1 && bottom < to {
 			to = bottom
 		}
 		length := to - s.hole.depth

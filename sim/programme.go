@@ -2,6 +2,7 @@ package sim
 
 import (
 	"coredays/model/chance"
+	"coredays/model/rig"
 	"coredays/model/voyage"
 )
 
@@ -51,8 +52,21 @@ func (s *ship) begin(i *voyage.Item) {
 	if i.Hole != nil {
 		s.hole.aim = float64(i.Hole.DrillAheadTo)
 		s.offset = s.bit > 0
+		s.meetGround()
 	}
 }
+
+// meetGround draws what differs from the survey in the hole in hand.
+func (s *ship) meetGround() {
+	s.layerDepth = s.rate(rig.LayerDepth)
+	s.shift = s.rate(rig.DepthMismatch)
+	if s.luck.For(whichWay).For(s.place.hole).Bits(0)&1 == 0 {
+		s.shift = -s.shift
+	}
+}
+
+// whichWay is the purpose of the direction in which the depths of a hole are off.
+var whichWay = chance.KeyOf("direction of the depth mismatch")
 
 // finishItem closes the log of the item in hand.
 func (s *ship) finishItem(incomplete bool) {
@@ -60,6 +74,7 @@ func (s *ship) finishItem(incomplete bool) {
 	log.state = done
 	log.incomplete = log.incomplete || incomplete
 	log.took = s.clock - log.began
+	log.covered = s.covered(s.siteNumber())
 	s.learn(log)
 	s.lastItem = s.item.Number + 1
 	s.item = nil

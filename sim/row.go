@@ -13,17 +13,19 @@ type row []float64
 
 // Columns of a row; sites and items follow.
 const (
-	colDays     = iota // s from leaving port to reaching port
-	colInPort          // s in port before sailing
-	colInHand          // s left of the sea days
-	colAll             // 1 when every item of every primary site was completed
-	colFirst           // 1 when every item of the first rank was completed
-	colNever           // 1 when port was never reached
-	colClass           // s by class
-	colCause    = colClass + int(activity.Classes)
-	colTool     = colCause + int(activity.Causes) // cores, m cored, m recovered
-	colUsed     = colTool + 3*int(coring.Tools)
-	firstColumn = colUsed + int(usedThings)
+	colDays      = iota // s from leaving port to reaching port
+	colInPort           // s in port before sailing
+	colInHand           // s left of the sea days
+	colAll              // 1 when every item of every primary site was completed
+	colFirst            // 1 when every item of the first rank was completed
+	colNever            // 1 when port was never reached
+	colBehind           // s that the laboratory was behind at most
+	colMostCores        // cores on deck on the busiest day
+	colClass            // s by class
+	colCause     = colClass + int(activity.Classes)
+	colTool      = colCause + int(activity.Causes) // cores, m cored, m recovered
+	colUsed      = colTool + 3*int(coring.Tools)
+	firstColumn  = colUsed + int(usedThings)
 )
 
 // Columns of a site.
@@ -46,6 +48,7 @@ const (
 	itemTook        // s
 	itemDepth
 	itemRefused
+	itemCovered // share of the site's section recovered when it was finished
 	itemColumns
 )
 
@@ -71,6 +74,7 @@ func (c columns) write(r row, s *ship) {
 	r[colInPort] = s.draw(c.voyage.InPort)
 	r[colInHand] = c.voyage.Deadline - s.clock
 	r[colNever] = flag(s.stuck)
+	r[colBehind], r[colMostCores] = s.deck.behind, float64(s.deck.mostCores)
 	clear(r[colClass:colTool])
 	for k, t := range s.spent {
 		traits := activity.Kind(k).Of()
@@ -117,9 +121,9 @@ func (c columns) writeSite(r row, s *ship, n int) {
 func (c columns) writeItem(r row, s *ship, i *voyage.Item) (complete bool) {
 	log := &s.items[i.Number]
 	complete = log.state == done && !log.incomplete
-	values := [itemColumns]float64{flag(complete), log.took, log.depth, log.refused}
+	values := [itemColumns]float64{flag(complete), log.took, log.depth, log.refused, log.covered}
 	if log.began == 0 {
-		values[itemTook], values[itemDepth] = math.NaN(), math.NaN()
+		values[itemTook], values[itemDepth], values[itemCovered] = math.NaN(), math.NaN(), math.NaN()
 	}
 	if log.refused == 0 {
 		values[itemRefused] = math.NaN()

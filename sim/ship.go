@@ -49,6 +49,9 @@ type ship struct {
 	lineWork    float64 // J since the last slip and cut
 	lastService float64 // s after sailing
 
+	layerDepth float64 // depth of the layers in this hole over that of the survey
+	shift      float64 // of the depths of this hole against its neighbours, m
+
 	item     *voyage.Item // in hand; nil when the next is to be chosen
 	lastItem int          // number + 1 of the item finished last at this site; 0 for none
 	hole     hole
@@ -96,6 +99,7 @@ type itemLog struct {
 	took       float64 // s
 	depth      float64 // deepest, m below sea floor
 	refused    float64 // where a piston corer was refused, m below sea floor; 0 if it was not
+	covered    float64 // share of the site's section recovered when it was finished
 	attempts   int     // times it was lost
 	holes      int     // times it was spudded
 	incomplete bool    // ended before its target

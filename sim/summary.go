@@ -27,6 +27,7 @@ func (r *Results) Summary() *logbook.Summary {
 		Needed:       r.whole(),
 		Allotted:     r.allotted(),
 		Recovery:     r.recovery(),
+		Deck:         logbook.Deck{MostCores: summarise(r.column(r.needed, colMostCores)), Behind: summarise(r.column(r.needed, colBehind))},
 		Drivers:      r.drivers(),
 		Consumables:  r.consumables(),
 	}
@@ -138,6 +139,7 @@ func (r *Results) holes(n int, rows []float64) []logbook.Hole {
 		}
 		if !h.Task {
 			h.Depth = summarise(of(itemDepth))
+			h.Covered = summarise(of(itemCovered))
 		}
 		holes = append(holes, h)
 	}

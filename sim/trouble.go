@@ -6,17 +6,34 @@ import (
 	"coredays/model/activity"
 	"coredays/model/coring"
 	"coredays/model/rig"
+	"coredays/model/spread"
 	"coredays/model/voyage"
 )
 
-// meetTrouble is what can go wrong with a core. The records' spread of ordinary cycles leaves these
-// out, so nothing counts twice.
-func (s *ship) meetTrouble(t coring.Tool) {
+// meetTrouble is what can go wrong with the barrel and the wire of a core, and tells what did: the
+// liner of a piston corer bursts and the core is lost, the line parts (the longest tenth of the time
+// lost), or else the barrel has to be fetched again. The records' spread of ordinary cycles leaves
+// all these out, so nothing counts twice.
+func (s *ship) meetTrouble(t coring.Tool) activity.Kind {
 	r := troubleOf(t)
-	if s.happens(r.chance) {
-		s.do(activity.BarrelTrouble, s.rate(r.time))
+	if s.v.Plan.NoTrouble || !s.happens(r.chance) {
+		return activity.Kinds
 	}
-	if t.Piston() || !s.happens(rig.StuckChance) {
+	what, takes := activity.FailedRetrieval, s.rate(r.time)
+	switch {
+	case takes > s.v.Quantities[r.time].At(spread.Score(0.9)):
+		what = activity.PartedLine
+	case t.Piston() && s.happens(rig.BlownLiner):
+		what = activity.BlownLiner
+	}
+	s.do(what, takes)
+	return what
+}
+
+// meetStuckPipe is what can happen to the string while it rotates in the hole: it sticks, and where
+// it can't be freed it is severed and the hole is lost.
+func (s *ship) meetStuckPipe() {
+	if s.v.Plan.NoTrouble || !s.happens(rig.StuckChance) {
 		return
 	}
 	s.do(activity.StuckPipe, s.rate(rig.StuckTime))
@@ -45,7 +62,7 @@ func troubleOf(t coring.Tool) trouble {
 // what breaks.
 func (s *ship) planBreakdown() {
 	every := s.rateMedian(rig.BreakdownEvery)
-	if every <= 0 || s.median {
+	if every <= 0 || s.median || s.v.Plan.NoTrouble {
 		s.agenda.plan(theRig, math.Inf(1))
 		return
 	}

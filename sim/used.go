@@ -6,18 +6,21 @@ type thing int
 // The things, in the order in which they are listed.
 const (
 	liners thing = iota
+	catchers
+	sections
 	shearPins
 	rotaryBits
 	funnels
 	assemblies
 	mudSweeps
+	mudFillings
 	cementPlugs
 	usedThings
 )
 
 func (t thing) String() string {
-	return [usedThings]string{"core liners", "shear pins", "rotary bits", "free-fall funnels", "bottom-hole assemblies lost",
-		"mud sweeps", "cement plugs"}[t]
+	return [usedThings]string{"core liners", "core catchers", "sections of 1.5 m", "shear pins", "rotary bits", "free-fall funnels", "bottom-hole assemblies lost",
+		"mud sweeps", "fillings with heavy mud", "cement plugs"}[t]
 }
 
 // used counts what was used up.

@@ -14,6 +14,9 @@ import (
 
 // TestTheExamplesOfEachHelpTextRun runs every line of them in a folder with plan.yaml.
 func TestTheExamplesOfEachHelpTextRun(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes some seconds")
+	}
 	shell, err := exec.LookPath("sh")
 	if err != nil {
 		t.Skip("the examples need a shell")

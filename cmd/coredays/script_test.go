@@ -27,8 +27,12 @@ func TestMain(m *testing.M) {
 // TestScripts calls the program as people do. The first word of a script's name is the command that
 // it tries. Each script finds the starter scenario as starter.yaml.
 func TestScripts(t *testing.T) {
+	scripts := []string{"testdata/script/simulate_same.txtar"} // where goroutines meet
+	if !testing.Short() {
+		scripts, _ = filepath.Glob("testdata/script/*.txtar")
+	}
 	testscript.Run(t, testscript.Params{
-		Dir:                 "testdata/script",
+		Files:               scripts,
 		UpdateScripts:       *update,
 		RequireExplicitExec: true,
 		RequireUniqueNames:  true,

@@ -38,7 +38,9 @@ const (
 	CatwalkWait
 	DrillOver
 	Sweep
-	BarrelTrouble
+	FailedRetrieval
+	BlownLiner
+	PartedLine
 	StuckPipe
 	SeverPipe
 	DropFunnel
@@ -110,7 +112,9 @@ var traits = [Kinds]Traits{
 	CatwalkWait:     {"catwalk full", Coring, AnySea, Pause, OfDeck},
 	DrillOver:       {"drilling over", Coring, AnySea, FinishFirst, OfPiston},
 	Sweep:           {"mud sweep", Coring, AnySea, FinishFirst, OfRotating},
-	BarrelTrouble:   {"barrel or wire trouble", Repair, AnySea, FinishFirst, OfTrouble},
+	FailedRetrieval: {"fetching barrel again", Repair, AnySea, FinishFirst, OfTrouble},
+	BlownLiner:      {"liner burst, core lost", Repair, AnySea, FinishFirst, OfTrouble},
+	PartedLine:      {"coring line parted", Repair, AnySea, FinishFirst, OfTrouble},
 	StuckPipe:       {"freeing stuck pipe", Repair, AnySea, FinishFirst, OfTrouble},
 	SeverPipe:       {"severing the string", Repair, AnySea, FinishFirst, OfTrouble},
 	DropFunnel:      {"dropping the funnel", Trips, PipeHandling, Restart, OfReentry},

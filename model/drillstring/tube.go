@@ -20,6 +20,10 @@ func (t Tube) Area() Area {
 // Mass is that of a metre of plain steel tube, without joints.
 func (t Tube) Mass() unit.LinearMass { return unit.LinearMass(float64(Steel) * float64(t.Area())) }
 
+// SpiralMass is that of a metre of collar with a spiral groove: 2.56/2.66 of a plain one (Lapeyrouse as at
+// docs.kws.tn/formulas/1/drill-pipe.html).
+func (t Tube) SpiralMass() unit.LinearMass { return t.Mass() * 2.56 / 2.66 }
+
 // Worn is the tube with all wear on the outside until a share of the wall is left.
 func (t Tube) Worn(left unit.Share) Tube {
 	wall := (t.Outside - t.Inside) / 2

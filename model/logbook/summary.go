@@ -33,6 +33,7 @@ type Summary struct {
 	Needed      Needed
 	Allotted    Allotted
 	Recovery    Recovery
+	Deck        Deck
 	Sites       []Site // in the order of the visits
 	Drivers     []Driver
 	Consumables []Consumable
@@ -62,6 +63,12 @@ type Recovery struct {
 	Percent   Spread // of the cored length, 0 to 100 and above
 	Cores     Spread
 	ByTool    [coring.Tools]ToolRecovery
+}
+
+// Deck is how fast cores come up, and how far the laboratory falls behind.
+type Deck struct {
+	MostCores Spread // on the busiest day
+	Behind    Spread // s, at most, of cores waiting for the laboratory
 }
 
 // ToolRecovery is the share of one tool.
@@ -102,6 +109,7 @@ type Hole struct {
 	Depth         Spread  // m below sea floor; N = 0 for a task
 	Refusal       Spread  // m below sea floor, over the replications in which a piston corer was refused
 	ChanceRefused float64 // of the replications
+	Covered       Spread  // share of the site's section that came up in this hole or one before it
 	ChanceDone    float64 // within the days
 }
 

@@ -26,7 +26,9 @@ type Plan struct {
 	Sites    []Site
 	Order    []int // indices into Sites in the order of the visits, primary and alternate
 	Before   []Precedence
-	Warnings []string // what a planner should know though nothing is wrong
+	// NoTrouble: nothing breaks, sticks or is lost but to the sea.
+	NoTrouble bool
+	Warnings  []string // what a planner should know though nothing is wrong
 }
 
 // Port is a port of call.
@@ -134,8 +136,11 @@ type Refusal struct {
 	Overpull       unit.Force
 	PartialStrokes int // in a row
 	DrillOver      bool
-	Then           coring.Tool // the tool that follows a refused APC within the stage, HLAPC or APC for none
-	Source         string
+	// AdvanceByStroke: the next core starts where the stroke ended. Otherwise it starts, after an
+	// incomplete stroke, where the core that came up would end.
+	AdvanceByStroke bool
+	Then            coring.Tool // the tool that follows a refused APC within the stage, HLAPC or APC for none
+	Source          string
 }
 
 // Target is the depth that an item means to reach, 0 for a task.

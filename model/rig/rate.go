@@ -66,6 +66,12 @@ const (
 	BitLife
 	ExtendedLeastRate
 
+	LayerDepth
+	HeaveLoss
+	CoreGap
+	DepthMismatch
+	LaboratoryTime
+
 	PistonDiameter
 	StrokeForce
 	StrokeFriction
@@ -98,6 +104,7 @@ const (
 	ExtendedTroubleTime
 	RotaryTrouble
 	RotaryTroubleTime
+	BlownLiner
 	StuckChance
 	StuckTime
 	LostBHA
@@ -193,6 +200,12 @@ var meanings = [Rates]Meaning{
 	BitLife:            {"bit_life", unit.OfDuration, "rotating hours of a rotary bit", "h"},
 	ExtendedLeastRate:  {"extended_least_rate", unit.OfSpeed, "slower than this the extended barrel is given up", "m/h"},
 
+	LayerDepth:     {"layer_depth", unit.OfShare, "depth of the layers found, against the survey", "%"},
+	HeaveLoss:      {"heave_loss", unit.OfShare, "share of the recovery lost in the roughest sea in which a tool still cores", "%"},
+	CoreGap:        {"core_gap", unit.OfLength, "section missing between two piston cores of a hole, whatever their recovery", "m"},
+	DepthMismatch:  {"depth_mismatch", unit.OfLength, "how far the depths of a hole are off those of its neighbours", "m"},
+	LaboratoryTime: {"laboratory_time", unit.OfDuration, "the laboratory's time for a core", "min"},
+
 	PistonDiameter: {"piston_diameter", unit.OfLength, "outside of the piston corer's barrel", "in"},
 	StrokeForce:    {"stroke_force", unit.OfForce, "force of the stroke: shear pressure on the piston", "kN"},
 	StrokeFriction: {"stroke_friction", unit.OfShare, "side friction during the quick stroke, of that when pulling", "%"},
@@ -225,6 +238,7 @@ var meanings = [Rates]Meaning{
 	ExtendedTroubleTime: {"extended_trouble_time", unit.OfDuration, "time that it costs", "h"},
 	RotaryTrouble:       {"rotary_trouble", unit.OfShare, "chance of trouble with barrel or wire, each rotary core", "%"},
 	RotaryTroubleTime:   {"rotary_trouble_time", unit.OfDuration, "time that it costs", "h"},
+	BlownLiner:          {"blown_liner", unit.OfShare, "share of the piston corer's troubles in which the liner bursts and the core is lost", "%"},
 	StuckChance:         {"stuck_chance", unit.OfShare, "chance of stuck pipe, each rotated core", "%"},
 	StuckTime:           {"stuck_time", unit.OfDuration, "time to free it", "h"},
 	LostBHA:             {"lost_bha", unit.OfShare, "chance that it can't be freed and the string is severed", "%"},

@@ -20,11 +20,11 @@ type Blocks struct {
 }
 
 const (
-	shortestBlock = 240 // h: ten days
+	shortestBlock = 360 // h: ten days
 	longestBlock  = 480
 	worthBlock    = 72 // h without a gap that make a piece of the record worth using
 	apart         = 15 // days of the year between a piece and what it stands for
-	candidates    = 400
+	candidates    = 200
 	nearest       = 10   // of the candidates, of which one is taken
 	mostTries     = 4000 // for candidates without gaps
 	hoursApart    = apart * 24

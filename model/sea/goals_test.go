@@ -78,7 +78,7 @@ func TestGeneratorsReachTheirGoalsAtEveryBuoy(t *testing.T) {
 				course, table := m.make(t, r)
 				record, made := make([][Seasons]Spells, len(goalHeights)), make([][Seasons]Spells, len(goalHeights))
 				Gather(record, r.Start, r.Heights, goalHeights)
-				for k := range 20 {
+				for k := range 60 {
 					Gather(made, r.Start, twin(r, course, table, chance.Replication(1, k)), goalHeights)
 				}
 				for i := range goalHeights {

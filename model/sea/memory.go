@@ -9,68 +9,86 @@ import (
 // mostLag is how far the memory of a record is looked at, h: ten days.
 const mostLag = 240
 
-// Memory is how the scores of a record remember: the two memories of a Process and the share of
-// the variance that is noise of the measurement, which a Process leaves out, since the crew works
-// in the true sea.
-type Memory struct {
-	Long, Short unit.Duration
-	Noise       float64
-}
+// Memory is how the scores of a record remember: the two memories of a Process.
+type Memory struct{ Long, Short unit.Duration }
 
-// MemoryOf fits the memories to the correlations of the scores over 1 to 240 h, by least squares
-// weighted by 1/(1-rho+0.01) so that the first hours, which decide how long spells are, count most.
+// MemoryOf fits the memories to a record: to the correlations of the scores over 1 to 240 h by
+// least squares, residuals weighted by 1/(1-rho+0.01), and to how often the scores cross a level. The
+// short memory is halfway (by ratio) between the two, as they disagree: with correlations alone the
+// spells of five NDBC buoys came out 18 % too long on average, with crossings alone, to which the
+// noise left in 3-hour means adds, calms of a day came out too rare.
 func MemoryOf(r *Record, t *Table) Memory {
-	rho := correlations(r.scores(t))
+	z := r.scores(t)
+	rho, first := correlations(z), firstCorrelation(z)
 	best, least := Memory{}, math.Inf(1)
-	long, short := logRange{math.Log(6), math.Log(400)}, logRange{math.Log(0.25), math.Log(24)} // h
-	for range refinements {
-		for i := range searchPoints {
-			for j := range searchPoints {
-				m := Memory{Long: long.at(i), Short: short.at(j)}
-				misfit := m.fit(rho)
-				if misfit < least {
-					best, least = m, misfit
-				}
+	for long := 6.0; long <= 400; long *= memoryStep {
+		for short := 0.25; short <= 24; short *= memoryStep {
+			m := Memory{Long: unit.Duration(long) * unit.Hour, Short: unit.Duration(short) * unit.Hour}
+			if misfit := m.misfit(rho); misfit < least {
+				best, least = m, misfit
 			}
 		}
-		long, short = long.around(best.Long), short.around(best.Short)
 	}
-	if best.Short > best.Long {
-		best.Long, best.Short = best.Short, best.Long // the formula is the same
+	long := max(best.Long, best.Short) // the formula is the same either way round
+	short := min(best.Long, best.Short)
+	return Memory{Long: long, Short: unit.Duration(math.Sqrt(float64(short * shortFor(long.Hours(), first))))}
+}
+
+// memoryStep is the ratio between memories that are tried, h.
+const memoryStep = 1.05
+
+// roughScores are the scores at which crossings are counted: the rougher half of the time, where
+// the limits of work are.
+var roughScores = [...]float64{0, 0.5, 1, 1.5, 2}
+
+// firstCorrelation is the correlation over an hour that makes a normal score cross heights as
+// often as these do. The crossings an hour, up and down, of two normals with correlation cos(a)
+// are a/pi exp(-u^2/2) for small a [textbook].
+func firstCorrelation(z []float64) float64 {
+	var crossings [len(roughScores)]float64
+	pairs := 0.0
+	for i := 1; i < len(z); i++ {
+		if p := z[i] + z[i-1]; p != p {
+			continue
+		}
+		pairs++
+		for k, u := range roughScores {
+			if (z[i-1] > u) != (z[i] > u) {
+				crossings[k]++
+			}
+		}
 	}
-	return best
+	logs := 0.0
+	for k, u := range roughScores {
+		logs += math.Log(math.Pi*max(crossings[k], 0.5)/pairs) + u*u/2
+	}
+	return math.Cos(min(1, math.Exp(logs/float64(len(roughScores)))))
 }
 
-// The search goes over a grid of logarithms that closes in on the best: 5 times to a third.
-const (
-	searchPoints = 17
-	refinements  = 6
-)
-
-// logRange is a range of hours on the scale of logarithms.
-type logRange struct{ low, high float64 }
-
-func (r logRange) at(i int) unit.Duration {
-	return unit.Duration(math.Exp(r.low+(r.high-r.low)*float64(i)/(searchPoints-1))) * unit.Hour
+// shortFor is the short memory that gives a correlation over an hour with a long memory in hours,
+// at most the long one, at least 3 minutes.
+func shortFor(long, first float64) unit.Duration {
+	low, high := 0.05, long
+	for range 40 {
+		middle := (low + high) / 2
+		p := Process{long: long, short: middle}
+		if p.Correlation(unit.Hour) < first {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return unit.Duration(high) * unit.Hour
 }
 
-func (r logRange) around(best unit.Duration) logRange {
-	middle, half := math.Log(best.Hours()), (r.high-r.low)/6
-	return logRange{max(r.low, middle-half), min(r.high, middle+half)}
-}
-
-// fit chooses the noise that suits the memories best, which is linear, and gives the weighted sum of squares.
-func (m *Memory) fit(rho []float64) float64 {
+// misfit is the weighted sum of squares between correlations seen and those of the memory.
+func (m Memory) misfit(rho []float64) (sum float64) {
 	p := Process{long: m.Long.Hours(), short: m.Short.Hours()}
-	var yy, ym, mm float64
 	for lag := 1; lag < len(rho); lag++ {
-		w := math.Pow(1-rho[lag]+0.01, -2)
-		model := p.Correlation(unit.Duration(lag) * unit.Hour)
-		yy, ym, mm = yy+w*rho[lag]*rho[lag], ym+w*rho[lag]*model, mm+w*model*model
+		d := rho[lag] - p.Correlation(unit.Duration(lag)*unit.Hour)
+		sum += d * d / ((1 - rho[lag] + 0.01) * (1 - rho[lag] + 0.01))
 	}
-	share := 1.0
-	m.Noise = 1 - share
-	return yy - 2*share*ym + share*share*mm
+	return sum
 }
 
 // scores are the normal scores of a record hour by hour, NaN in gaps.

@@ -83,7 +83,8 @@ func (c *compiler) leg(from, to Place) (Leg, error) {
 // cell of the built-in one.
 const sampled = 150 * unit.NauticalMile
 
-// along is the mean climate of the points that have one, else that of the site at an end.
+// along is the mean climate of the points that have one, else that of the site at an end, else that of
+// the first site: out of an Arctic port and back to it is a way without a climate that no ship sails.
 func (c *compiler) along(track []geo.Position, from, to Place) (sea.Climate, error) {
 	var sum sea.Climate
 	var n float64
@@ -99,9 +100,9 @@ func (c *compiler) along(track []geo.Position, from, to Place) (sea.Climate, err
 		}
 	}
 	if n == 0 {
-		for _, end := range []Place{to, from} {
-			if end >= FirstSite {
-				return c.v.Plan.Sites[end-FirstSite].Climate, nil
+		for _, site := range []Place{to, from, FirstSite} {
+			if n := int(site - FirstSite); n >= 0 && n < len(c.v.Plan.Sites) {
+				return c.v.Plan.Sites[n].Climate, nil
 			}
 		}
 		return sum, errors.New("no wave climate is known anywhere on the way from " + c.v.Name(from) + " to " + c.v.Name(to))

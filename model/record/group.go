@@ -1,0 +1,84 @@
+package record
+
+// Row is a hole with the site that it belongs to.
+type Row struct {
+	Program, Leg, Site string
+	Hole               Hole
+	Of                 int // holes of the site, by the source
+	Coring             bool
+}
+
+// LeftOut is a row that is not used.
+type LeftOut struct {
+	Row int // line in the file
+	Why string
+}
+
+// Group makes sites of rows, in the order in which they first come. A site that is not whole is
+// left out: its days would be too few. torn are the sites of which a row was left out already.
+func Group(rows []Row, torn map[[3]string]bool) (sites []Site, out []LeftOut) {
+	of := map[[3]string][]Row{}
+	var keys [][3]string
+	for _, r := range rows {
+		k := r.key()
+		if of[k] == nil {
+			keys = append(keys, k)
+		}
+		of[k] = append(of[k], r)
+	}
+	for _, k := range keys {
+		s := Site{Program: k[0], Leg: k[1], Name: k[2]}
+		for _, r := range of[k] {
+			s.Holes = append(s.Holes, r.Hole)
+		}
+		s.inOrder()
+		if why := s.why(of[k][0], torn[k]); why != "" {
+			for _, r := range of[k] {
+				out = append(out, LeftOut{r.Hole.Row, why})
+			}
+			continue
+		}
+		sites = append(sites, s)
+	}
+	return sites, out
+}
+
+func (r *Row) key() [3]string { return [3]string{r.Program, r.Leg, r.Site} }
+
+// why a site can't be scored, "" where it can.
+func (s *Site) why(first Row, torn bool) string {
+	switch {
+	case !first.Coring:
+		return "the expedition did not core"
+	case torn:
+		return "another row of the site was left out"
+	case len(s.Holes) != first.Of:
+		return "the site has more holes than the file has rows of it, or fewer"
+	case !s.inTurn():
+		return "the holes of the site do not follow each other in order and time"
+	case s.wholly(func(h *Hole) bool { return h.Depth == 0 }):
+		return "no depth is stated"
+	case !s.Cored():
+		return "no hole of the site was cored below 20 m: scored apart"
+	}
+	return ""
+}
+
+func (s *Site) wholly(is func(*Hole) bool) bool {
+	for i := range s.Holes {
+		if !is(&s.Holes[i]) {
+			return false
+		}
+	}
+	return true
+}
+
+// inTurn tells whether each hole begins after the one before.
+func (s *Site) inTurn() bool {
+	for i := 1; i < len(s.Holes); i++ {
+		if s.Holes[i].Order == s.Holes[i-1].Order || s.Holes[i].Start.Before(s.Holes[i-1].Start) {
+			return false
+		}
+	}
+	return true
+}

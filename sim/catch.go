@@ -1,0 +1,62 @@
+package sim
+
+import (
+	"coredays/model/activity"
+	"coredays/model/coring"
+	"coredays/model/rig"
+)
+
+// What comes up: a core's share of what was cut, in a sea that costs some of it, and where its
+// section stands beside that of the other holes.
+
+// recovers draws the share of a core that comes up. Heave costs recovery before it stops the work.
+func (s *ship) recovers(t coring.Tool, depth float64) float64 {
+	layer := &s.here.Layers[s.layer(depth)]
+	return max(0, s.draw(layer.Recovery[t])) * (1 - s.rate(rig.HeaveLoss)*s.roughness(t))
+}
+
+// roughness is how near the sea is to the limit of a tool: 0 up to half of it, 1 at it.
+func (s *ship) roughness(t coring.Tool) float64 {
+	limit := s.here.Most[activity.RotaryCoring]
+	if t.Piston() {
+		limit = s.here.Most[activity.PistonCoring]
+	}
+	return min(1, max(0, 2*s.sea.height/limit-1))
+}
+
+// landCore logs a core of a cut length from a depth and the share of it that came up, and hands it
+// to the deck.
+func (s *ship) landCore(t coring.Tool, from, length, share float64) {
+	recovered := length * share
+	s.hole.cores++
+	site := &s.sites[s.siteNumber()]
+	site.cores++
+	site.cored += length
+	site.recovered += recovered
+	tool := &s.tools[t]
+	tool.cores++
+	tool.cored += length
+	tool.recovered += recovered
+	s.splice(t, from, length, min(1, share))
+	s.used[liners]++
+	s.used[catchers] += 2
+	s.used[sections] += int(recovered/sectionLength) + 1
+	s.land()
+	if s.diary != nil {
+		s.diary.core(s, t, length, recovered)
+	}
+}
+
+// sectionLength is the length into which cores are cut, m: ODP Leg 191 explanatory notes.
+const sectionLength = 1.5
+
+// splice marks the section that a core brings to the site. Core is taken to be from the top of what
+// was cut, as curators log it; between piston cores some section is missing whatever they recover;
+// and the depths of a hole are off those of its neighbours.
+func (s *ship) splice(t coring.Tool, from, length, share float64) {
+	top, bottom := from, from+length*share
+	if t.Piston() && s.hole.cores > 1 {
+		top += min(length, s.rate(rig.CoreGap))
+	}
+	s.cover(top+s.shift, bottom+s.shift)
+}
