@@ -42,6 +42,10 @@ func (s *ship) reenter() {
 // giveUpHole decides about a lost hole: drill another down to where it was, or drop the rest.
 func (s *ship) giveUpHole() {
 	log := &s.items[s.item.Number]
+	if !s.coringLeft() && !s.loggingDue() {
+		s.finishItem(log.incomplete)
+		return
+	}
 	log.attempts++
 	if s.planned().IfLost == plan.GiveUp || log.attempts > mostAttempts {
 		s.finishItem(true)

@@ -15,7 +15,7 @@ func (s *ship) sail() {
 	if s.at == voyage.FromPort {
 		s.do(activity.Pilotage, s.rate(rig.Pilotage))
 	}
-	s.sea.waves = leg.Waves
+	s.sea.waves, s.sea.course = leg.Waves, 0
 	s.meetSea()
 	if s.bit > 0 {
 		s.sailFor(activity.HangingPassage, leg.Distance, s.rate(rig.HangingSpeed), 0)
@@ -76,7 +76,7 @@ func (s *ship) reachSite() {
 	log.state, log.arrived = underWay, s.clock
 	log.waited = -s.spent[activity.WaitOnWeather]
 	s.place = place{site: s.here.Key, hole: s.here.Key}
-	s.sea.waves = s.here.Waves
+	s.sea.waves, s.sea.course = s.here.Waves, s.here.Course
 	s.meetSea()
 }
 

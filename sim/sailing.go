@@ -4,6 +4,7 @@ import (
 	"time"
 
 	"coredays/model/chance"
+	"coredays/model/sea"
 	"coredays/model/voyage"
 )
 
@@ -12,7 +13,7 @@ func newShip(v *voyage.Voyage) *ship {
 	s := &ship{v: v}
 	var words int
 	s.coverage, words = newCoverage(v)
-	s.sea.process = v.Process
+	s.sea.series = make([]sea.Series, len(v.Courses))
 	s.sites = make([]siteLog, len(v.Sites))
 	s.items = make([]itemLog, v.Items)
 	s.drawn = make([]drawn, len(v.Quantities))
@@ -23,14 +24,14 @@ func newShip(v *voyage.Voyage) *ship {
 // begins puts the ship at the start of one replication, in port, ready to sail.
 func (s *ship) begins(seed uint64, replication int) {
 	*s = ship{v: s.v, coverage: s.coverage, guess: s.guess, needed: s.needed, diary: s.diary,
-		sea: weather{process: s.sea.process, scores: s.sea.scores}, sites: s.sites, items: s.items, drawn: s.drawn, bits: s.bits}
+		sea: weather{series: s.sea.series}, sites: s.sites, items: s.items, drawn: s.drawn, bits: s.bits}
 	clear(s.sites)
 	clear(s.items)
 	clear(s.drawn)
 	clear(s.bits)
 	s.luck = chance.Replication(seed, replication)
 	s.sea.firstAt = secondsIntoYear(s.v.Plan.Sails)
-	s.sea.reset(s.luck)
+	s.sea.begin(s.v, s.luck)
 	s.at, s.towards = voyage.FromPort, voyage.FromPort
 	s.agenda = newAgenda()
 	s.forecast.issue = -1

@@ -123,9 +123,10 @@ type toolLog struct {
 
 // copyFrom makes the ship a copy of another that goes its own way from here.
 func (s *ship) copyFrom(o *ship) {
-	scores, sites, items, bits, drawn := s.sea.scores, s.sites, s.items, s.bits, s.drawn
+	series, sites, items, bits, drawn := s.sea.series, s.sites, s.items, s.bits, s.drawn
 	*s = *o
-	s.sea.scores = append(scores[:0], o.sea.scores...)
+	s.sea.series = series
+	s.sea.copyFrom(&o.sea)
 	s.sites = append(sites[:0], o.sites...)
 	s.items = append(items[:0], o.items...)
 	s.bits = append(bits[:0], o.bits...)

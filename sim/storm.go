@@ -19,8 +19,7 @@ func (s *ship) seaChanges() {
 
 // meetSea is the sea as it is here and now; called also when the ship comes into another climate.
 func (s *ship) meetSea() {
-	step := s.step()
-	s.sea.height = s.sea.at(step, s.sea.score(step))
+	s.sea.height = s.sea.now(s.step())
 }
 
 // step is the present step of the sea.

@@ -6,40 +6,44 @@ import (
 	"coredays/model/voyage"
 )
 
-// weather is the sea around the ship. Its scores are those of the calendar, whatever the place:
-// the ship meets the same sea at the same place and date in whatever order she comes there.
+// weather is the sea around the ship. It goes on by the calendar, whatever the place: the ship
+// meets the same sea at the same place and date in whatever order she comes there.
 type weather struct {
-	process *sea.Process
-	luck    chance.Source
-	firstAt float64 // s of the year at which step 0 begins
-	scores  []float32
-	state   sea.State
-	waves   *sea.Table // of the place
-	height  float64    // significant wave height now, m
-	calm    bool       // no sea at all: the crew's estimates
-	forced  []float64  // heights hour by hour in place of chance, the last for ever; nil for chance
+	series  []sea.Series // by course of the voyage
+	course  int          // of the place
+	waves   *sea.Table   // of the place
+	firstAt float64      // s of the year at which step 0 begins
+	height  float64      // significant wave height now, m
+	calm    bool         // no sea at all: the crew's estimates
+	forced  []float64    // heights hour by hour in place of chance, the last for ever; nil for chance
 }
 
-// theSeasScore is the purpose of the sea's random numbers.
-var theSeasScore = chance.KeyOf("sea")
-
-// reset begins the sea of a replication.
-func (w *weather) reset(luck chance.Source) {
-	w.luck = luck.For(theSeasScore)
-	w.state = w.process.Start(w.luck.Normal(0), w.luck.Normal(1))
-	w.scores = append(w.scores[:0], float32(w.state.Score()))
-}
-
-// score is the standard normal score of a step, worked out on demand and remembered.
-func (w *weather) score(step int) float64 {
-	for n := len(w.scores); n <= step; n++ {
-		w.state = w.process.Next(w.state, w.luck.Normal(2*n), w.luck.Normal(2*n+1))
-		w.scores = append(w.scores, float32(w.state.Score()))
+// begin begins the seas of a replication.
+func (w *weather) begin(v *voyage.Voyage, luck chance.Source) {
+	for i := range w.series {
+		w.series[i].Begin(v.Courses[i], luck, v.Plan.Sails)
 	}
-	return float64(w.scores[step])
 }
 
-// at is the significant wave height at a step where the ship is, m.
+// copyFrom makes the seas a copy of others that go on by themselves.
+func (w *weather) copyFrom(o *weather) {
+	for i := range w.series {
+		w.series[i].CopyFrom(&o.series[i])
+	}
+}
+
+// score is the standard normal score of a step where the ship is.
+func (w *weather) score(step int) float64 { return w.series[w.course].Score(step) }
+
+// now is the significant wave height at a step where the ship is, m.
+func (w *weather) now(step int) float64 {
+	if w.calm || len(w.forced) > 0 {
+		return w.at(step, 0)
+	}
+	return w.series[w.course].Height(step, w.waves)
+}
+
+// at is the significant wave height at a step where the ship is if the score were as given, m.
 func (w *weather) at(step int, score float64) float64 {
 	if w.calm {
 		return 0
@@ -47,11 +51,5 @@ func (w *weather) at(step int, score float64) float64 {
 	if n := len(w.forced); n > 0 {
 		return w.forced[min(step, n-1)]
 	}
-	return w.waves.Height(w.day(step), score)
-}
-
-// day is the day of the year of a step.
-func (w *weather) day(step int) int {
-	const day, year = 86400, 366
-	return int((w.firstAt+float64(step)*float64(voyage.SeaStep))/day)%year + 1
+	return w.waves.Height(w.series[w.course].Day(step), score)
 }

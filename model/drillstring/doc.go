@@ -5,9 +5,9 @@
 //	assembly, err := table.CoringAssembly(10)          // bit weight collars, taper, transition
 //	board := drillstring.Board{Assembly: assembly, Stock: stock}
 //	reach := board.Reach(conditions)                   // deepest, and what stops it
-//	string, err := board.Hang(4000, conditions)        // bit 4000 m below the rig floor
-//	load := string.HookLoad(conditions)                // in parts
-//	margin := string.Margin(conditions)                // pipe- and hoist-limited
+//	hung, err := board.Hang(4000, conditions)          // bit 4000 m below the rig floor
+//	load := hung.HookLoad(conditions)                  // in parts
+//	margin := hung.Margin(conditions)                  // pipe- and hoist-limited
 //
 // Everything is SI; sections are listed from the bit up. A tension is the force at the top of a
 // section, where it is greatest. Nothing here clears a string for use: the maker's current tables,

@@ -18,7 +18,7 @@ func (h Heave) Acceleration() float64 {
 		return 0
 	}
 	frequency := 2 * math.Pi / float64(h.Period)
-	return float64(h.Height) / 2 * frequency * frequency
+	return math.Abs(float64(h.Height)) / 2 * frequency * frequency
 }
 
 // Hanging says how a string follows the heave of its top.

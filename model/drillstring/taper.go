@@ -1,6 +1,10 @@
 package drillstring
 
-import "coredays/model/unit"
+import (
+	"math"
+
+	"coredays/model/unit"
+)
 
 // taper fills a string from the bit up with kinds of pipe that are all used, the last at the top, where
 // it leans with the ship.
@@ -31,7 +35,7 @@ func (t taper) settle() (Reach, bool) {
 
 // finished checks a filled string once more, with the assembly, which fill takes as given.
 func (t taper) finished(travel unit.Duration) (Reach, bool) {
-	const rounding = 1e-9
+	const rounding = 1e-9 // of a load
 	reach, ok := t.fill(travel)
 	if !ok || reach.String.Worst(t.Conditions).Used() > 1+rounding {
 		return Reach{}, false
@@ -42,6 +46,9 @@ func (t taper) finished(travel unit.Duration) (Reach, bool) {
 // fill hangs as much of each kind as may hang when sound takes a time along the string.
 func (t taper) fill(travel unit.Duration) (Reach, bool) {
 	perMass := gravity*float64(Buoyancy(t.Fluid)) + inertia(t.Conditions, travel) // N/kg
+	if math.IsInf(perMass, 1) {
+		return Reach{}, false // it resonates
+	}
 	reach := Reach{String: String{Assembly: t.assembly}, Length: t.assembly.Length(), Limit: "pipe on board"}
 	load := t.Overpull + unit.Force(float64(t.assembly.Mass())*perMass)
 	for i, stock := range t.stock {
@@ -52,8 +59,11 @@ func (t taper) fill(travel unit.Duration) (Reach, bool) {
 		if left := min(stock.Length, t.most-reach.Length-t.above(i)); section.Length > left {
 			section.Length, limit = left, "pipe on board"
 		}
-		if section.Length <= 0 || section.Length < t.least(i) {
+		if section.Length < t.least(i) {
 			return Reach{}, false
+		}
+		if section.Length <= 0 {
+			continue
 		}
 		load += perMetre * unit.Force(section.Length)
 		reach.String.Pipe = append(reach.String.Pipe, section)
@@ -91,5 +101,5 @@ func (t taper) least(i int) unit.Length {
 	if i == 0 || i < len(t.stock)-1 {
 		return 0
 	}
-	return t.Roll.Bent() * (1 - 1e-9) // rounding
+	return t.Roll.Bent() - rounding
 }

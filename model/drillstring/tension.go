@@ -12,16 +12,19 @@ type Loading struct {
 // Used is the share of what it may bear.
 func (l Loading) Used() unit.Share { return unit.Share(l.Tension / l.Carries) }
 
+const rounding = 1e-6 // m, of a sum of lengths
+
 // Loads lists the loading of every section from the bit up.
 func (s String) Loads(c Conditions) []Loading {
 	var loads []Loading
 	perMass := gravity*float64(Buoyancy(c.Fluid)) + s.inertia(c)
+	sections := s.Sections()
 	tension, above := c.Overpull, s.Length()
-	for _, section := range s.Sections() {
+	for i, section := range sections {
 		tension += unit.Force(float64(section.mass()) * perMass)
 		above -= section.Length
 		carries := c.allowed(section.Rating)
-		if above <= c.Roll.Bent() {
+		if i == len(sections)-1 || above < c.Roll.Bent()-rounding {
 			carries = c.Roll.Carries(section, carries)
 		}
 		loads = append(loads, Loading{section, tension, carries})

@@ -55,6 +55,7 @@ type Site struct {
 	Refusal    Refusal
 	Cap        unit.Duration // most time on site, 0 for none
 	Climate    sea.Climate
+	Likeness   *sea.Likeness // of a record of the sea there, in place of the climate; nil for none
 	// Hanging: the ship moves here with pipe hanging from the site before.
 	Hanging bool
 }

@@ -56,21 +56,10 @@ func (s *Site) why(first Row, torn bool) string {
 		return "the site has more holes than the file has rows of it, or fewer"
 	case !s.inTurn():
 		return "the holes of the site do not follow each other in order and time"
-	case s.wholly(func(h *Hole) bool { return h.Depth == 0 }):
-		return "no depth is stated"
 	case !s.Cored():
 		return "no hole of the site was cored below 20 m: scored apart"
 	}
 	return ""
-}
-
-func (s *Site) wholly(is func(*Hole) bool) bool {
-	for i := range s.Holes {
-		if !is(&s.Holes[i]) {
-			return false
-		}
-	}
-	return true
 }
 
 // inTurn tells whether each hole begins after the one before.

@@ -37,14 +37,14 @@ func (h *Hole) Steps() []Step {
 	return h.withOther(steps)
 }
 
-// strokeScale is the mean core over the full stroke.
+// strokeScale is the mean core over the full stroke; where no cored length is stated, 1.
 func (h *Hole) strokeScale() float64 {
 	var full unit.Length
 	for t, n := range h.Cores {
 		full += unit.Length(n) * coring.Tool(t).Stroke()
 	}
-	if full == 0 {
-		return 0
+	if full == 0 || h.Cored == 0 {
+		return 1
 	}
 	return min(longestCore, float64(h.Cored/full))
 }

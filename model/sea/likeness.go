@@ -34,7 +34,7 @@ func NewLikeness(r *Record, key string) (*Likeness, error) {
 	if span >= blockSpan-0.05 && r.Years() >= blockYears { // five years less a few weeks are five
 		if blocks, err := NewBlocks(r); err == nil {
 			l.Blocks, l.Course = true, ByBlocks(blocks, table, key)
-			l.Notes = append(l.Notes, "seas are made of pieces of 10 to 20 days of it, so none is higher than it was")
+			l.Notes = append(l.Notes, "seas are made of pieces of 15 to 20 days of it, so none is higher than it was")
 			return l, nil
 		}
 	}

@@ -32,7 +32,7 @@ type Voyage struct {
 	Legs       [][]Leg // from place to place; see Voyage.Leg
 	Deadline   float64 // s after sailing
 	Forecast   sea.Forecast
-	Process    *sea.Process
+	Courses    []sea.Course // how seas go on in time; the first is that of climates
 	ClearFloor float64 // significant wave height at which the bit leaves the hole, m
 	Recover    float64 // significant wave height at which pipe is recovered, m
 	Items      int     // of all sites
@@ -47,6 +47,7 @@ type Site struct {
 	Layers []Layer
 	Items  []Item
 	Waves  *sea.Table
+	Course int // index into Voyage.Courses
 	Most   Limits
 }
 
@@ -87,7 +88,7 @@ func Compile(p *plan.Plan) (*Voyage, error) {
 		c.add(q, "rate", rig.Rate(r).Of().Key)
 	}
 	c.v.InPort = c.add(p.InPort, "in port")
-	c.v.Process = sea.NewProcess(sea.LongMemory, sea.ShortMemory, SeaStep)
+	c.v.Courses = []sea.Course{sea.ByProcess(sea.NewProcess(sea.LongMemory, sea.ShortMemory, SeaStep))}
 	c.v.Forecast = sea.Forecast{
 		Horizon: unit.Duration(p.Ship.Rates[rig.ForecastHorizon].Median()),
 		Skill:   p.Ship.Rates[rig.ForecastSkill].Median(),
@@ -121,6 +122,7 @@ const SeaStep = unit.Hour
 type compiler struct {
 	v        *Voyage
 	response *sea.Response
+	courses  map[*sea.Likeness]int // indices into Voyage.Courses
 }
 
 // add compiles a quantity with the names of its purpose.
@@ -135,7 +137,7 @@ func (c *compiler) add(q spread.Quantity, purpose ...string) Quantity {
 
 // site compiles a site with its layers and items.
 func (c *compiler) site(s *plan.Site) error {
-	waves, err := sea.NewTable(s.Climate)
+	waves, course, err := c.waves(s)
 	if err != nil {
 		return fmt.Errorf("site %s: %w", s.Name, err)
 	}
@@ -143,7 +145,7 @@ func (c *compiler) site(s *plan.Site) error {
 	if err != nil {
 		return err
 	}
-	site := Site{Site: s, Key: chance.KeyOf("site", s.Name), Floor: float64(s.WaterDepth), Waves: waves, Most: most}
+	site := Site{Site: s, Key: chance.KeyOf("site", s.Name), Floor: float64(s.WaterDepth), Waves: waves, Course: course, Most: most}
 	for i, l := range s.Layers {
 		number := fmt.Sprint(i)
 		layer := Layer{

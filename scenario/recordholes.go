@@ -1,0 +1,95 @@
+package scenario
+
+import (
+	"io"
+
+	"coredays/model/coring"
+	"coredays/model/geo"
+	"coredays/model/record"
+	"coredays/model/unit"
+)
+
+// holeColumns must be in a table of holes; those of the metres by tool may be empty.
+var holeColumns = []string{"program", "leg", "site", "hole", "hole_order", "holes_at_site", "latitude", "longitude", "water_depth_m",
+	"penetration_m", "cored_m", "n_cores", "n_apc", "n_hlapc", "n_xcb", "n_rcb", "n_other", "cored_apc_m", "cored_xcb_m", "cored_rcb_m",
+	"cored_other_m", "start", "end"}
+
+// Limits beyond which a cell is a slip: deeper than any ocean and any hole, longer than any visit.
+const (
+	deepestWater = 11_000.0 // m
+	deepestHole  = 5_000.0  // m below the sea floor; the deepest on record is 3.3 km, from memory
+	mostOnRecord = 2_000.0  // cores of a hole, holes of a site
+	longestHole  = 200      // days on a hole
+)
+
+// notCoring are expeditions of the compiled records that were engineering trials or transits.
+var notCoring = map[string]bool{"378S": true, "384P": true, "384T": true, "384A": true, "387P": true, "387T": true}
+
+// ReadHoles reads a table of holes and groups them by site. Rows that can't be read, and the other
+// rows of their sites, are left out and listed.
+func ReadHoles(name string, r io.Reader) ([]record.Site, []record.LeftOut, error) {
+	t, err := openTable(name, r, holeColumns)
+	if err != nil {
+		return nil, nil, err
+	}
+	var rows []record.Row
+	torn := map[[3]string]bool{}
+	for t.next() {
+		row := t.holeRow()
+		if t.keep() {
+			rows = append(rows, row)
+			continue
+		}
+		torn[[3]string{row.Program, row.Leg, row.Site}] = true
+	}
+	sites, out := record.Group(rows, torn)
+	return sites, sortedOut(append(t.out, out...)), nil
+}
+
+func (t *recordTable) holeRow() record.Row {
+	row := record.Row{Program: t.word("program"), Leg: t.word("leg"), Site: t.word("site"), Of: t.count("holes_at_site", 1, mostOnRecord)}
+	row.Coring = !notCoring[row.Leg]
+	row.Hole = record.Hole{
+		Name: t.word("hole"), Order: t.count("hole_order", 1, mostOnRecord), Position: t.position(), Row: t.line,
+		Water: unit.Length(t.number("water_depth_m", 1, deepestWater)), Depth: unit.Depth(t.number("penetration_m", 0, deepestHole)),
+		Cored: unit.Length(t.maybe("cored_m", 0, deepestHole)), Start: t.moment("start"), End: t.moment("end"),
+	}
+	t.tools(&row.Hole)
+	if days := row.Hole.Days() / unit.Day; len(t.wrong) == 0 && (days <= 0 || days > longestHole) {
+		t.fault("end", "a time after the start and at most 200 days later")
+	}
+	return row
+}
+
+// position reads signed degrees, or degrees with hemispheres.
+func (t *recordTable) position() geo.Position {
+	p, err := geo.ParsePosition(t.text("latitude") + " " + t.text("longitude"))
+	if err != nil {
+		t.wrong = append(t.wrong, "latitude and longitude "+t.text("latitude")+" "+t.text("longitude")+": the position "+err.Error())
+	}
+	return p
+}
+
+// countColumns and metreColumns of each tool. No source states the metres of half-length cores.
+var (
+	countColumns = [coring.Tools]string{"n_apc", "n_hlapc", "n_xcb", "n_rcb"}
+	metreColumns = [coring.Tools]string{coring.APC: "cored_apc_m", coring.XCB: "cored_xcb_m", coring.RCB: "cored_rcb_m"}
+)
+
+// tools reads cores and metres by tool.
+func (t *recordTable) tools(h *record.Hole) {
+	if all := t.maybeCount("n_cores", mostOnRecord); all > 0 && !t.has("n_apc") && !t.has("n_xcb") && !t.has("n_rcb") {
+		t.wrong = append(t.wrong, "the tools of the cores are not stated")
+		return
+	}
+	for tool, column := range countColumns {
+		h.Cores[tool] = t.maybeCount(column, mostOnRecord)
+		if metres := metreColumns[tool]; metres != "" && t.has(metres) {
+			h.ByTool = true
+			h.Metres[tool] = unit.Length(t.number(metres, 0, deepestHole))
+		}
+	}
+	h.Other = t.maybeCount("n_other", mostOnRecord)
+	h.OtherMetres = unit.Length(t.maybe("cored_other_m", 0, deepestHole))
+	h.ByTool = h.ByTool && h.Cores[coring.HLAPC] == 0
+}

@@ -1,0 +1,152 @@
+package scenario
+
+import (
+	"encoding/csv"
+	"errors"
+	"fmt"
+	"io"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+	"time"
+
+	"coredays/model/record"
+)
+
+// recordTable reads a CSV of records by the names of its columns. Lines that begin with # are
+// comments. What can't be read of a row is noted; the row is then left out whole.
+type recordTable struct {
+	csv    *csv.Reader
+	column map[string]int
+	row    []string
+	line   int
+	wrong  []string // with the row in hand
+	out    []record.LeftOut
+}
+
+// openTable reads the heading, which must have the columns named.
+func openTable(name string, r io.Reader, columns []string) (*recordTable, error) {
+	t := &recordTable{csv: csv.NewReader(r), column: map[string]int{}}
+	t.csv.Comment = '#'
+	t.csv.ReuseRecord = true
+	head, err := t.csv.Read()
+	if err != nil {
+		return nil, fmt.Errorf("%s: no heading line: %w", name, err)
+	}
+	for i, title := range head {
+		t.column[strings.TrimSpace(strings.TrimPrefix(title, "\ufeff"))] = i
+	}
+	var missing []string
+	for _, c := range columns {
+		if _, found := t.column[c]; !found {
+			missing = append(missing, c)
+		}
+	}
+	if len(missing) > 0 {
+		return nil, fmt.Errorf("%s: the heading has no column %s", name, strings.Join(missing, ", "))
+	}
+	return t, nil
+}
+
+// next moves to the next row that has as many cells as the heading.
+func (t *recordTable) next() bool {
+	for {
+		row, err := t.csv.Read()
+		if err == io.EOF {
+			return false
+		}
+		t.row, t.wrong = row, nil
+		if err == nil {
+			t.line, _ = t.csv.FieldPos(0)
+			return true
+		}
+		line := 0
+		if parse, ok := errors.AsType[*csv.ParseError](err); ok {
+			line, err = parse.StartLine, parse.Err
+		}
+		t.out = append(t.out, record.LeftOut{Row: line, Why: err.Error()})
+		if !errors.Is(err, csv.ErrFieldCount) {
+			return false // a broken quote loses the rest of the file
+		}
+	}
+}
+
+// keep tells whether the row in hand could be read; if not it is listed.
+func (t *recordTable) keep() bool {
+	if len(t.wrong) > 0 {
+		t.out = append(t.out, record.LeftOut{Row: t.line, Why: strings.Join(t.wrong, "; ")})
+	}
+	return len(t.wrong) == 0
+}
+
+func (t *recordTable) text(column string) string { return strings.TrimSpace(t.row[t.column[column]]) }
+
+// has tells whether the cell of a column is filled in.
+func (t *recordTable) has(column string) bool { return t.text(column) != "" }
+
+func (t *recordTable) fault(column, wanted string) {
+	t.wrong = append(t.wrong, fmt.Sprintf("%s %q: wanted %s", column, t.text(column), wanted))
+}
+
+// word must be there.
+func (t *recordTable) word(column string) string {
+	if !t.has(column) {
+		t.fault(column, "a name")
+	}
+	return t.text(column)
+}
+
+// number must be there and lie within limits.
+func (t *recordTable) number(column string, least, most float64) float64 {
+	x, err := strconv.ParseFloat(t.text(column), 64)
+	if err != nil || math.IsNaN(x) || x < least || x > most {
+		t.fault(column, fmt.Sprintf("a number from %g to %g", least, most))
+		return 0
+	}
+	return x
+}
+
+// maybe is number, or 0 for an empty cell.
+func (t *recordTable) maybe(column string, least, most float64) float64 {
+	if !t.has(column) {
+		return 0
+	}
+	return t.number(column, least, most)
+}
+
+// count is a whole number; the sources write some as 3.0.
+func (t *recordTable) count(column string, least, most float64) int {
+	x := t.number(column, least, most)
+	if x != math.Trunc(x) {
+		t.fault(column, "a whole number")
+	}
+	return int(x)
+}
+
+// maybeCount is count, or 0 for an empty cell.
+func (t *recordTable) maybeCount(column string, most float64) int {
+	if !t.has(column) {
+		return 0
+	}
+	return t.count(column, 0, most)
+}
+
+// recordTimes are the forms of a time, in UTC.
+var recordTimes = []string{"2006-01-02T15:04", "2006-01-02T15:04:05", time.RFC3339}
+
+func (t *recordTable) moment(column string) time.Time {
+	for _, form := range recordTimes {
+		if at, err := time.Parse(form, t.text(column)); err == nil {
+			return at.UTC()
+		}
+	}
+	t.fault(column, "a time in UTC, such as 1987-03-18T03:00")
+	return time.Time{}
+}
+
+// sortedOut lists what was left out, by line.
+func sortedOut(out []record.LeftOut) []record.LeftOut {
+	slices.SortStableFunc(out, func(a, b record.LeftOut) int { return a.Row - b.Row })
+	return out
+}

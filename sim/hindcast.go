@@ -1,0 +1,95 @@
+package sim
+
+import (
+	"context"
+	"runtime"
+	"sync"
+	"sync/atomic"
+
+	"coredays/model/chance"
+	"coredays/model/voyage"
+)
+
+// A hindcast sails one visit to one site at a time: it begins with the ship over the first hole and
+// ends when the bit clears the rig floor after the last, as days on hole are counted on record.
+
+// Visits are the results of a hindcast.
+type Visits struct {
+	Days    [][]float64 // by voyage, by replication: s on site
+	Stopped bool        // the context ended the run; Days is then empty
+}
+
+// Hindcast sails the first site of each voyage again and again. The sites of a group, a leg, share
+// what is drawn for an expedition. As with Replicate, the results are the same for any number of
+// workers.
+func Hindcast(ctx context.Context, voyages []*voyage.Voyage, groups []string, run Run) *Visits {
+	days := make([][]float64, len(voyages))
+	var next, finished atomic.Int64
+	var group sync.WaitGroup
+	for range workersOf(run) {
+		group.Go(func() {
+			for ctx.Err() == nil {
+				n := int(next.Add(1)) - 1
+				if n >= len(voyages) {
+					return
+				}
+				days[n] = visits(ctx, voyages[n], seedOf(run.Seed, groups[n]), max(1, run.Replications))
+				if f := int(finished.Add(1)); run.Progress != nil {
+					run.Progress(f)
+				}
+			}
+		})
+	}
+	group.Wait()
+	if ctx.Err() != nil {
+		return &Visits{Stopped: true}
+	}
+	return &Visits{Days: days}
+}
+
+func workersOf(run Run) int {
+	if run.Workers > 0 {
+		return run.Workers
+	}
+	return runtime.GOMAXPROCS(0)
+}
+
+// seedOf gives each group a luck of its own.
+func seedOf(seed uint64, group string) uint64 { return seed ^ uint64(chance.KeyOf("group", group)) }
+
+// visits are the days of the replications of one visit, s.
+func visits(ctx context.Context, v *voyage.Voyage, seed uint64, replications int) []float64 {
+	s := newShip(v)
+	days := make([]float64, replications)
+	for n := range days {
+		if ctx.Err() != nil {
+			break
+		}
+		s.begins(seed, n)
+		s.visits()
+		days[n] = s.clock
+	}
+	return days
+}
+
+// visits does all there is to do at the first site, from the moment the ship is over it until all
+// pipe is on deck.
+func (s *ship) visits() {
+	s.arrivesAt(voyage.SitePlace(s.v.Plan.Order[0]))
+	for range mostSteps {
+		s.choose()
+		if s.item == nil && s.bit == 0 || s.clock > s.v.Deadline*mostTimes {
+			return
+		}
+		s.next().do(s)
+		if s.ended != goingOn {
+			s.makeSafe()
+		}
+	}
+}
+
+// arrivesAt puts a ship that has just begun over a site, with all pipe on deck.
+func (s *ship) arrivesAt(site voyage.Place) {
+	s.at = site
+	s.reachSite()
+}

@@ -1,0 +1,126 @@
+package sim
+
+import (
+	"testing"
+
+	"coredays/model/activity"
+	"coredays/model/coring"
+	"coredays/model/geo"
+	"coredays/model/plan"
+	"coredays/model/rig"
+	"coredays/model/spread"
+)
+
+// forced is a site with one hole in which some rates are certain, sailed once with its diary.
+func forced(t *testing.T, hole plan.Hole, rates map[rig.Rate]float64) *ship {
+	t.Helper()
+	p := expedition(site("S", geo.Position{Longitude: 1}, 1500, plan.Item{Name: "A", Rank: 1, Hole: &hole}))
+	for r, value := range rates {
+		p.Ship.Rates[r] = just(value)
+	}
+	return sailed(t, p, false)
+}
+
+var (
+	fourPistonCores = plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: 33}}}
+	threeXCBCores   = plan.Hole{DrillAheadTo: 100, Stages: []plan.Stage{{With: coring.XCB, To: 128.5}}}
+	threeRCBCores   = plan.Hole{DrillAheadTo: 100, Stages: []plan.Stage{{With: coring.RCB, To: 128.5}}}
+)
+
+func TestEachTroubleCostsWhatAHandWorksOut(t *testing.T) {
+	tests := []struct {
+		name  string
+		hole  plan.Hole
+		rates map[rig.Rate]float64
+		kind  activity.Kind
+		cost  float64 // s
+	}{
+		{"every piston barrel fetched twice", fourPistonCores, map[rig.Rate]float64{rig.PistonTrouble: 1}, activity.FailedRetrieval, 4 * 2 * hours},
+		{"every liner bursts", fourPistonCores, map[rig.Rate]float64{rig.PistonTrouble: 1, rig.BlownLiner: 1}, activity.BlownLiner, 4 * 2 * hours},
+		{"every extended barrel fetched twice", threeXCBCores, map[rig.Rate]float64{rig.ExtendedTrouble: 1}, activity.FailedRetrieval, 3 * 2 * hours},
+		{"every rotary barrel fetched twice", threeRCBCores, map[rig.Rate]float64{rig.RotaryTrouble: 1}, activity.FailedRetrieval, 3 * 4 * hours},
+		{"pipe sticks at every rotated core", threeXCBCores, map[rig.Rate]float64{rig.StuckChance: 1}, activity.StuckPipe, 3 * 3 * hours},
+		{"water in the first twelve shots", fourPistonCores, map[rig.Rate]float64{rig.WaterCore: 1}, activity.MudlineReset, 12 * 0.5 * hours},
+		{"a mudline missed as often", fourPistonCores, map[rig.Rate]float64{rig.MissedMudline: 1}, activity.MudlineReset, 12 * 0.5 * hours},
+	}
+	for _, test := range tests {
+		calm, troubled := forced(t, test.hole, nil), forced(t, test.hole, test.rates)
+		if got := troubled.spent[test.kind]; !near(got, test.cost) {
+			t.Errorf("%s: %.3f h of %v, by hand %.3f h", test.name, got/hours, test.kind, test.cost/hours)
+		}
+		extra := test.cost + troubled.spent[activity.WaterCore]
+		if got := troubled.clock - calm.clock; !near(got, extra) {
+			t.Errorf("%s: %.3f h longer in all, by hand %.3f h", test.name, got/hours, extra/hours)
+		}
+	}
+}
+
+func TestABurstLinerLosesItsCore(t *testing.T) {
+	s := forced(t, fourPistonCores, map[rig.Rate]float64{rig.PistonTrouble: 1, rig.BlownLiner: 1})
+	if s.sites[0].recovered != 0 || s.sites[0].cored != 33 {
+		t.Errorf("%.1f m of %.1f m came up, want none of 33", s.sites[0].recovered, s.sites[0].cored)
+	}
+}
+
+func TestTheLongestTenthOfBarrelTroubleIsAPartedLine(t *testing.T) {
+	p := expedition(site("S", geo.Position{Longitude: 1}, 1500, pistonHole("A", 300)))
+	p.Ship.Rates[rig.PistonTrouble] = just(1)
+	p.Ship.Rates[rig.PistonTroubleTime] = spread.Quantity{Shape: spread.Table{P: []float64{0.1, 0.5, 0.9, 0.99}, Value: []float64{hours, 2 * hours, 3 * hours, 9 * hours}}, Shares: spread.All(spread.Run)}
+	parted, again := 0, 0
+	v := compiled(t, p)
+	for n := range 40 {
+		for _, e := range Diary(v, 4, n, false).Entries {
+			switch e.Kind {
+			case activity.PartedLine:
+				parted++
+				if e.To.Sub(e.From).Hours() < 3-1e-3 {
+					t.Fatalf("a parted line cost %v", e.To.Sub(e.From))
+				}
+			case activity.FailedRetrieval:
+				again++
+			}
+		}
+	}
+	if share := float64(parted) / float64(parted+again); share < 0.08 || share > 0.12 {
+		t.Errorf("%.3f of %d troubles are parted lines", share, parted+again)
+	}
+}
+
+// The string is severed at each of the three cores: 3 h stuck, 6 h severing, all pipe out, and a new
+// hole drilled down to where the last one ended, except after the third, when nothing is left to do.
+func TestALostStringMeansANewHoleDrilledDown(t *testing.T) {
+	s := forced(t, threeXCBCores, map[rig.Rate]float64{rig.StuckChance: 1, rig.LostBHA: 1})
+	if got, want := s.spent[activity.SeverPipe], 3*6*hours; !near(got, want) {
+		t.Errorf("severed for %.1f h, by hand %.1f h", got/hours, want/hours)
+	}
+	log := s.items[0]
+	if log.holes != 3 || log.incomplete {
+		t.Errorf("%d holes, incomplete %v", log.holes, log.incomplete)
+	}
+	if s.used[assemblies] != 3 {
+		t.Errorf("%d assemblies lost", s.used[assemblies])
+	}
+}
+
+func TestABridgeShortensTheLoggingRun(t *testing.T) {
+	logged := plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: 280}}, Logging: []int{0}}
+	free, bridged := forced(t, logged, nil), forced(t, logged, map[rig.Rate]float64{rig.Bridge: 1})
+	// Half of the 200 m of open hole: 100 m less at 1 m/s down and at 300 m/h up.
+	want := 100.0 + 100.0/300*hours
+	if got := free.spent[activity.RunString] - bridged.spent[activity.RunString]; !near(got, want) {
+		t.Errorf("the run is %.3f h shorter, by hand %.3f h", got/hours, want/hours)
+	}
+}
+
+func TestWithTroubleOffNothingGoesWrong(t *testing.T) {
+	p := uncertain()
+	p.NoTrouble = true
+	r := replicated(t, p, 50, 2)
+	for _, kind := range []activity.Cause{activity.OfTrouble, activity.OfBreakdowns} {
+		for _, x := range r.column(r.needed, colCause+int(kind)) {
+			if x != 0 {
+				t.Fatalf("%.1f h of %v", x/hours, kind)
+			}
+		}
+	}
+}
