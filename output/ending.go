@@ -40,6 +40,9 @@ func (p *page) repeat(s *logbook.Summary) {
 	if s.File != "" && !s.Invented {
 		call += " " + quoted(s.File)
 	}
+	for _, setting := range s.Settings {
+		call += " --set " + quoted(setting)
+	}
 	call += fmt.Sprintf(" --seed %d --replications %d", s.Seed, max(s.Replications, 1))
 	if line := indent + printable(call); displayed(line) <= pageWidth {
 		p.WriteString(line + "\n") // as it is, with several blanks in a path if it has them

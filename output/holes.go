@@ -18,7 +18,7 @@ func (p *page) holes(s *logbook.Summary) error {
 		numbers("days (d)" + below),
 		numbers("depth (mbsf)" + below),
 		numbers("refusal (mbsf)" + below),
-		numbers("refused" + orLess("\n(%)", several)),
+		numbers("section\n(%)"),
 		numbers("done" + orLess("\n(%)", several)),
 	}
 	decimals := places(longestHoles(s.Sites)...)
@@ -32,8 +32,8 @@ func (p *page) holes(s *logbook.Summary) error {
 	if err := p.table(cols, rows); err != nil {
 		return err
 	}
-	p.say("Refusal: of a piston corer, over the expeditions in which one was refused. Done: within %s days.",
-		figures(s.Allotted.SeaDays.Days()))
+	p.say("Refusal: of a piston corer, over the expeditions in which one was refused. Section: share of the site's section "+
+		"recovered in this hole or one before it%s. Done: within %s days.", orLess(", P50", several), figures(s.Allotted.SeaDays.Days()))
 	return nil
 }
 
@@ -57,12 +57,9 @@ func headOf(site *logbook.Site) string {
 
 // holeRow is the row of one hole or task. A task has no depth and meets no refusal.
 func holeRow(h *logbook.Hole, places, replications int) []string {
-	name, depth, refusal, refused := "  "+h.Name, ranged(h.Depth, 0), ranged(h.Refusal, 0), chance(h.ChanceRefused, replications)
+	name, depth, refusal, section := "  "+h.Name, ranged(h.Depth, 0), ranged(h.Refusal, 0), percent(middle(h.Covered))
 	if h.Task {
-		name, depth, refusal, refused = "  task: "+h.Name, "", "", ""
+		name, depth, refusal, section = "  task: "+h.Name, "", "", ""
 	}
-	if h.Days.N < 1 {
-		refused = absent
-	}
-	return []string{name, strconv.Itoa(h.Rank), ranged(inDays(h.Days), places), depth, refusal, refused, chance(h.ChanceDone, replications)}
+	return []string{name, strconv.Itoa(h.Rank), ranged(inDays(h.Days), places), depth, refusal, section, chance(h.ChanceDone, replications)}
 }

@@ -30,6 +30,7 @@ type simulationJSON struct {
 	Needed       neededJSON       `json:"days_needed"`
 	Allotted     allottedJSON     `json:"within_allotted"`
 	Recovery     recoveryJSON     `json:"recovery"`
+	Deck         deckJSON         `json:"deck"`
 	Sites        []siteJSON       `json:"sites"`
 	Drivers      []driverJSON     `json:"drivers"`
 	Consumables  []consumableJSON `json:"consumables"`
@@ -48,6 +49,11 @@ type allottedJSON struct {
 	Late          number     `json:"chance_late"`
 	InHand        spreadJSON `json:"days_in_hand"`
 	Recovered     spreadJSON `json:"recovered_m"`
+}
+
+type deckJSON struct {
+	MostCores spreadJSON `json:"most_cores_a_day"`
+	Behind    spreadJSON `json:"laboratory_behind_hours"`
 }
 
 type recoveryJSON struct {
@@ -83,6 +89,7 @@ func simulationOf(s *logbook.Summary) simulationJSON {
 		Seed: s.Seed, Replications: s.Replications, StoppedEarly: s.StoppedEarly,
 		Sails: dateOf(s.Sails, 0), InPort: daysOf(s.InPort),
 		Needed: neededOf(&s.Needed), Allotted: allottedOf(&s.Allotted), Recovery: recoveryOf(&s.Recovery),
+		Deck:  deckJSON{spreadOf(s.Deck.MostCores), spreadOf(inHours(s.Deck.Behind))},
 		Sites: sitesOf(s), Drivers: driversOf(s.Drivers), Consumables: consumablesOf(s.Consumables),
 		Warnings: append([]string{}, s.Warnings...),
 	}

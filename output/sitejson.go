@@ -31,6 +31,7 @@ type holeJSON struct {
 	Depth         spreadJSON `json:"depth_m"`
 	Refusal       spreadJSON `json:"refusal_depth_m"`
 	ChanceRefused number     `json:"chance_refused"`
+	Covered       spreadJSON `json:"section_coverage"` // share of the site's section, in this hole or one before it
 	ChanceDone    number     `json:"chance_done"`
 }
 
@@ -59,7 +60,7 @@ func holesOf(holes []logbook.Hole) []holeJSON {
 	list := []holeJSON{}
 	for _, h := range holes {
 		list = append(list, holeJSON{h.Name, h.Task, h.Rank, daysOf(h.Days), spreadOf(h.Depth), spreadOf(h.Refusal),
-			number(h.ChanceRefused), number(h.ChanceDone)})
+			number(h.ChanceRefused), spreadOf(h.Covered), number(h.ChanceDone)})
 	}
 	return list
 }

@@ -18,6 +18,9 @@ func inUnits(s logbook.Spread, size float64) logbook.Spread {
 
 func inDays(s logbook.Spread) logbook.Spread { return inUnits(s, float64(unit.Day)) }
 
+// inHours is a spread of seconds in hours.
+func inHours(s logbook.Spread) logbook.Spread { return inUnits(s, float64(unit.Hour)) }
+
 // spreads tells whether P10 and P90 say more than P50 does.
 func spreads(s logbook.Spread) bool {
 	return s.N >= 2 && defined(s.P10) && defined(s.P90) && (s.P10 != s.P50 || s.P90 != s.P50)

@@ -20,7 +20,19 @@ func (p *page) tools(s *logbook.Summary) error {
 	}
 	all := s.Recovery
 	rows = append(rows, toolRow("all tools", logbook.ToolRecovery{Cores: all.Cores, Cored: all.Cored, Recovered: all.Recovered, Percent: all.Percent}))
-	return p.table(cols, rows)
+	if err := p.table(cols, rows); err != nil {
+		return err
+	}
+	p.deck(&s.Deck)
+	return nil
+}
+
+// deck says how fast cores come up and whether the laboratory keeps pace.
+func (p *page) deck(d *logbook.Deck) {
+	if d.MostCores.N == 0 {
+		return
+	}
+	p.say("On the busiest day %s cores come up; the laboratory is %s h behind at most.", ranged(d.MostCores, 0), ranged(inHours(d.Behind), 0))
 }
 
 func toolRow(name string, r logbook.ToolRecovery) []string {

@@ -12,13 +12,13 @@ import (
 // the error is Faults, all of them.
 func Read(name string, data []byte) (*plan.Plan, error) { return WithSettings(data, name, nil) }
 
-// Open reads the scenario in a file.
-func Open(path string) (*plan.Plan, error) {
+// Open reads the scenario in a file, with settings as WithSettings takes them.
+func Open(path string, settings ...string) (*plan.Plan, error) {
 	data, err := readFile(path)
 	if err != nil {
 		return nil, fmt.Errorf("the scenario can't be read: %w", err)
 	}
-	return Read(path, data)
+	return WithSettings(data, path, settings)
 }
 
 // WithSettings reads a scenario with some of its values replaced before they are looked at, such

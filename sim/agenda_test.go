@@ -17,12 +17,12 @@ const (
 
 // queue is a single server with exponential times between arrivals and of service.
 type queue struct {
-	agenda             agenda
-	luck               chance.Source
-	arriving, serving  float64 // rates
-	drawn              int
-	inside             int
-	now, area, started float64
+	agenda            agenda
+	luck              chance.Source
+	arriving, serving float64 // rates
+	drawn             int
+	inside            int
+	now, area         float64
 }
 
 func (q *queue) exponential(rate float64) float64 {

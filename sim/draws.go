@@ -28,6 +28,7 @@ type drawn struct {
 var (
 	commonFactor = chance.KeyOf("common to the expedition")
 	everywhere   = chance.KeyOf("expedition")
+	wholeSite    = chance.KeyOf("site") // apart from the hole, whose key is the site's on arrival
 	happening    = chance.KeyOf("whether it happens")
 )
 
@@ -60,7 +61,7 @@ func (s *ship) settle(d *drawn, q *spread.Drawn, purpose chance.Key) {
 		d.score += w * own
 	}
 	if w := q.Weight[spread.Site]; w > 0 {
-		d.score += w * luck.For(s.place.site).Normal(0)
+		d.score += w * luck.For(s.place.site).For(wholeSite).Normal(0)
 	}
 	if w := q.Weight[spread.Hole]; w > 0 {
 		d.score += w * d.source.Normal(0)

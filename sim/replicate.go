@@ -20,6 +20,9 @@ type Run struct {
 	Progress     func(done int)
 }
 
+// batch is how many replications room is made for at a time.
+const batch = 4096
+
 // mostReplications ends a run whose precision can't be had.
 const mostReplications = 1_000_000
 
@@ -39,8 +42,11 @@ type Results struct {
 func Replicate(ctx context.Context, v *voyage.Voyage, run Run) *Results {
 	r := &Results{columns: newColumns(v), run: run}
 	guess := reckon(v)
-	for want := max(1, run.Replications); len(r.done) < want && ctx.Err() == nil; want = r.enough() {
-		r.extend(ctx, v, guess, want)
+	for want := max(1, run.Replications); len(r.done) < want && ctx.Err() == nil; {
+		r.extend(ctx, v, guess, min(want, len(r.done)+batch))
+		if len(r.done) == want {
+			want = r.enough()
+		}
 	}
 	r.Stopped = ctx.Err() != nil
 	return r

@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"os"
 
 	"github.com/spf13/cobra"
 
@@ -39,12 +38,5 @@ func (c *chosen) read(args []string) (*plan.Plan, error) {
 	if len(args) == 0 {
 		return scenario.WithSettings(scenario.DemonstrationText(), "demonstration.yaml", c.settings)
 	}
-	if len(c.settings) == 0 {
-		return scenario.Open(args[0])
-	}
-	data, err := os.ReadFile(args[0])
-	if err != nil {
-		return nil, fmt.Errorf("the scenario can't be read: %w", err)
-	}
-	return scenario.WithSettings(data, args[0], c.settings)
+	return scenario.Open(args[0], c.settings...)
 }

@@ -98,7 +98,7 @@ func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr 
 	}
 	results := replicate(ctx, v, run, stderr)
 	summary := results.Summary()
-	summary.Invented = invented
+	summary.Invented, summary.Settings = invented, s.settings
 	if err := s.report(summary, stdout); err != nil {
 		return err
 	}

@@ -22,6 +22,7 @@ type Spread struct {
 type Summary struct {
 	Scenario     string
 	File         string
+	Settings     []string // values set on the command line, as path=value
 	Ship         string
 	Invented     bool // the built-in demonstration
 	Seed         uint64

@@ -2,7 +2,6 @@ package sea
 
 import (
 	"fmt"
-	"math"
 	"time"
 
 	"coredays/model/unit"
@@ -46,19 +45,11 @@ func (r *Record) at(hour int) time.Time { return r.Start.Add(time.Duration(hour)
 // Monthly is the climate that the record tells. A month without heights takes the mean of the
 // months that have some.
 func (r *Record) Monthly(source string) Climate {
-	var n, sum, squares [12]float64
-	month := newMonths(r.Start)
-	for i, h := range r.Heights {
-		if m := month.of(i); h == h {
-			x := float64(h)
-			n[m], sum[m], squares[m] = n[m]+1, sum[m]+x, squares[m]+x*x
-		}
-	}
+	var m Moments
+	m.add(r.Start, r.Heights)
 	c := Climate{Source: source}
-	for m := range 12 {
-		mean := sum[m] / n[m]
-		c.Mean[m] = unit.Length(mean)
-		c.Variation[m] = math.Sqrt(max(0, squares[m]/n[m]-mean*mean)) / mean
+	for k := range 12 {
+		c.Mean[k], c.Variation[k] = unit.Length(m.Mean(k)), m.Deviation(k)/m.Mean(k)
 	}
 	c.fill()
 	return c

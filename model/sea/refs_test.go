@@ -59,9 +59,9 @@ func TestSpellsAndWaitsAgreeWithFiguresOfAnotherProgram(t *testing.T) {
 			continue
 		}
 		r := buoy(t, filepath.Join(directory, cell["station"]+".csv"))
-		into := make([][Seasons]Spells, 1)
-		Gather(into, r.Start, r.Heights, []float64{cell.number(t, "threshold_m")})
-		s := &into[0][season]
+		tally := NewTally(BySeason, []float64{cell.number(t, "threshold_m")})
+		tally.Add(r.Start, r.Heights)
+		s := tally.At(0, int(season))
 		off := func(what string, got, want, most float64) {
 			e := math.Abs(got - want)
 			if what != "share" {

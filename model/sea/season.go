@@ -1,6 +1,9 @@
 package sea
 
-import "time"
+import (
+	"slices"
+	"time"
+)
 
 // Season is all the year or one of its quarters.
 type Season int
@@ -17,8 +20,17 @@ const (
 
 func (s Season) String() string { return [Seasons]string{"all", "DJF", "MAM", "JJA", "SON"}[s] }
 
-// SeasonOf is the quarter that a month lies in, January being 0.
-func SeasonOf(month int) Season { return DJF + Season((month+1)%12/3) }
+// Division groups the months of the year; group 0 is all the year.
+type Division [12]int
+
+// BySeason has a group for each Season, ByMonth one for each month, January being 1.
+var (
+	BySeason = Division{int(DJF), int(DJF), int(MAM), int(MAM), int(MAM), int(JJA), int(JJA), int(JJA), int(SON), int(SON), int(SON), int(DJF)}
+	ByMonth  = Division{1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12}
+)
+
+// groups is how many groups a division has, with all the year.
+func (d Division) groups() int { return slices.Max(d[:]) + 1 }
 
 // months tells the month of an hour counted from a start, hour after hour.
 type months struct {

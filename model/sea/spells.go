@@ -2,7 +2,6 @@ package sea
 
 import (
 	"slices"
-	"time"
 
 	"golang.org/x/exp/stats"
 )
@@ -11,7 +10,8 @@ import (
 var Windows = [3]int{12, 24, 48}
 
 // Spells tells how a sea stays above and below a height, over one or more series of hours with
-// gaps. All of it holds for one season; spells and waits count to the season in which they begin.
+// gaps, in one group of a division of the year; spells and waits count to the group in which they
+// begin.
 type Spells struct {
 	hours, above float64 // with a height; above the height
 	crossings    float64 // up and down, both hours without a gap between
@@ -22,75 +22,6 @@ type Spells struct {
 	calms        []float64             // and below
 }
 
-// Gather adds the hours of a series to the spells of its season and of all the year, one for each
-// height. Heights are in metres, the series goes hour by hour from start, NaN in a gap.
-func Gather(into [][Seasons]Spells, start time.Time, series []float32, heights []float64) {
-	seasons := make([]Season, len(series))
-	month := newMonths(start)
-	for i := range series {
-		seasons[i] = SeasonOf(month.of(i))
-	}
-	for i, height := range heights {
-		t := tally{into: &into[i], series: series, seasons: seasons, height: float32(height)}
-		t.hours()
-		t.spells()
-		for w := range Windows {
-			t.waits(w)
-		}
-	}
-}
-
-// tally counts one height in one series.
-type tally struct {
-	into    *[Seasons]Spells
-	series  []float32
-	seasons []Season
-	height  float32
-}
-
-// at are the spells that an hour counts to.
-func (t *tally) at(hour int) [2]*Spells {
-	return [2]*Spells{&t.into[AllYear], &t.into[t.seasons[hour]]}
-}
-
-func (t *tally) hours() {
-	for i, h := range t.series {
-		if h != h {
-			continue
-		}
-		for _, s := range t.at(i) {
-			s.hours++
-			if h > t.height {
-				s.above++
-			}
-			if i > 0 && t.series[i-1] == t.series[i-1] && (t.series[i-1] > t.height) != (h > t.height) {
-				s.crossings++
-			}
-		}
-	}
-}
-
-// spells finds whole spells: those with a crossing at both ends and no gap in them.
-func (t *tally) spells() {
-	begun := -1
-	for i := 1; i < len(t.series); i++ {
-		a, b := t.series[i-1], t.series[i]
-		if a != a || b != b {
-			begun = -1
-			continue
-		}
-		if (a > t.height) == (b > t.height) {
-			continue
-		}
-		if begun >= 0 {
-			for _, s := range t.at(begun) {
-				s.add(a > t.height, float64(i-begun))
-			}
-		}
-		begun = i
-	}
-}
-
 func (s *Spells) add(above bool, hours float64) {
 	if above {
 		s.storms = append(s.storms, hours)
@@ -99,52 +30,13 @@ func (s *Spells) add(above bool, hours float64) {
 	}
 }
 
-// waits counts, from every hour, the hours until the start of a window, going backwards. A wait
-// that a gap or the end cuts off is not known.
-func (t *tally) waits(w int) {
-	const unknown = -1
-	wait, calm := unknown, 0
-	for i := len(t.series) - 1; i >= 0; i-- {
-		h := t.series[i]
-		if h != h {
-			wait, calm = unknown, 0
-			continue
-		}
-		if calm++; h > t.height {
-			calm = 0
-		}
-		switch {
-		case calm >= Windows[w]:
-			wait = 0
-		case wait != unknown:
-			wait++
-		}
-		if wait == unknown {
-			continue
-		}
-		for _, s := range t.at(i) {
-			s.waits[w]++
-			s.waited[w] += float64(wait)
-		}
+// merge adds what was counted elsewhere.
+func (s *Spells) merge(o *Spells) {
+	s.hours, s.above, s.crossings = s.hours+o.hours, s.above+o.above, s.crossings+o.crossings
+	for w := range Windows {
+		s.waited[w], s.waits[w], s.inWindows[w] = s.waited[w]+o.waited[w], s.waits[w]+o.waits[w], s.inWindows[w]+o.inWindows[w]
 	}
-	t.belong(w)
-}
-
-// belong counts the hours of calms that are long enough for a window.
-func (t *tally) belong(w int) {
-	calm := 0
-	for i := 0; i <= len(t.series); i++ {
-		if i < len(t.series) && t.series[i] <= t.height {
-			calm++
-			continue
-		}
-		for j := i - calm; j < i && calm >= Windows[w]; j++ {
-			for _, s := range t.at(j) {
-				s.inWindows[w]++
-			}
-		}
-		calm = 0
-	}
+	s.storms, s.calms = append(s.storms, o.storms...), append(s.calms, o.calms...)
 }
 
 // Hours is how many hours were counted.

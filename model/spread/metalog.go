@@ -39,7 +39,7 @@ func NewMetalog(t Triple, lower, upper float64) (Metalog, error) {
 	m.a1 = mid                                                     // Keelin 2016, symmetric-percentile triplet form (from memory)
 	m.a2 = (high - low) / (2 * logit)                              // same, from memory
 	m.a3 = (high - low) * (1 - 2*r) / ((1 - 2*alpha) * logit)      // same, from memory
-	if k := 0.5 * (1 - 1.66711*(0.5-alpha)); !(k < r && r < 1-k) { // feasibility, same source, from memory
+	if k := 0.5 * (1 - 1.66711*(0.5-alpha)); !(k < r && r < 1-k) { // feasibility, same, from memory; 1.667113 by the derivative
 		return Metalog{}, fmt.Errorf("too lopsided: mid must lie between %.4g and %.4g", m.outward(low+k*(high-low)), m.outward(high-k*(high-low)))
 	}
 	if m.tail() >= 0.5 {

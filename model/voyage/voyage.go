@@ -33,9 +33,9 @@ type Voyage struct {
 	Deadline   float64 // s after sailing
 	Forecast   sea.Forecast
 	Courses    []sea.Course // how seas go on in time; the first is that of climates
-	ClearFloor float64 // significant wave height at which the bit leaves the hole, m
-	Recover    float64 // significant wave height at which pipe is recovered, m
-	Items      int     // of all sites
+	ClearFloor float64      // significant wave height at which the bit leaves the hole, m
+	Recover    float64      // significant wave height at which pipe is recovered, m
+	Items      int          // of all sites
 }
 
 // Site is a compiled site.
@@ -146,16 +146,19 @@ func (c *compiler) site(s *plan.Site) error {
 		return err
 	}
 	site := Site{Site: s, Key: chance.KeyOf("site", s.Name), Floor: float64(s.WaterDepth), Waves: waves, Course: course, Most: most}
-	for i, l := range s.Layers {
-		number := fmt.Sprint(i)
+	met := map[string]int{}
+	for _, l := range s.Layers {
+		name := l.Lithology.Name
+		number := fmt.Sprint(met[name]) // the second layer of a lithology at a site is not the first
+		met[name]++
 		layer := Layer{
 			Bottom:   float64(l.Bottom),
-			Strength: c.add(l.Lithology.Strength, "strength", number),
-			Rate:     c.add(l.Lithology.Rate, "drilling rate", number),
-			Ahead:    c.add(l.Lithology.Ahead, "drilling ahead", number),
+			Strength: c.add(l.Lithology.Strength, "strength", name, number),
+			Rate:     c.add(l.Lithology.Rate, "drilling rate", name, number),
+			Ahead:    c.add(l.Lithology.Ahead, "drilling ahead", name, number),
 		}
 		for t, r := range l.Lithology.Recovery {
-			layer.Recovery[t] = c.add(r, "recovery", number, coring.Tool(t).String())
+			layer.Recovery[t] = c.add(r, "recovery", name, number, coring.Tool(t).String())
 		}
 		site.Layers = append(site.Layers, layer)
 	}
