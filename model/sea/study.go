@@ -10,6 +10,7 @@ import (
 type Question struct {
 	Place    string
 	Source   string
+	Notes    []string // what to know of the source
 	Course   Course
 	Table    *Table
 	Likeness *Likeness // where the sea is made like a record, nil for a climate

@@ -1,8 +1,13 @@
 package voyage
 
 import (
+	"math"
+	"strings"
+
+	"coredays/model/activity"
 	"coredays/model/plan"
 	"coredays/model/sea"
+	"coredays/model/unit"
 )
 
 // waves compiles the sea at a site: the heights by day of the year and how they go on in time.
@@ -22,4 +27,30 @@ func (c *compiler) waves(s *plan.Site) (*sea.Table, int, error) {
 		c.courses[s.Likeness] = course
 	}
 	return s.Likeness.Table, course, nil
+}
+
+// Sea asks for the sea at a site, with the limits of the work there. Years and seed are left to
+// the caller.
+func (v *Voyage) Sea(site int) sea.Question {
+	s := &v.Sites[site]
+	q := sea.Question{Place: s.Name, Source: s.Climate.Source, Notes: s.Climate.Cautions, Course: v.Courses[s.Course], Table: s.Waves, Likeness: s.Likeness}
+	if s.Likeness != nil {
+		q.Notes = s.Likeness.Notes
+	}
+	q.Limits, q.Coring = s.Most.named()
+	return q
+}
+
+// named lists the limits that there are, and which of them stops coring first; -1 for none.
+func (l *Limits) named() (list []sea.Limit, coring int) {
+	coring = -1
+	for class := activity.AnySea + 1; class < activity.FreeTask; class++ {
+		if most := l[class]; !math.IsInf(most, 1) {
+			if (class == activity.PistonCoring || class == activity.RotaryCoring) && (coring < 0 || most < float64(list[coring].Most)) {
+				coring = len(list)
+			}
+			list = append(list, sea.Limit{Name: strings.ReplaceAll(class.Key(), "_", " "), Most: unit.Length(most)})
+		}
+	}
+	return list, coring
 }
