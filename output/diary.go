@@ -42,6 +42,9 @@ func (p *page) diaryTitle(d *logbook.Diary) {
 	p.paragraph("", indent, which)
 	p.paragraph("", indent, underRules(d.Bound))
 	p.paragraph("", indent, begins(d)+figures(d.Days.Days())+" d from leaving port to the end")
+	for _, w := range d.Warnings {
+		p.paragraph("", indent, w)
+	}
 	p.paragraph("", indent, "Depth: of bit or core below the sea floor, negative above it. Hs: significant wave height.")
 	p.WriteByte('\n')
 }

@@ -16,7 +16,7 @@ func DiaryJSON(w io.Writer, d *logbook.Diary) error {
 	for i := range d.Entries {
 		entries = append(entries, entryOf(&d.Entries[i]))
 	}
-	return writeJSON(w, diaryJSON{"coredays.diary/1", d.Title, d.Seed, d.Replication, d.Bound, number(d.Days.Days()), d.Why, entries})
+	return writeJSON(w, diaryJSON{"coredays.diary/1", d.Title, d.Seed, d.Replication, d.Bound, number(d.Days.Days()), d.Why, append([]string{}, d.Warnings...), entries})
 }
 
 type diaryJSON struct {
@@ -27,6 +27,7 @@ type diaryJSON struct {
 	Bound       bool        `json:"bound"` // under the rules of the expedition; false: whole programme, no deadline
 	Days        number      `json:"days"`
 	Why         string      `json:"why"`
+	Warnings    []string    `json:"warnings"`
 	Entries     []entryJSON `json:"entries"`
 }
 

@@ -43,6 +43,9 @@ func (p *page) repeat(s *logbook.Summary) {
 	for _, setting := range s.Settings {
 		call += " --set " + quoted(setting)
 	}
+	if s.Anyway {
+		call += " --anyway"
+	}
 	call += fmt.Sprintf(" --seed %d --replications %d", s.Seed, max(s.Replications, 1))
 	if line := indent + printable(call); displayed(line) <= pageWidth {
 		p.WriteString(line + "\n") // as it is, with several blanks in a path if it has them

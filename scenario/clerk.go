@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"coredays/model/geo"
+	"coredays/model/sea"
 	"coredays/model/unit"
 )
 
@@ -16,6 +17,7 @@ type clerk struct {
 	*outline
 	said     []string // paths about which nothing more need be said
 	warnings []string
+	records  map[string]*sea.Likeness // of the sea, by path
 }
 
 // fault notes what is wrong at a path unless the decoder has said so.
@@ -26,6 +28,15 @@ func (c *clerk) fault(path, value, wanted string) {
 		}
 	}
 	c.outline.fault(path, value, wanted)
+}
+
+// infeasible notes what is asked for and can't be done.
+func (c *clerk) infeasible(path, value, wanted string) {
+	before := len(c.faults)
+	c.fault(path, value, wanted)
+	for i := before; i < len(c.faults); i++ {
+		c.faults[i].Infeasible = true
+	}
 }
 
 func (c *clerk) warn(format string, args ...any) {

@@ -86,6 +86,9 @@
 //	rates                   figures of ship and crew by key, each a spread; see below for the keys
 //	limits                  list of limits of sea; work named here loses all the ship's limits for it
 //	storm                   clear_sea_floor, recover_pipe; the ship's without it
+//	string                  pipe and collars otherwise than the ship has them, key by key; see below
+//	endurance               days that she stays at sea; the ship's without it
+//	least_water_depth       shallowest water in which she holds station; the ship's without it
 //	sites                   list
 //	order                   names of sites in the order of the visits; every primary site must be
 //	                        there, alternates left out come last. Without it: primary sites as they
@@ -107,7 +110,8 @@
 //	refusal       rule by which a piston corer is given up; what is left out is the ship's
 //	cap           most time on site
 //	weather       climate: built in; or months, a list of twelve {hs, sd} from January on: mean and
-//	              standard deviation of the significant wave height; source
+//	              standard deviation of the significant wave height; or record, a file of times and
+//	              significant wave heights of a year and more beside the scenario; source
 //	move          pipe recovered, or pipe hanging: the way here is made with pipe hanging below
 //
 // A layer has a bottom and a lithology, and may state otherwise for itself: side_shear on a piston
@@ -150,7 +154,7 @@
 //
 // Has version, name, source, in_port_before_sailing, hull (length, beam, draught, block, source),
 // rig_floor (height above sea level), heading (off the bow on station, such as 30 deg), every one
-// of the rates, limits, storm, refusal, and tool_strings (name, passes of the open hole, seismic
+// of the rates, limits, storm, refusal, string, endurance, least_water_depth, and tool_strings (name, passes of the open hole, seismic
 // yes or no, source). Here every value has a source, and every spread says how it varies. The
 // built-in drillship.yaml, commented, is the example and lists the keys of the rates.
 //
@@ -159,6 +163,14 @@
 // without it), most, source. For each kind of work the limit from the deepest depth holds. A storm
 // has clear_sea_floor and recover_pipe, significant wave heights at which the bit leaves the sea
 // floor and at which all pipe is recovered.
+//
+// A string is what she can hang in the water, and from what: pipe, a list from the bit up with name,
+// class (new or premium), length and source; collars, the weight collars of an assembly;
+// collars_on_board; assemblies, complete ones on board, that in use included; derrick and hoist, the
+// forces that they carry; overpull, the pull kept back for freeing the string; roll, such as 6 deg,
+// and guide_horn, its radius, for the bending of the pipe at the top. Each of these but pipe is one
+// value, or {value, source}. The names of pipe are those of the built-in table, such as
+// "5 in 19.50 lb/ft S-140". The blocks are the rate travelling_mass.
 //
 // # Settings
 //

@@ -27,6 +27,7 @@ func (c *clerk) expedition(f expeditionFile) *plan.Plan {
 	p.Ship.Limits = c.limits("limits", f.Limits, ship.Limits)
 	p.Ship.Storm = c.storm("storm", f.Storm, ship.Storm)
 	p.Ship.Strings = slices.Clone(ship.Strings)
+	c.tubulars(f.String, f.Endurance, f.LeastWaterDepth, &p.Ship)
 	if f.InPortBeforeSailing != nil {
 		p.InPort = c.quantity("in_port_before_sailing", f.InPortBeforeSailing, inPortMeasure, ship.inPort)
 	}

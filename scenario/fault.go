@@ -14,6 +14,8 @@ type Fault struct {
 	Path   string // such as "sites[0].water_depth", counted from 0
 	Value  string // as written, empty where nothing is
 	Wanted string
+	// Infeasible: the file is in order, but what it asks for can't be done. The plan still says what was asked.
+	Infeasible bool
 }
 
 // Error is the fault on one line: file:line: path: "value": what is wanted.

@@ -14,6 +14,9 @@ type expeditionFile struct {
 	Rates               map[string]spreadFile `mapstructure:"rates"` // by the key of a rig.Rate, not by a user's name
 	Limits              []limitFile           `mapstructure:"limits"`
 	Storm               *stormFile            `mapstructure:"storm"`
+	String              *stringFile           `mapstructure:"string"`
+	Endurance           *spreadFile           `mapstructure:"endurance"`
+	LeastWaterDepth     *spreadFile           `mapstructure:"least_water_depth"`
 	Sites               []siteFile            `mapstructure:"sites"`
 	Order               []text                `mapstructure:"order"`
 	OrderRules          []orderRuleFile       `mapstructure:"order_rules"`
@@ -120,6 +123,7 @@ type refusalFile struct {
 
 type weatherFile struct {
 	Climate text        `mapstructure:"climate"`
+	Record  text        `mapstructure:"record"`
 	Months  []monthFile `mapstructure:"months"`
 	Source  text        `mapstructure:"source"`
 }

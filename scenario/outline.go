@@ -23,7 +23,7 @@ func newOutline(file string) *outline {
 // fault notes what is wrong at a path.
 func (o *outline) fault(path, value, wanted string) {
 	file, line := o.where(path)
-	o.faults = append(o.faults, Fault{file, line, path, value, wanted})
+	o.faults = append(o.faults, Fault{File: file, Line: line, Path: path, Value: value, Wanted: wanted})
 }
 
 // where is the file and line of a path, or of the nearest thing around it that has one.
@@ -49,6 +49,24 @@ func (o *outline) source(path string) string {
 		return fmt.Sprintf("%s: %s", file, path)
 	}
 	return fmt.Sprintf("%s:%d", file, line)
+}
+
+// places tells where all that is stated in a tree stands, by its path.
+func (o *outline) places(tree any, path string, all map[string]string) map[string]string {
+	switch t := tree.(type) {
+	case map[string]any:
+		for key, value := range t {
+			o.places(value, join(path, key), all)
+		}
+	case []any:
+		for i, value := range t {
+			o.places(value, at(path, i), all)
+		}
+	}
+	if path != "" {
+		all[path] = o.source(path)
+	}
+	return all
 }
 
 // join is the path of a key. Keys are lower case to viper, so they are here.

@@ -36,11 +36,46 @@ func WithSettings(data []byte, name string, settings []string) (*plan.Plan, erro
 	return p, nil
 }
 
+// ToCheck reads a scenario as WithSettings does, but lets pass what is well-formed and can't be done, such
+// as a target below the approved depth: whoever checks the plan is to tell it beside all the rest.
+// infeasible is what was let pass; nobody may simulate such a plan.
+func ToCheck(data []byte, name string, settings []string) (p *plan.Plan, infeasible Faults, err error) {
+	v, o := load(name, data)
+	if len(o.faults) > 0 && !o.onlyEmpty() {
+		return nil, nil, o.faults.orNil()
+	}
+	v = withSettings(v, o, settings)
+	p = read(v, o)
+	var malformed Faults
+	for _, f := range o.faults {
+		if f.Infeasible {
+			infeasible = append(infeasible, f)
+		} else {
+			malformed = append(malformed, f)
+		}
+	}
+	if err := malformed.orNil(); err != nil {
+		return nil, nil, o.faults.orNil()
+	}
+	return p, infeasible, nil
+}
+
+// OpenToCheck is ToCheck of a file.
+func OpenToCheck(path string, settings ...string) (*plan.Plan, Faults, error) {
+	data, err := readFile(path)
+	if err != nil {
+		return nil, nil, fmt.Errorf("the scenario can't be read: %w", err)
+	}
+	return ToCheck(data, path, settings)
+}
+
 // read turns what was loaded into a plan and notes what is wrong.
 func read(v *viper.Viper, o *outline) *plan.Plan {
 	o.faults = append(o.faults, builtIn().faults...)
 	c := &clerk{outline: o}
 	var f expeditionFile
 	c.said = decode(v, o, &f)
-	return c.expedition(f)
+	p := c.expedition(f)
+	p.Where = o.places(v.AllSettings(), "", map[string]string{})
+	return p
 }

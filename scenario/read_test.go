@@ -25,7 +25,7 @@ var samePlan = cmp.Options{
 	cmp.Comparer(func(a, b spread.Shape) bool { return reflect.DeepEqual(a, b) }),
 	cmp.FilterPath(func(p cmp.Path) bool {
 		name := p.Last().String()
-		return name == ".Source" || name == ".File"
+		return name == ".Source" || name == ".File" || name == ".Where"
 	}, cmp.Ignore()),
 }
 

@@ -92,5 +92,7 @@ func (c *clerk) vessel(f shipFile) vessel {
 	s.refusal = c.refusal("refusal", f.Refusal, plan.Refusal{})
 	s.Strings = c.strings(f.ToolStrings)
 	c.limitsSourced(f)
+	c.wholeString(f)
+	c.tubulars(f.String, f.Endurance, f.LeastWaterDepth, &s.Ship)
 	return s
 }

@@ -15,6 +15,9 @@ type shipFile struct {
 	Storm               *stormFile            `mapstructure:"storm"`
 	Refusal             *refusalFile          `mapstructure:"refusal"`
 	ToolStrings         []toolStringFile      `mapstructure:"tool_strings"`
+	String              *stringFile           `mapstructure:"string"`
+	Endurance           *spreadFile           `mapstructure:"endurance"`
+	LeastWaterDepth     *spreadFile           `mapstructure:"least_water_depth"`
 }
 
 type hullFile struct {

@@ -45,10 +45,10 @@ func (r siteReader) follows(path string, tool coring.Tool, h *plan.Hole) {
 	for _, before := range h.Stages {
 		switch {
 		case tool.Assembly() != before.With.Assembly():
-			r.fault(path, tool.String(), "a hole of its own for a rotary assembly: the barrels do not run through the same one")
+			r.infeasible(path, tool.String(), "a hole of its own for a rotary assembly: the barrels do not run through the same one")
 			return
 		case tool.Piston() && !before.With.Piston():
-			r.fault(path, tool.String(), fmt.Sprintf("no piston corer after %s, which is taken where the piston is refused", before.With))
+			r.infeasible(path, tool.String(), fmt.Sprintf("no piston corer after %s, which is taken where the piston is refused", before.With))
 			return
 		}
 	}
@@ -80,8 +80,8 @@ func (r siteReader) reachable(path string, t text, depth unit.Depth) {
 	approved, layers := r.site.ApprovedTo, r.site.Layers
 	switch {
 	case approved > 0 && depth > approved:
-		r.fault(path, t.value, "no deeper than the approved depth, "+approved.Tell())
+		r.infeasible(path, t.value, "no deeper than the approved depth, "+approved.Tell())
 	case len(layers) > 0 && depth > layers[len(layers)-1].Bottom:
-		r.fault(path, t.value, "no deeper than the layers reach, "+layers[len(layers)-1].Bottom.Tell())
+		r.infeasible(path, t.value, "no deeper than the layers reach, "+layers[len(layers)-1].Bottom.Tell())
 	}
 }

@@ -7,7 +7,7 @@ import (
 	"coredays/model/unit"
 )
 
-// climate reads the sea at a site: built in, or by months.
+// climate reads the sea at a site: built in, by months, or the user's own record.
 func (r siteReader) climate() sea.Climate {
 	w, path := r.file.Weather, r.at("weather")
 	switch {
@@ -17,11 +17,15 @@ func (r siteReader) climate() sea.Climate {
 		return climate
 	case w.Climate.given && w.Months != nil:
 		r.fault(path, "", "either climate or months, not both")
+	case w.Record.given && (w.Climate.given || w.Months != nil):
+		r.fault(path, "", "either climate, months or record, not two of them")
+	case w.Record.given:
+		return r.seaRecord(join(path, "record"), w)
 	case w.Months != nil:
 		return r.months(join(path, "months"), w)
 	default:
 		if !w.Climate.given {
-			r.fault(path, "", "climate: built in, or months")
+			r.fault(path, "", "climate: built in, or months, or record")
 		}
 		r.choice(join(path, "climate"), w.Climate, "built in")
 	}

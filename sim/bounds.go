@@ -23,6 +23,9 @@ func (s *ship) obey() {
 		}
 		return
 	}
+	if !s.workLeft() {
+		return
+	}
 	needed := s.leaveTime() + s.nextTakes()
 	outOfTime := s.mustLeave(s.nextTakes())
 	outOfCap := s.here.Cap > 0 && s.clock-s.sites[s.siteNumber()].arrived+needed > float64(s.here.Cap)
@@ -35,6 +38,11 @@ func (s *ship) obey() {
 	if outOfTime {
 		s.timeUp = true
 	}
+}
+
+// workLeft tells whether anything of the hole in hand is left to do.
+func (s *ship) workLeft() bool {
+	return s.hole.depth < s.hole.aim-shortest || s.coringLeft() || s.loggingDue()
 }
 
 // mustLeave tells whether there is no time any more for work of so many seconds here.
@@ -69,7 +77,7 @@ func (s *ship) fits(i *voyage.Item) bool {
 	if left < needed*worth(i) {
 		return false
 	}
-	return s.v.Deadline-s.clock-needed >= s.reserve(i.Rank)
+	return s.v.Deadline-s.clock-needed*worth(i) >= s.reserve(s.at, i.Rank)
 }
 
 // worth is the share of the estimate that must be left: a hole may be cut short, a task may not.
@@ -82,11 +90,11 @@ func worth(i *voyage.Item) float64 {
 
 // reserve is the time for all that ranks higher than a rank and lies ahead at primary sites, with
 // the way there and home, s.
-func (s *ship) reserve(rank int) float64 {
-	at, total := s.at, 0.0
+func (s *ship) reserve(at voyage.Place, rank int) float64 {
+	var total float64
 	for _, n := range s.v.Plan.Order {
 		site := &s.v.Sites[n]
-		if site.Alternate {
+		if site.Alternate || s.sites[n].state == dropped {
 			continue
 		}
 		var here float64
@@ -117,7 +125,9 @@ func (s *ship) passOver(n int) bool {
 	if !s.timeUp {
 		for i := range s.v.Sites[n].Items {
 			item := &s.v.Sites[n].Items[i]
-			if s.items[item.Number].state == ahead && left >= s.reckons(item)*worth(item) {
+			work := s.reckons(item) * worth(item)
+			if s.items[item.Number].state == ahead && left >= work && (s.v.Sites[n].Cap == 0 || float64(s.v.Sites[n].Cap) >= work) &&
+				left-work >= s.reserve(place, item.Rank)-s.homeTime(place) {
 				if s.v.Sites[n].Alternate {
 					s.fork()
 				}

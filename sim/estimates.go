@@ -2,6 +2,7 @@ package sim
 
 import (
 	"coredays/model/coring"
+	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/spread"
 	"coredays/model/voyage"
@@ -21,10 +22,9 @@ const contingency = 1.1
 func reckon(v *voyage.Voyage) *estimates {
 	s := newShip(v)
 	e := &estimates{leg: make([][]float64, len(v.Legs))}
-	speed := v.Quantities[rig.SailingSpeed].At(spread.Score(0.1)) // the slow one in ten: port must be reached in time
 	for from := range v.Legs {
 		for to := range v.Legs[from] {
-			e.leg[from] = append(e.leg[from], v.Legs[from][to].Distance/speed)
+			e.leg[from] = append(e.leg[from], v.Legs[from][to].Distance/speedTo(v, voyage.Place(from), voyage.Place(to)))
 		}
 	}
 	s.begins(0, 0)
@@ -35,6 +35,27 @@ func reckon(v *voyage.Voyage) *estimates {
 		e.item = append(e.item, s.items[i].took*contingency)
 	}
 	return e
+}
+
+// speedTo is the speed that the crew reckons with on a passage: the slow one in ten, as port must be
+// reached in time, in waves that are exceeded three times in ten on the day of sailing.
+func speedTo(v *voyage.Voyage, from, to voyage.Place) float64 {
+	if from >= voyage.FirstSite && to >= voyage.FirstSite && v.Sites[to-voyage.FirstSite].Hanging {
+		return v.Quantities[rig.HangingSpeed].At(spread.Score(0.1))
+	}
+	speed := v.Quantities[rig.SailingSpeed].At(spread.Score(0.1))
+	waves := v.Legs[from][to].Waves
+	if waves == nil {
+		return speed
+	}
+	height := waves.Height(v.Plan.Sails.YearDay(), 0.5)
+	return speed * inWaves(v, height)
+}
+
+// inWaves is the share of her calm speed that a ship makes in waves of a height.
+func inWaves(v *voyage.Voyage, height float64) float64 {
+	above := max(0, height-v.Quantities[rig.SlowdownFrom].At(0))
+	return max(slowest, 1-v.Quantities[rig.SlowdownPerMetre].At(0)*above)
 }
 
 // trust is the weight of the estimates against what the crew has seen, s of finished items: after
@@ -57,7 +78,7 @@ func (s *ship) reckons(i *voyage.Item) float64 {
 
 // homeTime is the crew's estimate of the passage from a place to the last port, s.
 func (s *ship) homeTime(from voyage.Place) float64 {
-	return s.guess.leg[from][voyage.ToPort]*contingency + s.rateMedian(rig.Pilotage)
+	return s.guess.leg[from][voyage.ToPort]*contingency + s.rateMedian(rig.Pilotage) + s.rateMedian(rig.HomeReserve)
 }
 
 // leaveTime is the crew's estimate from now until the ship is under way, s.
@@ -68,23 +89,64 @@ func (s *ship) leaveTime() float64 {
 		t += min(s.bit, floor)/stand/s.rateMedian(rig.Tripping) + s.rateMedian(rig.LayDown)
 	}
 	if s.inHole() {
-		t += s.moveTime(s.bit-floor) + s.rateMedian(rig.TopDrive) + s.rateMedian(rig.HeavyMud)
+		t += s.moveTime(s.bit-floor) + s.rateMedian(rig.TopDrive) + s.fillTime()
 	}
 	return t * contingency
 }
 
+// fillTime is the crew's estimate of filling or plugging the hole in hand, s.
+func (s *ship) fillTime() float64 {
+	switch s.planned().Abandon {
+	case plan.HeavyMud:
+		return s.rateMedian(rig.HeavyMud)
+	case plan.Cement:
+		return s.rateMedian(rig.CementPlug)
+	}
+	return 0
+}
+
+// backTime is the crew's estimate from now until the bit is where it works again, and of pulling it out
+// from there beyond what leaveTime has, s.
+func (s *ship) backTime() float64 {
+	floor := s.here.Floor
+	t := 2 * s.moveTime(s.bottom()-max(s.bit, floor))
+	if s.bit < s.clear()-0.1 {
+		t += 2*(floor-s.bit)/s.rateMedian(rig.StandLength)/s.rateMedian(rig.Tripping) + s.rateMedian(rig.TopDrive)
+		if s.bit == 0 {
+			t += s.rateMedian(rig.PistonMakeUp) + s.rateMedian(rig.LayDown)
+		}
+	}
+	if s.hole.open && s.bit < floor {
+		t += s.rateMedian(rig.FirstStab) + 2*floor/s.rateMedian(rig.CameraSpeed)
+	}
+	if !s.inHole() {
+		t += s.rateMedian(rig.TopDrive) + s.fillTime()
+	}
+	return t
+}
+
 // nextTakes is the crew's estimate of the next operation in a hole, s: a core, or a logging run.
 func (s *ship) nextTakes() float64 {
+	if s.hole.hungLogging {
+		return s.operationTakes()
+	}
+	return s.operationTakes() + s.backTime()
+}
+
+func (s *ship) operationTakes() float64 {
 	h := s.planned()
 	if s.hole.depth < s.hole.aim {
 		layer := &s.here.Layers[s.layer(s.hole.depth)]
-		return (s.hole.aim-s.hole.depth)/s.v.Quantities[layer.Ahead].At(0) + s.cycleTime(coring.APC)
+		return (s.hole.aim-s.hole.depth)/s.v.Quantities[layer.Ahead].At(0) + (s.hole.aim-s.hole.depth)/s.rateMedian(rig.JointLength)*s.rateMedian(rig.Connection) + s.cycleTime(coring.APC)
 	}
 	if s.hole.stage < len(h.Stages) {
 		return s.cycleTime(s.tool())
 	}
 	t := s.rateMedian(rig.LoggingRigUp) + s.rateMedian(rig.LoggingRigDown) + 2*s.bottom()/s.rateMedian(rig.LoggingWire) +
 		s.hole.depth/s.rateMedian(rig.LoggingSpeed)
+	if !s.hole.conditioned {
+		t += s.rateMedian(rig.HoleConditioning) + s.rateMedian(rig.BitRelease) + 2*s.moveTime(s.bottom()-s.loggingDepth())
+	}
 	if s.hole.logged < len(h.Logging) && s.v.Plan.Ship.Strings[h.Logging[s.hole.logged]].Seismic {
 		stations := s.rateMedian(rig.SeismicStations)
 		t += s.daylightWait(stations) + s.rateMedian(rig.MammalWatch) + stations

@@ -30,7 +30,7 @@ func (s *ship) told() *forecast {
 		return f
 	}
 	f.issue, f.at = issue, int(s.at)
-	noise := s.luck.For(theForecast).Normal(issue) // one error for all that an issue tells
+	noise := s.luck.For(theForecast).Normal(issue + s.sea.ahead*int(seaStep)/issueEvery) // one error for all that an issue tells
 	for i := range f.height {
 		lead := float64(i * toldEvery)
 		step := int((float64(issue*issueEvery) + lead) / seaStep)

@@ -76,9 +76,14 @@ func visits(ctx context.Context, v *voyage.Voyage, seed uint64, replications int
 // pipe is on deck.
 func (s *ship) visits() {
 	s.arrivesAt(voyage.SitePlace(s.v.Plan.Order[0]))
+	s.worksHere()
+}
+
+// worksHere does all there is to do at the site where the ship is.
+func (s *ship) worksHere() {
 	for range mostSteps {
 		s.choose()
-		if s.item == nil && s.bit == 0 || s.clock > s.v.Deadline*mostTimes {
+		if s.item == nil && s.bit == 0 || s.clock > s.longest() {
 			return
 		}
 		s.next().do(s)

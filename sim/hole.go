@@ -15,11 +15,9 @@ type hole struct {
 	half     bool // a refused piston corer goes on with the half-length one
 	cores    int  // numbered through the hole
 	partials int  // partial strokes in a row
-	refused  bool // the tool of the stage was refused
+	slow     int  // extended-barrel cores in a row below the least rate
 	probes   int  // penetrometer runs made
-	rotating float64
-	bitLife  float64 // s of rotating
-	sweeps   int     // rotary cores since the last mud sweep
+	sweeps   int  // rotary cores since the last mud sweep
 	funnel   bool
 	stabs    int
 
@@ -29,6 +27,7 @@ type hole struct {
 	bridged     bool
 	logged      int // strings run
 
+	filled   bool // with heavy mud or cement
 	finished bool // nothing more is wanted of it
 	lost     bool
 }
@@ -72,7 +71,7 @@ func (s *ship) layer(depth float64) int {
 // nextStage goes on to the next tool of the hole.
 func (s *ship) nextStage() {
 	s.hole.stage++
-	s.hole.half, s.hole.refused, s.hole.partials = false, false, 0
+	s.hole.half, s.hole.slow, s.hole.partials = false, 0, 0
 }
 
 // coringLeft tells whether a tool still has something to core, and passes over stages that have not.

@@ -22,11 +22,11 @@ func (s *ship) coreRotated() {
 	pace, wire := s.rate(rotatedPace(tool)), s.rate(rotatedWire(tool))
 	way := s.bit / wire * pace
 	rate := s.draw(s.here.Layers[s.layer(s.hole.depth)].Rate)
-	if tool == coring.XCB && rate < s.rateMedian(rig.ExtendedLeastRate) && s.hole.stage+1 < len(s.stages()) {
-		s.nextStage()
-		return
-	}
 	length := min(float64(tool.Stroke()), s.toGo())
+	slow := tool == coring.XCB && rate < s.rateMedian(rig.ExtendedLeastRate)
+	if slow {
+		length = min(length, rate*patience)
+	}
 	s.awaitBarrel()
 	s.do(activity.DropBarrel, way)
 	s.cut(length / rate)
@@ -43,11 +43,32 @@ func (s *ship) coreRotated() {
 	s.sweep(tool)
 	s.meetTrouble(tool)
 	s.meetStuckPipe()
+	s.judgeSlowness(slow)
+}
+
+// patience is how long a crew cuts with an extended barrel that makes no way, s [judgement].
+const patience = 2 * 3600
+
+// judgeSlowness gives the extended barrel up after two cores in a row slower than its least rate:
+// the rest of the stage is for another tool and another hole.
+func (s *ship) judgeSlowness(slow bool) {
+	if !slow {
+		s.hole.slow = 0
+		return
+	}
+	s.hole.slow++
+	if s.hole.slow < 2 {
+		return
+	}
+	if s.hole.stage == len(s.stages())-1 {
+		s.items[s.item.Number].incomplete = true
+	}
+	s.nextStage()
 }
 
 // cut rotates for so many seconds; a rotary bit wears.
 func (s *ship) cut(takes float64) {
-	s.hole.rotating += s.do(activity.CutCore, takes)
+	s.rotating += s.do(activity.CutCore, takes)
 }
 
 // sweep pumps mud around after every few rotary cores.

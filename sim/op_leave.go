@@ -9,24 +9,34 @@ import (
 // completeHole: nothing of the hole is left to do.
 func (s *ship) completeHole() { s.hole.finished = true }
 
+// fillHole leaves the hole as it was promised, once.
+func (s *ship) fillHole() {
+	if s.hole.filled {
+		return
+	}
+	switch s.planned().Abandon {
+	case plan.HeavyMud:
+		if s.hole.filled = s.do(activity.HeavyMud, s.rate(rig.HeavyMud)) > 0; s.hole.filled {
+			s.used[mudFillings]++
+		}
+	case plan.Cement:
+		if s.hole.filled = s.do(activity.CementPlug, s.rate(rig.CementPlug)) > 0; s.hole.filled {
+			s.used[cementPlugs]++
+		}
+	}
+}
+
 // leaveHole fills or plugs the hole as it was promised and clears the sea floor.
 func (s *ship) leaveHole() {
 	if s.hole.open && s.inHole() {
-		switch s.planned().Abandon {
-		case plan.HeavyMud:
-			s.do(activity.HeavyMud, s.rate(rig.HeavyMud))
-			s.used[mudFillings]++
-		case plan.Cement:
-			s.do(activity.CementPlug, s.rate(rig.CementPlug))
-			s.used[cementPlugs]++
-		}
+		s.fillHole()
 		s.move(activity.PullFromHole, s.here.Floor)
 		s.do(activity.TopDrive, s.rate(rig.TopDrive))
 		if s.ended == stormClear {
 			s.ended = goingOn // the sea floor is being cleared anyway
 			s.clearFloor()
 		}
-		s.move(activity.PullPipe, s.here.Floor-clearance)
+		s.move(activity.PullPipe, s.clear())
 	}
 	if s.ended == goingOn {
 		if s.hole.released {

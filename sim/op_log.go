@@ -75,13 +75,16 @@ func (s *ship) runString(which int) {
 		open /= 2
 	}
 	takes := (2*s.loggingDepth()+open)/s.rate(rig.LoggingWire) + tools.Passes*open/s.rate(rig.LoggingSpeed)
-	if tools.Seismic {
-		stations := s.rate(rig.SeismicStations)
-		s.awaitDaylight(stations)
-		s.do(activity.MammalWatch, s.rate(rig.MammalWatch))
-		takes += stations
+	if !tools.Seismic {
+		s.awaitForecast(s.most(activity.Logging), takes)
+		s.do(activity.RunString, takes)
+		return
 	}
-	s.awaitForecast(s.most(activity.Logging), takes)
+	takes += s.rate(rig.SeismicStations)
+	watch := s.rate(rig.MammalWatch)
+	s.awaitForecast(s.most(activity.Logging), watch+takes)
+	s.awaitDaylight(watch + takes)
+	s.do(activity.MammalWatch, watch)
 	s.do(activity.RunString, takes)
 }
 

@@ -42,8 +42,9 @@ func (s *ship) corePiston() {
 	if s.meetTrouble(tool) == activity.BlownLiner {
 		share = 0
 	}
-	s.deepen(s.advance(shot, share))
-	s.landCore(tool, from, shot.stroke, share)
+	cut := s.advance(shot, share)
+	s.deepen(cut)
+	s.landCore(tool, from, cut, share*shot.stroke/cut)
 	s.connect(from, s.hole.depth)
 	s.judgeRefusal(tool, shot)
 }
@@ -74,7 +75,7 @@ func (s *ship) shoot(t coring.Tool, gradient float64) shot {
 	}
 	full := min(float64(t.Stroke()), s.toGo())
 	if s.hole.cores == 0 && s.hole.depth == 0 {
-		above := s.rateMedian(rig.MudlineClearance) + float64(s.planned().StartOffset)
+		above := min(s.rateMedian(rig.MudlineClearance), float64(t.Stroke())/2) + float64(s.planned().StartOffset)
 		full = max(shortest, min(full, float64(t.Stroke())-above))
 	}
 	shear := unit.Pressure(gradient * (s.hole.depth + full/2))

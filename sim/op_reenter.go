@@ -2,6 +2,7 @@ package sim
 
 import (
 	"coredays/model/activity"
+	"coredays/model/coring"
 	"coredays/model/plan"
 	"coredays/model/rig"
 )
@@ -42,7 +43,10 @@ func (s *ship) reenter() {
 // giveUpHole decides about a lost hole: drill another down to where it was, or drop the rest.
 func (s *ship) giveUpHole() {
 	log := &s.items[s.item.Number]
-	if !s.coringLeft() && !s.loggingDue() {
+	if s.hole.released {
+		s.bha = coring.NoBHA // the bit stayed in the hole
+	}
+	if !s.workLeft() {
 		s.finishItem(log.incomplete)
 		return
 	}
@@ -53,8 +57,9 @@ func (s *ship) giveUpHole() {
 	}
 	lost := s.hole
 	s.hole = hole{aim: max(lost.depth, lost.aim), stage: lost.stage, half: lost.half, cores: lost.cores, probes: lost.probes,
-		logged: lost.logged, rotating: lost.rotating, bitLife: lost.bitLife}
+		logged: lost.logged}
 	s.offset = s.bit > 0
+	s.retireBit()
 	s.place.hole = attemptKey(s.item, log.attempts)
 	s.meetGround()
 }

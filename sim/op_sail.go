@@ -10,6 +10,12 @@ import (
 func (s *ship) sail() {
 	to := s.towards
 	leg := s.v.Leg(s.at, to)
+	if s.bit > 0 {
+		s.move(activity.PullPipe, min(s.bit, clearOf(s.v.Sites[to-voyage.FirstSite].Floor)))
+	}
+	if s.ended != goingOn {
+		return
+	}
 	s.leaveSite()
 	s.place = place{site: leg.Key, hole: leg.Key}
 	if s.at == voyage.FromPort {
@@ -17,10 +23,20 @@ func (s *ship) sail() {
 	}
 	s.sea.waves, s.sea.course = leg.Waves, 0
 	s.meetSea()
+	left := leg.Distance
 	if s.bit > 0 {
-		s.sailFor(activity.HangingPassage, leg.Distance, s.rate(rig.HangingSpeed), 0)
-	} else {
-		s.sailFor(activity.Passage, leg.Distance, s.rate(rig.SailingSpeed), s.rateMedian(rig.SlowdownPerMetre))
+		left = s.sailFor(activity.HangingPassage, left, s.rate(rig.HangingSpeed))
+		if s.ended == stormPipe { // on with the pipe on deck
+			s.ended = goingOn
+			s.pullAnyhow(0)
+		}
+	}
+	if left > 0 && s.ended == goingOn {
+		s.here = nil
+		s.sailFor(activity.Passage, left, s.rate(rig.SailingSpeed))
+	}
+	if s.ended != goingOn {
+		return
 	}
 	s.here = nil
 	s.at = to
@@ -36,18 +52,24 @@ func (s *ship) sail() {
 // of the handbook's passages left 2 to 4 of 11 knots.
 const slowest = 0.25
 
-// sailFor sails a distance, slower in waves: in each step of the sea at the speed that it allows.
-func (s *ship) sailFor(k activity.Kind, distance, speed, slowdown float64) {
-	from := s.rateMedian(rig.SlowdownFrom)
-	for distance > 1e-6 {
-		now := speed * max(slowest, 1-slowdown*max(0, s.sea.height-from))
+// sailFor sails a distance, slower in waves: in each step of the sea at the speed that it allows. It
+// returns what is left of the way when the sea ends the passage.
+func (s *ship) sailFor(k activity.Kind, distance, speed float64) (left float64) {
+	for distance > 1e-6 && s.ended == goingOn {
+		now := speed
+		if k == activity.Passage {
+			now *= inWaves(s.v, s.sea.height)
+		}
 		takes := distance / now
 		if untilChange := s.agenda.at[theSea] - s.clock; takes > untilChange && untilChange > 0 {
 			takes = untilChange
 		}
-		s.do(k, takes)
-		distance -= takes * now
+		distance -= s.do(k, takes) * now
 	}
+	if distance <= 1e-6 {
+		return 0
+	}
+	return distance
 }
 
 // leaveSite closes the log of the site that is left.
@@ -116,8 +138,15 @@ func (s *ship) doTask() {
 	if !s.item.Task.Interruptible {
 		kind = activity.WholeTask
 	}
-	s.do(kind, s.draw(s.item.Takes))
+	if s.taskTakes == 0 {
+		s.taskTakes = s.draw(s.item.Takes)
+	}
+	worked := s.do(kind, s.taskTakes)
+	if kind == activity.Task {
+		s.taskTakes = max(0, s.taskTakes-worked) // what was done before pipe was recovered stays done
+	}
 	if s.ended == goingOn {
+		s.taskTakes = 0
 		s.finishItem(false)
 	}
 }

@@ -13,6 +13,7 @@ func (s *ship) spud() {
 		s.do(activity.OffsetMove, s.rate(rig.OffsetMove))
 	}
 	s.do(activity.TopDrive, s.rate(rig.TopDrive))
+	s.failStarts()
 	if s.shootsMudline() {
 		s.findMudline()
 	}
@@ -24,6 +25,23 @@ func (s *ship) spud() {
 	s.hole.open = true
 	s.bit = s.here.Floor
 	s.items[s.item.Number].holes++
+}
+
+// mostFailedStarts bounds the starts given up one after the other: seven are on record at one site
+// (hole summaries, doi:10.5281/zenodo.10498831), where the ground was bare rock.
+const mostFailedStarts = 8
+
+// failStarts gives up starts near the sea floor and begins again beside them.
+func (s *ship) failStarts() {
+	if s.v.Plan.NoTrouble {
+		return
+	}
+	for range mostFailedStarts {
+		if s.ended != goingOn || !s.happens(rig.FailedStart) {
+			return
+		}
+		s.do(activity.FailedStart, s.rate(rig.FailedStartTime))
+	}
 }
 
 // shootsMudline tells whether the hole begins with a piston core from above the sea floor.

@@ -17,15 +17,16 @@ func (s *ship) makeUpBHA() {
 		return
 	}
 	s.bha = s.assembly()
-	s.hole.rotating, s.hole.bitLife = 0, 0
+	s.rotating, s.bitLife = 0, 0
+	s.hole.conditioned, s.hole.released = false, false // a new bit
 	if s.bha == coring.RotaryBHA {
-		s.hole.bitLife = s.rate(rig.BitLife)
+		s.bitLife = s.rate(rig.BitLife)
 		s.used[rotaryBits]++
 	}
 }
 
 // runPipe brings the bit down to above the sea floor.
-func (s *ship) runPipe() { s.move(activity.RunPipe, s.here.Floor-clearance) }
+func (s *ship) runPipe() { s.move(activity.RunPipe, s.clear()) }
 
 // recoverPipe brings all pipe on deck and lays down the assembly.
 func (s *ship) recoverPipe() {
@@ -49,16 +50,22 @@ func (s *ship) drillDown() {
 		if bottom := s.here.Layers[i].Bottom * s.layerDepth; i < len(s.here.Layers)-1 && bottom < to {
 			to = bottom
 		}
-		length := to - s.hole.depth
-		joint := s.rateMedian(rig.JointLength)
-		takes := length / s.draw(s.here.Layers[i].Ahead)
-		worked := s.doBy(activity.DrillAhead, takes, takes*joint/length)
-		s.deepen(length * worked / takes)
-		s.connect(s.hole.depth-length*worked/takes, s.hole.depth)
+		s.drillTo(to, s.draw(s.here.Layers[i].Ahead))
 	}
 	if s.hole.centre && s.ended == goingOn && len(s.stages()) > 0 {
 		s.do(activity.CentreBit, s.bit/s.rate(rig.RotaryWire)+s.rate(rig.CentreBit))
 		s.hole.centre = false
+	}
+}
+
+// drillTo drills at a rate to a depth, a joint at a time: the joint in hand is finished in any sea, and
+// the bit is where it got to when the sea or the end of the time stops the work.
+func (s *ship) drillTo(to, rate float64) {
+	for s.hole.depth < to && s.ended == goingOn {
+		from, length := s.hole.depth, min(s.rateMedian(rig.JointLength), to-s.hole.depth)
+		takes := length / rate
+		s.deepen(length * s.doBy(activity.DrillAhead, takes, takes) / takes)
+		s.connect(from, s.hole.depth)
 	}
 }
 
@@ -87,8 +94,10 @@ func (s *ship) changeBit() {
 		s.hole.finished = true
 		return
 	}
-	s.dropFunnel()
-	s.move(activity.PullFromHole, s.here.Floor)
+	if s.inHole() {
+		s.dropFunnel()
+		s.move(activity.PullFromHole, s.here.Floor)
+	}
 	s.move(activity.PullPipe, 0)
 	s.do(activity.LayDownBHA, s.rate(rig.LayDown))
 	if s.ended == goingOn {

@@ -12,6 +12,12 @@ import (
 // clearance is how far above the sea floor a bit is held between holes, m [common practice].
 const clearance = 30
 
+// clear is the depth of a bit that is clear of the sea floor, below the sea surface, m.
+func (s *ship) clear() float64 { return clearOf(s.here.Floor) }
+
+// clearOf is the depth of a bit that is clear of a sea floor; in very shallow water half way down.
+func clearOf(floor float64) float64 { return max(floor-clearance, floor/2) }
+
 // inHole tells whether the bit is below the sea floor.
 func (s *ship) inHole() bool { return s.here != nil && s.bit > s.here.Floor+1e-6 }
 
@@ -24,6 +30,7 @@ func (s *ship) move(k activity.Kind, to float64) {
 	from, length := s.bit, math.Abs(to-s.bit)
 	stands := length / s.rateMedian(rig.StandLength)
 	takes, unit := s.tripTime(k, stands, to)
+	s.bit = max(from, to) // while it is on its way the storm ladder takes it to be as deep as it will be or was
 	share := s.doBy(k, takes, unit) / takes
 	s.bit = from + (to-from)*share
 	s.drifted = max(s.drifted, s.bit)

@@ -2,6 +2,7 @@ package sim
 
 import (
 	"coredays/model/chance"
+	"coredays/model/coring"
 	"coredays/model/rig"
 	"coredays/model/voyage"
 )
@@ -31,11 +32,16 @@ func (s *ship) wanted(i *voyage.Item) bool {
 		return true
 	}
 	other := s.items[s.here.Items[i.When.Hole].Number]
-	met := other.refused > 0 && other.refused < float64(i.When.Depth)
+	depth := float64(i.When.Depth)
+	met := other.refused > 0 && other.refused < depth
 	if !i.When.Above {
-		met = other.refused == 0 && other.depth > 0 || other.refused >= float64(i.When.Depth)
+		met = other.depth >= depth && (other.refused == 0 || other.refused >= depth)
 	}
-	if !met {
+	switch {
+	case other.state == dropped:
+		s.items[i.Number].state = dropped
+		return false
+	case !met:
 		s.items[i.Number].state = done
 	}
 	return met
@@ -52,7 +58,15 @@ func (s *ship) begin(i *voyage.Item) {
 	if i.Hole != nil {
 		s.hole.aim = float64(i.Hole.DrillAheadTo)
 		s.offset = s.bit > 0
+		s.retireBit()
 		s.meetGround()
+	}
+}
+
+// retireBit lets no hole be begun with a bit that is worn out.
+func (s *ship) retireBit() {
+	if s.bha == coring.RotaryBHA && s.bitLife > 0 && s.rotating >= s.bitLife {
+		s.bha = coring.NoBHA
 	}
 }
 

@@ -85,26 +85,31 @@ func (r *Results) extend(ctx context.Context, v *voyage.Voyage, guess *estimates
 	group.Wait()
 }
 
-// sail does one replication: the bound expedition, and from where a rule first bites the one that
-// knows no deadline.
+// sail does one replication.
 func (r *Results) sail(bound *ship, n int) {
-	bound.begins(r.run.Seed, n)
-	bound.bound = true
-	bound.sails()
-	free := bound
-	switch {
-	case bound.rewind && !bound.forked:
-		free = bound.needed
-		free.begins(r.run.Seed, n)
-		free.sails()
-	case bound.forked:
-		free = bound.needed
-		free.sails()
-	}
+	free := bound.sailsTwice(r.run.Seed, n)
 	width := r.columns.width
 	r.columns.write(r.needed[n*width:(n+1)*width], free)
 	r.columns.write(r.bound[n*width:(n+1)*width], bound)
 	r.done[n] = true
+}
+
+// sailsTwice does one replication: the bound expedition, and from where a rule first bites the one
+// that knows no deadline, whose ship is returned.
+func (s *ship) sailsTwice(seed uint64, n int) (free *ship) {
+	s.begins(seed, n)
+	s.bound = true
+	s.sails()
+	switch {
+	case s.rewind && !s.forked:
+		s.needed.begins(seed, n)
+		s.needed.sails()
+	case s.forked:
+		s.needed.sails()
+	default:
+		return s
+	}
+	return s.needed
 }
 
 // enough is how many replications the precision asked for needs, as far as those done tell.

@@ -71,6 +71,8 @@ func (c columns) item(item, column int) int {
 // write fills a row from a ship that is home.
 func (c columns) write(r row, s *ship) {
 	r[colDays] = s.clock
+	s.place = place{}
+	s.drawn[c.voyage.InPort] = drawn{}
 	r[colInPort] = s.draw(c.voyage.InPort)
 	r[colInHand] = c.voyage.Deadline - s.clock
 	r[colNever] = flag(s.stuck)

@@ -1,6 +1,9 @@
 package sim
 
-import "coredays/model/rig"
+import (
+	"coredays/model/coring"
+	"coredays/model/rig"
+)
 
 // rule is a line of the operations plan: when the state is so, this is what is done.
 type rule struct {
@@ -76,18 +79,18 @@ func (s *ship) wrongBHA() bool { return s.bit > 0 && s.bha != s.assembly() }
 
 func (s *ship) noBHA() bool { return s.bha != s.assembly() }
 
-func (s *ship) bitHigh() bool { return s.bit < s.here.Floor-clearance-0.1 }
+func (s *ship) bitHigh() bool { return s.bit < s.clear()-0.1 }
 
 func (s *ship) notOpen() bool { return !s.hole.open }
 
-func (s *ship) outOfHole() bool { return s.hole.open && s.bit < s.here.Floor }
+func (s *ship) outOfHole() bool { return s.hole.open && s.bit < s.here.Floor && !s.bitWorn() }
 
 func (s *ship) drillingDue() bool {
 	return s.hole.depth < s.hole.aim-shortest && s.bit >= s.bottom()-0.1
 }
 
 func (s *ship) bitWorn() bool {
-	return s.hole.bitLife > 0 && s.hole.rotating >= s.hole.bitLife && s.coringLeft()
+	return s.bha == coring.RotaryBHA && s.bitLife > 0 && s.rotating >= s.bitLife && s.coringLeft()
 }
 
 func (s *ship) offBottom() bool {
@@ -96,7 +99,7 @@ func (s *ship) offBottom() bool {
 
 func (s *ship) penetrometerDue() bool {
 	at := s.planned().Penetrometer
-	return s.hole.probes < len(at) && s.hole.depth >= float64(at[s.hole.probes]) && s.coringLeft()
+	return s.hole.probes < len(at) && s.hole.depth >= float64(at[s.hole.probes]) && s.bit >= s.bottom()-0.1 && !s.hole.conditioned
 }
 
 func (s *ship) coringDue() bool { return s.coringLeft() }

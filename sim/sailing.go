@@ -1,6 +1,7 @@
 package sim
 
 import (
+	"math"
 	"time"
 
 	"coredays/model/chance"
@@ -47,7 +48,7 @@ const mostSteps = 200_000
 // port.
 func (s *ship) sails() {
 	for range mostSteps {
-		if s.home || s.clock > s.v.Deadline*mostTimes {
+		if s.home || s.clock > s.longest() {
 			break
 		}
 		s.obey()
@@ -57,8 +58,21 @@ func (s *ship) sails() {
 			s.makeSafe()
 		}
 	}
-	s.stuck = !s.home
+	if s.stuck = !s.home; s.stuck {
+		s.leaveSite() // its days and its waiting count as they stand
+	}
 }
+
+// longest is when an expedition is given up, s. The crew's own estimates know no deadline.
+func (s *ship) longest() float64 {
+	if s.median {
+		return math.Inf(1)
+	}
+	return max(s.v.Deadline, leastDays) * mostTimes
+}
+
+// leastDays keeps a short deadline from cutting the days needed short, s.
+const leastDays = 50 * 86400
 
 // mostTimes is how many times its days an expedition may take before it is given up as one that
 // never ends: its sea is always too rough, or its ground too hard.

@@ -42,9 +42,11 @@ type ship struct {
 	home       bool         // reached the last port
 	stuck      bool         // never got there
 
-	bha     coring.Assembly
-	bit     float64 // depth of the bit below the sea surface, m; 0 with all pipe on deck
-	drifted float64 // longest string strapped and drifted so far, m
+	bha      coring.Assembly
+	rotating float64 // s of rotating with the bit in use
+	bitLife  float64 // s; 0 for a bit that does not wear
+	bit      float64 // depth of the bit below the sea surface, m; 0 with all pipe on deck
+	drifted  float64 // longest string strapped and drifted so far, m
 
 	lineWork    float64 // J since the last slip and cut
 	lastService float64 // s after sailing
@@ -52,16 +54,17 @@ type ship struct {
 	layerDepth float64 // depth of the layers in this hole over that of the survey
 	shift      float64 // of the depths of this hole against its neighbours, m
 
-	item     *voyage.Item // in hand; nil when the next is to be chosen
-	lastItem int          // number + 1 of the item finished last at this site; 0 for none
-	hole     hole
-	deck     deck
-	sites    []siteLog
-	items    []itemLog
-	tools    [coring.Tools]toolLog
-	used     used
-	bits     []uint64 // recovered half-metres of every site
-	coverage coverage
+	item      *voyage.Item // in hand; nil when the next is to be chosen
+	taskTakes float64      // s left of the task in hand; 0 for not yet begun
+	lastItem  int          // number + 1 of the item finished last at this site; 0 for none
+	hole      hole
+	deck      deck
+	sites     []siteLog
+	items     []itemLog
+	tools     [coring.Tools]toolLog
+	used      used
+	bits      []uint64 // recovered half-metres of every site
+	coverage  coverage
 
 	spent  [activity.Kinds]float64 // s by kind of activity
 	drawn  []drawn
@@ -78,7 +81,7 @@ const (
 	goingOn    ending = iota
 	stormClear        // the sea asks for the bit to be clear of the sea floor
 	stormPipe         // the sea asks for all pipe to be recovered
-	noTime            // time is up while waiting on weather
+	noTime            // time is up while waiting on weather, or the sea never lets the work go on
 	stringLost        // the string was severed: the assembly and the hole are gone
 )
 

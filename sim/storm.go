@@ -34,12 +34,14 @@ func (s *ship) standBy(k activity.Kind, most float64) bool {
 	if k.Of().Limit != activity.Tripping {
 		bottom = s.hangOff(most)
 	}
+	since := s.clock
 	for s.sea.height > most {
 		if s.rung() {
 			return false
 		}
 		s.waitUntil(s.agenda.next)
 	}
+	s.useTheWait(since)
 	if s.ended == goingOn && bottom > s.bit {
 		s.move(activity.RunInHole, bottom)
 	}
@@ -53,6 +55,8 @@ func (s *ship) rung() bool {
 		s.ended = stormPipe
 	case s.sea.height > s.v.ClearFloor && s.inHole():
 		s.ended = stormClear
+	case s.clock > s.longest():
+		s.ended = noTime
 	case s.bound && !s.timeUp && s.item != nil && s.mustLeave(0):
 		s.timeUp, s.ended, s.rewind = true, noTime, true
 	default:
@@ -61,13 +65,19 @@ func (s *ship) rung() bool {
 	return true
 }
 
-// waitUntil waits on weather. Rig service and slipping and cutting are done meanwhile.
-func (s *ship) waitUntil(at float64) {
-	s.book(activity.WaitOnWeather, at-s.clock)
-	s.lastService = s.clock
-	if s.rateMedian(rig.SlipAndCut) <= at {
+// useTheWait has the rig serviced and the line slipped and cut while the ship waited anyway.
+func (s *ship) useTheWait(since float64) {
+	if s.clock-since >= s.rateMedian(rig.RigService) {
+		s.lastService = s.clock
+	}
+	if s.clock-since >= s.rateMedian(rig.RigService)+s.rateMedian(rig.SlipAndCut) {
 		s.lineWork = 0
 	}
+}
+
+// waitUntil waits on weather.
+func (s *ship) waitUntil(at float64) {
+	s.book(activity.WaitOnWeather, at-s.clock)
 	for s.agenda.next <= s.clock {
 		s.happen()
 	}
@@ -91,6 +101,7 @@ func (s *ship) hangOff(most float64) float64 {
 func (s *ship) makeSafe() {
 	why := s.ended
 	s.ended = goingOn
+	s.hole.hungLogging = false
 	switch why {
 	case stormClear, stormPipe:
 		s.clearFloor()
@@ -110,6 +121,6 @@ func (s *ship) makeSafe() {
 // clearFloor pulls the bit clear of the sea floor, whatever the sea.
 func (s *ship) clearFloor() {
 	if s.inHole() {
-		s.pullAnyhow(s.here.Floor - clearance)
+		s.pullAnyhow(s.clear())
 	}
 }

@@ -1,6 +1,8 @@
 package sim
 
 import (
+	"time"
+
 	"coredays/model/chance"
 	"coredays/model/sea"
 	"coredays/model/voyage"
@@ -10,6 +12,7 @@ import (
 // meets the same sea at the same place and date in whatever order she comes there.
 type weather struct {
 	series  []sea.Series // by course of the voyage
+	ahead   int          // steps between the beginning of the sea and sailing
 	course  int          // of the place
 	waves   *sea.Table   // of the place
 	firstAt float64      // s of the year at which step 0 begins
@@ -18,10 +21,17 @@ type weather struct {
 	forced  []float64    // heights hour by hour in place of chance, the last for ever; nil for chance
 }
 
-// begin begins the seas of a replication.
+// begin begins the seas of a replication: at sailing, or at an earlier moment that several
+// voyages share, so that they meet the same sea on the same date whenever they sail.
 func (w *weather) begin(v *voyage.Voyage, luck chance.Source) {
+	start := v.Plan.Sails
+	w.ahead = 0
+	if !v.SeaFrom.IsZero() {
+		w.ahead = int(start.Sub(v.SeaFrom).Seconds() / seaStep)
+		start = start.Add(-time.Duration(w.ahead) * time.Duration(seaStep) * time.Second)
+	}
 	for i := range w.series {
-		w.series[i].Begin(v.Courses[i], luck, v.Plan.Sails)
+		w.series[i].Begin(v.Courses[i], luck, start)
 	}
 }
 
@@ -33,14 +43,14 @@ func (w *weather) copyFrom(o *weather) {
 }
 
 // score is the standard normal score of a step where the ship is.
-func (w *weather) score(step int) float64 { return w.series[w.course].Score(step) }
+func (w *weather) score(step int) float64 { return w.series[w.course].Score(step + w.ahead) }
 
 // now is the significant wave height at a step where the ship is, m.
 func (w *weather) now(step int) float64 {
 	if w.calm || len(w.forced) > 0 {
 		return w.at(step, 0)
 	}
-	return w.series[w.course].Height(step, w.waves)
+	return w.series[w.course].Height(step+w.ahead, w.waves)
 }
 
 // at is the significant wave height at a step where the ship is if the score were as given, m.
@@ -51,5 +61,5 @@ func (w *weather) at(step int, score float64) float64 {
 	if n := len(w.forced); n > 0 {
 		return w.forced[min(step, n-1)]
 	}
-	return w.waves.Height(w.series[w.course].Day(step), score)
+	return w.waves.Height(w.series[w.course].Day(step+w.ahead), score)
 }

@@ -17,7 +17,7 @@ func (s *ship) doBy(k activity.Kind, takes, unit float64) float64 {
 	}
 	traits := k.Of()
 	most := s.most(traits.Limit)
-	if s.sea.height > most {
+	for s.sea.height > most {
 		if traits.Stop == activity.Forfeit || !s.standBy(k, most) {
 			return 0
 		}
@@ -41,8 +41,10 @@ func (s *ship) doBy(k activity.Kind, takes, unit float64) float64 {
 		case activity.Restart:
 			left = takes
 		}
-		if left > 0 && !s.standBy(k, most) {
-			return takes - left
+		for left > 0 && s.sea.height > most {
+			if !s.standBy(k, most) {
+				return takes - left
+			}
 		}
 	}
 	s.book(k, left)
@@ -58,10 +60,7 @@ func (s *ship) finishUnit(k activity.Kind, worked, left, unit float64) float64 {
 	if rest <= 0 {
 		return 0
 	}
-	s.book(k, rest)
-	for s.agenda.next <= s.clock {
-		s.happen()
-	}
+	s.pass(k, rest)
 	return rest
 }
 
@@ -92,9 +91,21 @@ func (s *ship) most(l activity.Limit) float64 {
 	}
 	if l == activity.FreeTask {
 		if limit := float64(s.item.Task.SeaLimit); limit > 0 {
-			return limit
+			return s.bearable(limit)
 		}
-		return math.Inf(1)
+		return s.bearable(math.Inf(1))
 	}
-	return s.here.Most[l]
+	return s.bearable(s.here.Most[l])
+}
+
+// bearable is a limit with what the pipe in the water bears: above that the storm ladder begins,
+// whatever the work.
+func (s *ship) bearable(limit float64) float64 {
+	if s.inHole() {
+		limit = min(limit, s.v.ClearFloor)
+	}
+	if s.bit > 0 {
+		limit = min(limit, s.v.Recover)
+	}
+	return limit
 }

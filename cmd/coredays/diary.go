@@ -24,6 +24,7 @@ type diary struct {
 	numbered    bool // a replication is given
 	at          string
 	within      bool
+	gate
 	answer
 }
 
@@ -48,6 +49,7 @@ the replication of a number, or the one whose days needed are nearest to a quant
 	}
 	d.chosen.addFlags(cmd)
 	d.runs.addFlags(cmd)
+	d.gate.addFlags(cmd)
 	d.answer.addFlags(cmd)
 	cmd.Flags().Uint32Var(&d.replication, "replication", 0, "number of the replication, from 0; it may be one that no simulation reached")
 	cmd.Flags().StringVar(&d.at, "at", "P50", "the replication nearest to a quantile of days needed, such as P90")
@@ -69,15 +71,19 @@ func (d *diary) execute(ctx context.Context, args []string, stdout, stderr io.Wr
 	if err != nil {
 		return err
 	}
+	anyway, err := d.pass(v)
+	if err != nil {
+		return err
+	}
 	if d.numbered {
-		return d.report(entry(v, run.Seed, int(d.replication), d.within, "the one asked for"), stdout)
+		return d.report(entry(v, run.Seed, int(d.replication), d.within, "the one asked for"), anyway, stdout)
 	}
 	results := replicate(ctx, v, run, stderr)
 	if results.Stopped {
 		return errInterrupted
 	}
 	why := fmt.Sprintf("the replication nearest to P%g of days needed among %d", percent, results.Summary().Replications)
-	return d.report(entry(v, run.Seed, results.Nearest(percent/100), d.within, why), stdout)
+	return d.report(entry(v, run.Seed, results.Nearest(percent/100), d.within, why), anyway, stdout)
 }
 
 // entry makes the diary of a replication.
@@ -98,7 +104,8 @@ func parseQuantile(text string) (float64, error) {
 }
 
 // report prints the diary or writes it as JSON.
-func (d *diary) report(book *logbook.Diary, stdout io.Writer) error {
+func (d *diary) report(book *logbook.Diary, warnings []string, stdout io.Writer) error {
+	book.Warnings = warnings
 	return d.give(stdout,
 		func(w io.Writer) error { return output.Diary(w, book) },
 		func(w io.Writer) error { return output.DiaryJSON(w, book) })

@@ -17,6 +17,7 @@ import (
 type simulation struct {
 	chosen
 	runs runs
+	gate
 	answer
 }
 
@@ -82,6 +83,7 @@ sea days under the rules of the expedition. Without a file it sails the built-in
 	}
 	s.chosen.addFlags(cmd)
 	s.runs.addFlags(cmd)
+	s.gate.addFlags(cmd)
 	s.answer.addFlags(cmd)
 	return cmd
 }
@@ -96,8 +98,13 @@ func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr 
 	if err != nil {
 		return err
 	}
+	anyway, err := s.pass(v)
+	if err != nil {
+		return err
+	}
 	results := replicate(ctx, v, run, stderr)
 	summary := results.Summary()
+	summary.Anyway, summary.Warnings = s.anyway, append(anyway, summary.Warnings...)
 	summary.Invented, summary.Settings = invented, s.settings
 	if err := s.report(summary, stdout); err != nil {
 		return err

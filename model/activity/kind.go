@@ -22,6 +22,7 @@ const (
 	OffsetMove
 	MudlineReset
 	WaterCore
+	FailedStart
 	DrillAhead
 	CentreBit
 	RunBarrel
@@ -95,6 +96,7 @@ var traits = [Kinds]Traits{
 	RigService:      {"rig service", Trips, AnySea, FinishFirst, OfRigUp},
 	OffsetMove:      {"moving to next hole", Trips, Tripping, Pause, OfRigUp},
 	MudlineReset:    {"resetting for mudline", Coring, PistonCoring, Pause, OfMudline},
+	FailedStart:     {"start given up", Coring, AnySea, Pause, OfMudline},
 	WaterCore:       {"water core", Coring, AnySea, FinishFirst, OfMudline},
 	DrillAhead:      {"drilling ahead", Coring, RotaryCoring, NextUnit, OfDrilling},
 	CentreBit:       {"pulling the centre bit", Coring, AnySea, FinishFirst, OfDrilling},

@@ -25,6 +25,7 @@ type Summary struct {
 	Settings     []string // values set on the command line, as path=value
 	Ship         string
 	Invented     bool // the built-in demonstration
+	Anyway       bool // simulated even if the check stops it
 	Seed         uint64
 	Replications int
 	StoppedEarly bool

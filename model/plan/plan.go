@@ -28,7 +28,10 @@ type Plan struct {
 	Before   []Precedence
 	// NoTrouble: nothing breaks, sticks or is lost but to the sea.
 	NoTrouble bool
-	Warnings  []string // what a planner should know though nothing is wrong
+	// Where tells file and line of all that the scenario states, by its path such as "sites[0].cap"; in
+	// formats without lines, file and path.
+	Where    map[string]string
+	Warnings []string // what a planner should know though nothing is wrong
 }
 
 // Port is a port of call.

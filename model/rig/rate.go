@@ -39,6 +39,8 @@ const (
 	WaterCore
 	MissedMudline
 	MudlineReset
+	FailedStart
+	FailedStartTime
 
 	PistonPace
 	ExtendedPace
@@ -116,6 +118,7 @@ const (
 	ForecastHorizon
 	ForecastSkill
 	HangOffDepth
+	HomeReserve
 
 	Rates
 )
@@ -173,6 +176,8 @@ var meanings = [Rates]Meaning{
 	WaterCore:        {"water_core", unit.OfShare, "chance that the first shot comes up with water only", "%"},
 	MissedMudline:    {"missed_mudline", unit.OfShare, "chance that the first core is full, so that the mudline was missed", "%"},
 	MudlineReset:     {"mudline_reset", unit.OfDuration, "setting the bit anew for another mudline shot", "min"},
+	FailedStart:      {"failed_start", unit.OfShare, "chance that a hole is given up near the sea floor and begun again", "%"},
+	FailedStartTime:  {"failed_start_time", unit.OfDuration, "time that it costs", "h"},
 
 	PistonPace:         {"piston_pace", unit.OfShare, "pace of the piston cycle against its even value; above 100 % is slower", "%"},
 	ExtendedPace:       {"extended_pace", unit.OfShare, "pace of the extended-barrel cycle, cutting left out", "%"},
@@ -249,5 +254,6 @@ var meanings = [Rates]Meaning{
 
 	ForecastHorizon: {"forecast_horizon", unit.OfDuration, "how far ahead the crew's forecast has skill", "h"},
 	ForecastSkill:   {"forecast_skill", unit.OfShare, "skill of the forecast at the horizon", "%"},
+	HomeReserve:     {"home_reserve", unit.OfDuration, "kept in hand for a storm on leaving or on the way home", "h"},
 	HangOffDepth:    {"hang_off_depth", unit.OfLength, "bit below the sea floor while a storm is waited out", "m"},
 }

@@ -21,6 +21,11 @@ type Ship struct {
 	Strings []ToolString
 	// RigFloor is the height of the rig floor above sea level, which depths from the rig floor include.
 	RigFloor unit.Length
+	Tubulars Tubulars
+	// Endurance is how long she stays at sea, s.
+	Endurance Figure
+	// LeastWater is the shallowest water in which she holds station, m.
+	LeastWater Figure
 }
 
 // Measure says what a limit of sea is a limit of. Published limits are often of the largest

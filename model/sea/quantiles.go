@@ -53,7 +53,7 @@ var lowestBin = math.Log(stillest) - binWidth/2
 // is missing.
 func TableOf(r *Record) (*Table, error) {
 	counts := r.countedByDay()
-	t := &Table{seen: new([366]quantiles)}
+	t := &Table{seen: new([366]quantiles), powers: powerTable()}
 	for d := range t.seen {
 		var around [bins]float64
 		total := 0.0

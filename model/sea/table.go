@@ -12,8 +12,9 @@ import (
 // twelve months each; two-parameter Weibull 2.0), and within 1 % of the 99 % height; it reads 8 %
 // high at the 99.9 % height. A record's is its own (see TableOf).
 type Table struct {
-	days [366]lognormal  // the last day is that of a leap year
-	seen *[366]quantiles // of a record, in place of days
+	days   [366]lognormal  // the last day is that of a leap year
+	seen   *[366]quantiles // of a record, in place of days
+	powers *[powers]float64
 }
 
 // lognormal has ln h normal with mean mu and standard deviation sigma, h in metres.
@@ -38,7 +39,7 @@ func NewTable(c Climate) (*Table, error) {
 	for m := range months {
 		months[m] = byMoments(float64(c.Mean[m]), c.Variation[m])
 	}
-	t := new(Table)
+	t := &Table{powers: powerTable()}
 	for d := range t.days {
 		t.days[d] = between(months, float64(d)+0.5)
 	}
@@ -63,10 +64,10 @@ func between(months [12]lognormal, day float64) lognormal {
 // normal score. Other days count on into the years beside.
 func (t *Table) Height(dayOfYear int, z float64) float64 {
 	if t.seen != nil {
-		return math.Exp(t.seen[dayIndex(dayOfYear)].at(z))
+		return exponential(t.powers, t.seen[dayIndex(dayOfYear)].at(z))
 	}
 	d := &t.days[dayIndex(dayOfYear)]
-	return math.Exp(d.mu + d.sigma*z)
+	return exponential(t.powers, d.mu+d.sigma*z)
 }
 
 // Score is the standard normal score of a height in metres on a day of the year: the inverse of

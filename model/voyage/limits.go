@@ -12,7 +12,7 @@ import (
 
 // limits turns the ship's limits of heave and waves into significant wave heights at a depth of
 // water. Among the limits for one class of work the one from the deepest depth holds.
-func (c *compiler) limits(depth unit.Length) (Limits, error) {
+func (c *compiler) limits(depth unit.Length, periodFactor float64) (Limits, error) {
 	var most Limits
 	for i := range most {
 		most[i] = math.Inf(1)
@@ -22,7 +22,7 @@ func (c *compiler) limits(depth unit.Length) (Limits, error) {
 		if l.FromDepth > depth || l.FromDepth < from[l.For] {
 			continue
 		}
-		height, err := c.height(l)
+		height, err := c.height(l, periodFactor)
 		if err != nil {
 			return most, err
 		}
@@ -32,21 +32,25 @@ func (c *compiler) limits(depth unit.Length) (Limits, error) {
 }
 
 // height is the significant wave height at which a limit is reached.
-func (c *compiler) height(l rig.SeaLimit) (float64, error) {
+func (c *compiler) height(l rig.SeaLimit, periodFactor float64) (float64, error) {
 	if l.Of == rig.WaveHeight {
 		return float64(l.Most), nil
 	}
-	if c.response == nil {
+	response := c.response[periodFactor]
+	if response == nil {
 		ship := c.v.Plan.Ship
-		r, err := sea.NewResponse(ship.Hull, sea.PeriodFactor, ship.Heading)
+		r, err := sea.NewResponse(ship.Hull, periodFactor, ship.Heading)
 		if err != nil {
 			return 0, fmt.Errorf("the ship's hull: %w", err)
 		}
-		c.response = r
+		if c.response == nil {
+			c.response = map[float64]*sea.Response{}
+		}
+		c.response[periodFactor], response = r, r
 	}
 	heave := l.Most
 	if l.Of == rig.LargestHeave {
 		heave = sea.SignificantHeave(heave)
 	}
-	return float64(c.response.HeightFor(heave)), nil
+	return float64(response.HeightFor(heave)), nil
 }

@@ -5,6 +5,7 @@ package voyage
 import (
 	"errors"
 	"fmt"
+	"time"
 
 	"coredays/model/activity"
 	"coredays/model/chance"
@@ -29,8 +30,9 @@ type Voyage struct {
 	Purposes   []chance.Key // of each quantity
 	InPort     Quantity
 	Sites      []Site
-	Legs       [][]Leg // from place to place; see Voyage.Leg
-	Deadline   float64 // s after sailing
+	Legs       [][]Leg   // from place to place; see Voyage.Leg
+	Deadline   float64   // s after sailing
+	SeaFrom    time.Time // when the sea of a replication begins, not after sailing; the zero time for at sailing
 	Forecast   sea.Forecast
 	Courses    []sea.Course // how seas go on in time; the first is that of climates
 	ClearFloor float64      // significant wave height at which the bit leaves the hole, m
@@ -121,8 +123,8 @@ const SeaStep = unit.Hour
 
 type compiler struct {
 	v        *Voyage
-	response *sea.Response
-	courses  map[*sea.Likeness]int // indices into Voyage.Courses
+	response map[float64]*sea.Response // of the hull, by period factor
+	courses  map[*sea.Likeness]int     // indices into Voyage.Courses
 }
 
 // add compiles a quantity with the names of its purpose.
@@ -141,7 +143,7 @@ func (c *compiler) site(s *plan.Site) error {
 	if err != nil {
 		return fmt.Errorf("site %s: %w", s.Name, err)
 	}
-	most, err := c.limits(s.WaterDepth)
+	most, err := c.limits(s.WaterDepth, periodFactor(s))
 	if err != nil {
 		return err
 	}

@@ -29,6 +29,15 @@ func (c *compiler) waves(s *plan.Site) (*sea.Table, int, error) {
 	return s.Likeness.Table, course, nil
 }
 
+// periodFactor is the peak period over the root of the height at a site: of its record, where that
+// tells periods, for a swell heaves the ship more than a wind sea of the same height.
+func periodFactor(s *plan.Site) float64 {
+	if s.Likeness != nil && s.Likeness.Record.PeriodFactor > 0 {
+		return s.Likeness.Record.PeriodFactor
+	}
+	return sea.PeriodFactor
+}
+
 // Sea asks for the sea at a site, with the limits of the work there. Years and seed are left to
 // the caller.
 func (v *Voyage) Sea(site int) sea.Question {

@@ -1,0 +1,36 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"coredays/model/check"
+	"coredays/model/voyage"
+	"coredays/output"
+	"coredays/sim"
+)
+
+// gate keeps a plan that the check stops from being simulated, unless told otherwise.
+type gate struct{ anyway bool }
+
+func (g *gate) addFlags(cmd *cobra.Command) {
+	cmd.Flags().BoolVar(&g.anyway, "anyway", false, "simulate a plan even where check says that it can't be done; the result says so")
+}
+
+// pass checks a plan. What stops it is an error, or with anyway a warning for each.
+func (g *gate) pass(v *voyage.Voyage) (warnings []string, err error) {
+	stops := output.Stops(check.Plan(v, sim.Estimate(v)))
+	if len(stops) == 0 {
+		return nil, nil
+	}
+	if !g.anyway {
+		return nil, fault{fmt.Errorf("%s can't be done as it stands:\n  %s\n\"coredays check\" tells more; --anyway simulates it all the same",
+			v.Plan.File, strings.Join(stops, "\n  "))}
+	}
+	for _, stop := range stops {
+		warnings = append(warnings, "Simulated anyway though the check stops it: "+stop)
+	}
+	return warnings, nil
+}

@@ -1,0 +1,75 @@
+package main
+
+import (
+	"fmt"
+	"io"
+
+	"github.com/spf13/cobra"
+
+	"coredays/model/check"
+	"coredays/model/plan"
+	"coredays/model/voyage"
+	"coredays/output"
+	"coredays/scenario"
+	"coredays/sim"
+)
+
+// checking is a call of check.
+type checking struct {
+	chosen
+	answer
+}
+
+func newCheck() *cobra.Command {
+	var c checking
+	cmd := &cobra.Command{
+		Use:   "check [SCENARIO]",
+		Short: "Can it be done: each site and hole against ship, string, ground and sea",
+		Long: `Check holds a plan against what the ship, her string, the ground and the sea allow, without simulating
+it: pass, caution or stop, each with its figure, its limit and where the limit comes from. It ends
+with exit code 1 where anything stops the plan. Without a file it checks the built-in demonstration.`,
+		Example: `  coredays check
+  coredays check plan.yaml --json findings.json
+  coredays check plan.yaml --set "string.collars=8"`,
+		Args: oneScenario,
+		RunE: func(cmd *cobra.Command, args []string) error { return c.execute(args, cmd.OutOrStdout()) },
+	}
+	c.chosen.addFlags(cmd)
+	c.answer.addFlags(cmd)
+	return cmd
+}
+
+// execute checks and reports.
+func (c *checking) execute(args []string, stdout io.Writer) error {
+	p, infeasible, err := c.readToCheck(args)
+	if err != nil {
+		return fault{err}
+	}
+	v, err := voyage.Compile(p)
+	if err != nil {
+		return fault{fmt.Errorf("%s: %w", p.File, err)}
+	}
+	var reckoned voyage.Reckoning // tools that can't follow one another can't be reckoned with
+	if len(infeasible) == 0 {
+		reckoned = sim.Estimate(v)
+	}
+	found := check.Plan(v, reckoned)
+	err = c.give(stdout,
+		func(w io.Writer) error { return output.Check(w, p, found) },
+		func(w io.Writer) error { return output.CheckJSON(w, p, found) })
+	if err != nil {
+		return err
+	}
+	if n := len(check.Of(found, check.Stop)); n > 0 {
+		return fault{fmt.Errorf("%s can't be done as it stands: the check stops it (%d to stop for)", p.File, n)}
+	}
+	return nil
+}
+
+// readToCheck reads a plan that may ask for what can't be done.
+func (c *chosen) readToCheck(args []string) (*plan.Plan, scenario.Faults, error) {
+	if len(args) == 0 {
+		return scenario.ToCheck(scenario.DemonstrationText(), "demonstration.yaml", c.settings)
+	}
+	return scenario.OpenToCheck(args[0], c.settings...)
+}

@@ -1,0 +1,136 @@
+package basis_test
+
+import (
+	"context"
+	"math"
+	"strings"
+	"testing"
+
+	"coredays/model/basis"
+	"coredays/model/rig"
+	"coredays/model/voyage"
+	"coredays/scenario"
+	"coredays/sim"
+)
+
+const plain = `version: 1
+title: Plain
+sails: 2027-02-01T08:00Z
+sea_days: 30 d
+trouble: off
+ports: {from: {name: Port Aldous, position: 0N 150W}, to: {name: Port Merrin, position: 0N 140W}}
+ship: riserless drillship
+rates:
+  piston_pace: {low: 50 %, mid: 100 %, high: 180 %, varies: expedition}
+  sailing_speed: 11 kn
+string: {collars: 8}
+sites:
+  - name: SB-01
+    position: 0N 145W
+    water_depth: 3420 m
+    approved_to: 300 mbsf
+    layers: [{bottom: 300 mbsf, lithology: nannofossil ooze, side_shear: 0.1 kPa/m}]
+    holes: [{name: A, core: [{with: APC, to: 300 mbsf}]}, {name: B, core: [{with: APC, to: 300 mbsf}]}]
+`
+
+func plainVoyage(t *testing.T) *voyage.Voyage {
+	t.Helper()
+	p, err := scenario.Read("plain.yaml", []byte(plain))
+	if err != nil {
+		t.Fatal(err)
+	}
+	v, err := voyage.Compile(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return v
+}
+
+func TestEveryNumberHasAFigureAndASource(t *testing.T) {
+	p, err := scenario.Demonstration()
+	if err != nil {
+		t.Fatal(err)
+	}
+	v, err := voyage.Compile(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	entries := basis.Of(v)
+	if len(entries) < int(rig.Rates)+100 {
+		t.Errorf("%d numbers only", len(entries))
+	}
+	for _, e := range entries {
+		if math.IsNaN(e.Mid) || !(e.Low <= e.Mid && e.Mid <= e.High) || e.Source == "" || e.Name == "" || e.Group == "" {
+			t.Errorf("%+v", e)
+		}
+	}
+}
+
+func TestWhatTheScenarioStatesIsToldWithItsLine(t *testing.T) {
+	for name, want := range map[string]struct {
+		from   basis.From
+		source string
+		mid    float64
+	}{
+		"sea days":                    {basis.Stated, "plain.yaml:4", 30},
+		"piston_pace":                 {basis.Stated, "plain.yaml:9", 100},
+		"sailing_speed":               {basis.Stated, "plain.yaml:10", 11},
+		"collars of an assembly":      {basis.Stated, "plain.yaml:11", 8},
+		"water depth below sea level": {basis.Stated, "plain.yaml:15", 3420},
+		"side shear for each metre down, nannofossil ooze to 300 mbsf": {basis.Stated, "plain.yaml:17", 0.1},
+	} {
+		e := named(t, basis.Of(plainVoyage(t)), name)
+		if e.From != want.from || e.Source != want.source || math.Abs(e.Mid-want.mid) > 1e-9*want.mid {
+			t.Errorf("%s: %v from %q, %g; want %+v", name, e.From, e.Source, e.Mid, want)
+		}
+	}
+}
+
+func TestDefaultsAreToldAsSuch(t *testing.T) {
+	entries := basis.Of(plainVoyage(t))
+	if e := named(t, entries, "barrels"); e.From != basis.OfShip || !e.Memory {
+		t.Errorf("%+v", e)
+	}
+	if e := named(t, entries, "drilling rate, nannofossil ooze to 300 mbsf"); e.From != basis.BuiltIn || !e.Spread() {
+		t.Errorf("%+v", e)
+	}
+	if e := named(t, entries, "derrick"); e.Unit != "klbf" || math.Abs(e.Mid-1300) > 1e-6 {
+		t.Errorf("%+v", e)
+	}
+}
+
+func named(t *testing.T, entries []basis.Entry, name string) basis.Entry {
+	t.Helper()
+	for _, e := range entries {
+		if e.Name == name {
+			return e
+		}
+	}
+	t.Fatalf("no %q", name)
+	return basis.Entry{}
+}
+
+// With a pace of coring that alone varies widely from expedition to expedition, it is what matters.
+func TestWhatVariesWithTheExpeditionMattersMost(t *testing.T) {
+	v := plainVoyage(t)
+	entries := basis.Of(v)
+	results := sim.Replicate(context.Background(), v, sim.Run{Seed: 3, Replications: 400})
+	basis.Weigh(entries, results.Sensitivity())
+	if first := entries[0]; first.Name != "piston_pace" || !(first.Share > 0.5 && first.Share <= 1) {
+		t.Errorf("%s first with %g", first.Name, first.Share)
+	}
+	if e := named(t, entries, "sailing_speed"); !math.IsNaN(e.Share) {
+		t.Errorf("what has no spread has a share of %g", e.Share)
+	}
+	most := 1.0
+	for _, e := range entries {
+		if math.IsNaN(e.Share) {
+			most = -1
+			continue
+		}
+		if e.Share > most || e.Share < 0 || strings.HasPrefix(e.Group, "string") {
+			t.Errorf("%s has %g after %g", e.Name, e.Share, most)
+		}
+		most = e.Share
+	}
+}

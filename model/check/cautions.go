@@ -1,0 +1,15 @@
+package check
+
+// Cautions are what no check decides, with every answer.
+func Cautions() []string {
+	return []string{
+		"A plan is an estimate, not a clearance: licensed people and local codes decide.",
+		"Site safety and pollution-prevention review approves sites and depths.",
+		"Gas is monitored on each core by people with authority to stop the work.",
+		"Where hydrogen sulphide (H2S) may be met there is a plan for it before the first core.",
+		"There is a plan for stuck pipe, and the string can be severed.",
+		"Limits of weather and ice are the master's.",
+		"Ratings and make-up torque come from the makers' current tables and the last inspection; none may be exceeded.",
+		"Marine mammals are protected by the rules of the place.",
+	}
+}

@@ -1,0 +1,117 @@
+package check
+
+import (
+	"coredays/model/rig"
+	"coredays/model/unit"
+	"coredays/model/voyage"
+)
+
+// contingency is what is added to a calm reckoning for sea and trouble, common practice; the crew of the
+// simulation reckons with the same.
+const contingency = 1.1
+
+const reckoning = "quick reckoning: even values, calm sea, no trouble"
+
+// days holds the reckoned days against those allotted: all that ranks first must fit into them in a calm
+// sea, the whole programme with something left for weather.
+func (i *inspector) days() {
+	if !i.reckoned.Known() {
+		return
+	}
+	if !i.reckoned.Home {
+		i.note(Finding{What: "programme never ends in a quick reckoning", Verdict: Stop, Value: i.reckoned.Total.Days(), Limit: i.plan.SeaDays.Days(), Unit: "d", Source: reckoning})
+		return
+	}
+	first, whole, most := i.firstRank().Days(), contingency*i.reckoned.Total.Days(), i.plan.SeaDays.Days()
+	i.note(Finding{What: "days for what ranks first", Verdict: atMost(first, most), Value: first, Limit: most, Unit: "d", Source: reckoning})
+	verdict := Pass
+	if whole > most {
+		verdict = Caution
+	}
+	i.note(Finding{What: "days for the whole programme, a tenth for sea and trouble added", Verdict: verdict, Value: whole, Limit: most, Unit: "d",
+		Source: reckoning + "; a tenth is common practice"})
+}
+
+// firstRank is the reckoned time without what may be dropped.
+func (i *inspector) firstRank() unit.Duration {
+	total := i.reckoned.Total
+	for _, s := range i.v.Sites {
+		for _, item := range s.Items {
+			if !s.Alternate && item.Rank > 1 {
+				total -= i.reckoned.Items[item.Number]
+			}
+		}
+	}
+	return total
+}
+
+// cap holds the reckoned time at a site against the most that is allowed there.
+func (i *inspector) cap(s *voyage.Site, n int) {
+	if s.Cap == 0 || !i.reckoned.Known() || i.reckoned.Leaves[n] <= i.reckoned.Arrives[n] {
+		return
+	}
+	stay := i.reckoned.Leaves[n] - i.reckoned.Arrives[n]
+	verdict := Pass
+	if stay > s.Cap {
+		verdict = Caution
+	}
+	i.note(Finding{Site: s.Name, What: "days on site within the cap", Verdict: verdict, Value: stay.Days(), Limit: s.Cap.Days(), Unit: "d", Source: reckoning})
+}
+
+// endurance looks how long she stays at sea.
+func (i *inspector) endurance() {
+	e := i.plan.Ship.Endurance
+	i.note(Finding{What: "sea days within the ship's endurance", Verdict: atMost(float64(i.plan.SeaDays), e.Value), Value: i.plan.SeaDays.Days(),
+		Limit: unit.Duration(e.Value).Days(), Unit: "d", Source: e.Source})
+}
+
+// shortCall is the shortest port call of those published.
+const shortCall = 2.2 // d
+
+// inPort looks at the days in port, and at sailing alone against the sea days.
+func (i *inspector) inPort() {
+	f := Finding{What: "days in port before sailing", Value: unit.Duration(i.plan.InPort.Median()).Days(), Limit: shortCall, Unit: "d",
+		Source: "port calls of 2.2 to 6.6 d: ODP Legs 177 and 202, IODP Exp 304, 306, 320T, 329, 341 reports"}
+	if f.Value < f.Limit {
+		f.Verdict = Caution
+	}
+	i.note(f)
+	sailing := i.sailing().Days()
+	i.note(Finding{What: "days of sailing to the primary sites and to port", Verdict: atMost(sailing, i.plan.SeaDays.Days()), Value: sailing, Limit: i.plan.SeaDays.Days(), Unit: "d",
+		Source: "great circles at the even speed in calm water, pilotage"})
+}
+
+// sailing is the time under way to all primary sites.
+func (i *inspector) sailing() unit.Duration {
+	speed := i.plan.Ship.Rates[rig.SailingSpeed].Median()
+	at, far := voyage.FromPort, 0.0
+	for _, n := range i.plan.Order {
+		if !i.plan.Sites[n].Alternate {
+			far += i.v.Leg(at, voyage.SitePlace(n)).Distance
+			at = voyage.SitePlace(n)
+		}
+	}
+	far += i.v.Leg(at, voyage.ToPort).Distance
+	return unit.Duration(far/speed + 2*i.plan.Ship.Rates[rig.Pilotage].Median())
+}
+
+// wholeCell is so long a way over land that no coarse cell can be blamed for it.
+const wholeCell = 300 * unit.NauticalMile
+
+// routes looks for passages over land.
+func (i *inspector) routes() {
+	all := voyage.OverLand(i.plan)
+	if len(all) == 0 {
+		i.note(Finding{What: "passages keep clear of land", Value: 0, Limit: float64(wholeCell / unit.NauticalMile), Unit: "nmi", Source: landSource})
+	}
+	for _, leg := range all {
+		verdict := Caution
+		if leg.Length >= wholeCell {
+			verdict = Stop
+		}
+		i.note(Finding{What: "over land from " + leg.From + " to " + leg.To + " near " + leg.Near.String() + "; give waypoints with via", Verdict: verdict,
+			Value: float64(leg.Length / unit.NauticalMile), Limit: float64(wholeCell / unit.NauticalMile), Unit: "nmi", Source: landSource})
+	}
+}
+
+const landSource = "share of water in cells of 5 degrees, read off a published 1-degree map of wave heights; a cell's length is 300 nmi"

@@ -1,0 +1,23 @@
+// Package check holds a plan against what ship, string, ground and sea allow, without simulating it.
+//
+//	findings := check.Plan(v, reckoning)
+//	verdict := check.Worst(findings)
+//
+// Each finding has a figure, its limit and where the limit comes from. Stop means that the plan can't
+// be done as it stands, caution that somebody must look at it, pass that nothing was found. A pass is
+// not a clearance: see the cautions that every printout carries.
+//
+// # What is not looked at
+//
+// Coring after the bit is released: logging releases it and comes last in every hole of a plan, so that
+// it can't be asked for. Casing and re-entry cones, which a plan doesn't have. Re-entry without
+// hardware is looked at as what leads to it: a bit that wears out in a hole without a funnel. Ice,
+// current, cyclones, ship traffic, cables, permits. Fatigue of pipe, make-up torque at the connections,
+// the compensator's own rating. The width of the station circle in shallow water, which the least
+// water depth stands for.
+//
+// # References
+//
+// Sources stand beside the limits. "Common practice" and "from memory" mark rules of thumb of the trade
+// that were not read from a page; "judgement" marks ours.
+package check

@@ -1,0 +1,72 @@
+package check
+
+import (
+	"math"
+	"slices"
+)
+
+// Verdict is what a finding amounts to.
+type Verdict int
+
+// The verdicts, in the order of their weight.
+const (
+	Pass Verdict = iota
+	Caution
+	Stop
+)
+
+func (v Verdict) String() string { return [...]string{"pass", "caution", "stop"}[v] }
+
+// Finding is one thing that was looked at.
+type Finding struct {
+	Site, Hole string // empty for what concerns the expedition, or the whole site
+	What       string
+	Verdict    Verdict
+	Value      float64 // in Unit; NaN for none
+	Limit      float64 // in Unit; NaN for none
+	Unit       string  // empty for counts
+	Source     string  // of the limit
+}
+
+// none is the value of a finding that has no figure.
+var none = math.NaN()
+
+// Worst is the gravest verdict.
+func Worst(findings []Finding) (worst Verdict) {
+	for _, f := range findings {
+		worst = max(worst, f.Verdict)
+	}
+	return worst
+}
+
+// Of lists the findings with a verdict.
+func Of(findings []Finding, v Verdict) []Finding {
+	return slices.DeleteFunc(slices.Clone(findings), func(f Finding) bool { return f.Verdict != v })
+}
+
+// atMost judges a value that may not be above a limit.
+func atMost(value, limit float64) Verdict {
+	if value > limit {
+		return Stop
+	}
+	return Pass
+}
+
+// atLeast judges a value that may not be below a limit.
+func atLeast(value, limit float64) Verdict {
+	if value < limit {
+		return Stop
+	}
+	return Pass
+}
+
+// between judges a value that is well up to one limit and stopped beyond another.
+func between(value, well, most float64) Verdict {
+	switch {
+	case value > most:
+		return Stop
+	case value > well:
+		return Caution
+	}
+	return Pass
+}

@@ -1,0 +1,154 @@
+package check_test
+
+import (
+	"math"
+	"os"
+	"strconv"
+	"strings"
+	"testing"
+
+	"coredays/model/check"
+	"coredays/model/voyage"
+	"coredays/scenario"
+	"coredays/sim"
+)
+
+// infeasible is a case of testdata/infeasible.txt.
+type infeasible struct {
+	name         string
+	settings     []string
+	stop, hole   string
+	value, limit string
+}
+
+func infeasibles(t *testing.T) (cases []infeasible) {
+	t.Helper()
+	text := string(mustRead(t, "testdata/infeasible.txt"))
+	for line := range strings.Lines(text) {
+		line = strings.TrimSpace(line)
+		if line == "" || line[0] == '#' {
+			continue
+		}
+		word, rest, _ := strings.Cut(line, ": ")
+		if word == "case" {
+			cases = append(cases, infeasible{name: rest})
+			continue
+		}
+		c := &cases[len(cases)-1]
+		switch word {
+		case "set":
+			c.settings = append(c.settings, rest)
+		case "stop":
+			c.stop = rest
+		case "hole":
+			c.hole = rest
+		case "value":
+			c.value = rest
+		case "limit":
+			c.limit = rest
+		case "why":
+		default:
+			t.Fatalf("what is %q?", line)
+		}
+	}
+	return cases
+}
+
+func mustRead(t *testing.T, name string) []byte {
+	t.Helper()
+	data, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return data
+}
+
+// checked checks base.yaml with settings.
+func checked(t *testing.T, settings ...string) []check.Finding {
+	t.Helper()
+	p, beyond, err := scenario.ToCheck(mustRead(t, "testdata/base.yaml"), "base.yaml", settings)
+	if err != nil {
+		t.Fatal(err)
+	}
+	v, err := voyage.Compile(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var reckoned voyage.Reckoning
+	if len(beyond) == 0 {
+		reckoned = sim.Estimate(v)
+	}
+	return check.Plan(v, reckoned)
+}
+
+func TestNothingStopsTheFeasiblePlan(t *testing.T) {
+	found := checked(t)
+	if len(found) < 20 {
+		t.Errorf("only %d things were looked at", len(found))
+	}
+	for _, f := range found {
+		if f.Verdict != check.Pass {
+			t.Errorf("%s: %s: %.4g, limit %.4g %s", f.Verdict, f.What, f.Value, f.Limit, f.Unit)
+		}
+		if f.Source == "" {
+			t.Errorf("%s has no source", f.What)
+		}
+	}
+}
+
+func TestEachInfeasiblePlanGetsItsStopWithItsFigure(t *testing.T) {
+	cases := infeasibles(t)
+	if len(cases) < 16 {
+		t.Fatalf("%d cases, wanted at least 16", len(cases))
+	}
+	for _, c := range cases {
+		t.Run(c.name, func(t *testing.T) { c.check(t) })
+	}
+}
+
+func (c infeasible) check(t *testing.T) {
+	var stops []string
+	for _, f := range check.Of(checked(t, c.settings...), check.Stop) {
+		stops = append(stops, f.What)
+		if !strings.HasPrefix(f.What, c.stop) || c.hole != "" && f.Hole != c.hole {
+			continue
+		}
+		near(t, "value", f.Value, f.Unit, c.value)
+		if c.limit != "" {
+			near(t, "limit", f.Limit, f.Unit, c.limit)
+		}
+		return
+	}
+	t.Errorf("no stop %q in hole %q among %q", c.stop, c.hole, stops)
+}
+
+// near wants a figure such as "380 mbsf", within one per cent, or "8364 m within 2".
+func near(t *testing.T, what string, got float64, unit, want string) {
+	t.Helper()
+	words := strings.Fields(want)
+	figure, err := strconv.ParseFloat(words[0], 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	percent := 1.0
+	if len(words) == 4 {
+		percent, _ = strconv.ParseFloat(words[3], 64)
+	}
+	if unit != words[1] || math.Abs(got/figure-1) > percent/100 {
+		t.Errorf("%s is %.4g %s, want %s", what, got, unit, want)
+	}
+}
+
+func TestTheDemonstrationPassesWithCautionsToLookAt(t *testing.T) {
+	p, err := scenario.Demonstration()
+	if err != nil {
+		t.Fatal(err)
+	}
+	v, err := voyage.Compile(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if worst := check.Worst(check.Plan(v, sim.Estimate(v))); worst != check.Caution {
+		t.Errorf("the demonstration: %s", worst)
+	}
+}

@@ -1,0 +1,74 @@
+package check
+
+import (
+	"slices"
+
+	"coredays/model/drillstring"
+	"coredays/model/plan"
+	"coredays/model/sea"
+	"coredays/model/unit"
+	"coredays/model/voyage"
+)
+
+// Plan looks at a compiled plan. The reckoning gives times and dates; without one, days are not
+// looked at, and the sea is that of the whole expedition.
+func Plan(v *voyage.Voyage, reckoned voyage.Reckoning) []Finding {
+	i := &inspector{v: v, plan: v.Plan, reckoned: reckoned}
+	i.readyString()
+	i.expedition()
+	for n := range v.Sites {
+		i.site(&v.Sites[n], n)
+	}
+	slices.SortStableFunc(i.found, func(a, b Finding) int { return int(b.Verdict) - int(a.Verdict) })
+	return i.found
+}
+
+// inspector goes through a plan and notes what it finds.
+type inspector struct {
+	v        *voyage.Voyage
+	plan     *plan.Plan
+	reckoned voyage.Reckoning
+	board    drillstring.Board
+	reach    drillstring.Reach
+	response *sea.Response // nil where the hull tells no heave
+	found    []Finding
+}
+
+func (i *inspector) note(f Finding) { i.found = append(i.found, f) }
+
+// expedition looks at what concerns all sites.
+func (i *inspector) expedition() {
+	i.days()
+	i.endurance()
+	i.inPort()
+	i.routes()
+	i.spares()
+}
+
+// site looks at one site and at each of its holes.
+func (i *inspector) site(s *voyage.Site, n int) {
+	i.water(s)
+	i.approval(s)
+	i.hookLoad(s)
+	i.sea(s, n)
+	i.cap(s, n)
+	for k := range s.Items {
+		if item := &s.Items[k]; item.Hole != nil {
+			i.hole(s, item)
+		}
+	}
+}
+
+// hole looks at one hole.
+func (i *inspector) hole(s *voyage.Site, item *voyage.Item) {
+	i.target(s, item)
+	i.tools(s, item)
+	i.pistons(s, item)
+	i.bitWeight(s, item)
+	i.spud(s, item)
+	i.bitLife(s, item)
+	i.logging(s, item)
+}
+
+// klbf is the rig's unit of force.
+const klbf = 1000 * unit.PoundForce

@@ -1,0 +1,68 @@
+package voyage
+
+import (
+	"coredays/model/geo"
+	"coredays/model/plan"
+	"coredays/model/sea"
+	"coredays/model/unit"
+)
+
+const (
+	sounding = 50 * unit.NauticalMile  // distance between looks at the track
+	offPort  = 300 * unit.NauticalMile // within a cell of the climate from a port land is no news
+	land     = 0.2                     // share of water below which a cell is taken as land, judgement
+)
+
+// Crossing is a passage whose great circle crosses land, as far as cells of 5 degrees tell.
+type Crossing struct {
+	From, To string
+	Near     geo.Position
+	Length   unit.Length // of the track in cells of land
+}
+
+// OverLand lists the passages of a plan that cross land, first with the alternates, then those that
+// there are only without them.
+func OverLand(p *plan.Plan) (all []Crossing) {
+	known := map[string]bool{}
+	add := func(from, to plan.Port, via []geo.Position) {
+		c, crosses := crossing(p, from, to, via)
+		if leg := from.Name + " to " + to.Name; crosses && !known[leg] {
+			known[leg] = true
+			all = append(all, c)
+		}
+	}
+	for _, alternates := range []bool{true, false} {
+		from := p.From
+		for _, s := range p.Order {
+			site := &p.Sites[s]
+			if site.Alternate && !alternates {
+				continue
+			}
+			to := plan.Port{Name: site.Name, Position: site.Position}
+			add(from, to, site.Via)
+			from = to
+		}
+		add(from, p.To, nil)
+	}
+	return all
+}
+
+// crossing looks along one passage.
+func crossing(p *plan.Plan, from, to plan.Port, via []geo.Position) (c Crossing, found bool) {
+	c = Crossing{From: from.Name, To: to.Name}
+	points := append(append([]geo.Position{from.Position}, via...), to.Position)
+	track := geo.Track(points, sounding)
+	for i, place := range track {
+		share, known := sea.WaterShare(place.Latitude, place.Longitude)
+		if !known || share >= land || geo.Distance(place, p.From.Position) < offPort || geo.Distance(place, p.To.Position) < offPort {
+			continue
+		}
+		if !found {
+			c.Near, found = place, true
+		}
+		if i > 0 {
+			c.Length += geo.Distance(track[i-1], place)
+		}
+	}
+	return c, found
+}

@@ -1,0 +1,15 @@
+package voyage
+
+import "coredays/model/unit"
+
+// Reckoning is a voyage reckoned once: every quantity at its even value, the sea calm, nothing going
+// wrong, the whole programme of the primary sites. The zero value is one that was not reckoned.
+type Reckoning struct {
+	Total           unit.Duration   // port to port
+	Items           []unit.Duration // by number; 0 for what is not done
+	Arrives, Leaves []unit.Duration // by site, after sailing; both 0 for a site that is not visited
+	Home            bool            // the last port is reached
+}
+
+// Known tells whether the voyage was reckoned.
+func (r *Reckoning) Known() bool { return r.Total > 0 }

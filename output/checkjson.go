@@ -1,0 +1,38 @@
+package output
+
+import (
+	"io"
+
+	"coredays/model/check"
+	"coredays/model/plan"
+)
+
+type checkJSON struct {
+	Schema   string        `json:"schema"`
+	Scenario string        `json:"scenario"`
+	Verdict  string        `json:"verdict"`
+	Items    []findingJSON `json:"items"`
+	Warnings []string      `json:"warnings"`
+	Cautions []string      `json:"cautions"`
+}
+
+type findingJSON struct {
+	Site    string `json:"site"`
+	Hole    string `json:"hole"`
+	What    string `json:"what"`
+	Verdict string `json:"verdict"`
+	Value   number `json:"value"`
+	Limit   number `json:"limit"`
+	Unit    string `json:"unit"`
+	Source  string `json:"source"`
+}
+
+// CheckJSON writes the findings. Site and hole are empty for what concerns the expedition or the whole
+// site; value and limit are null where there is no figure.
+func CheckJSON(w io.Writer, p *plan.Plan, found []check.Finding) error {
+	all := checkJSON{"coredays.check/1", p.Title, check.Worst(found).String(), []findingJSON{}, append([]string{}, p.Warnings...), check.Cautions()}
+	for _, f := range found {
+		all.Items = append(all.Items, findingJSON{f.Site, f.Hole, f.What, f.Verdict.String(), number(f.Value), number(f.Limit), f.Unit, f.Source})
+	}
+	return writeJSON(w, all)
+}

@@ -1,0 +1,135 @@
+package output
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"coredays/model/logbook"
+)
+
+// Comparison prints alternatives side by side for people.
+func Comparison(w io.Writer, c *logbook.Comparison) error {
+	var p page
+	p.comparisonTitle(c)
+	if len(c.Alternatives) > 0 && c.Replications > 0 {
+		if err := p.comparison(c); err != nil {
+			return err
+		}
+	}
+	p.comparisonWarnings(c)
+	p.cautions()
+	p.repeatComparison(c)
+	return p.to(w)
+}
+
+// comparison prints the sections that answer the question.
+func (p *page) comparison(c *logbook.Comparison) error {
+	sections := []func(*logbook.Comparison) error{p.first, p.sideBySide, p.differences}
+	switch c.Question {
+	case logbook.WhichOrder:
+		sections = []func(*logbook.Comparison) error{p.first, p.sideBySide, p.why, p.searched}
+	case logbook.WhatToCut:
+		sections = []func(*logbook.Comparison) error{p.cuts, p.moreDays}
+	}
+	for _, section := range sections {
+		if err := section(c); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// questions are what is asked, as the title says it.
+var questions = map[logbook.Question]string{
+	logbook.WhichPlan:      "which plan",
+	logbook.WhichOrder:     "in which order to visit the sites",
+	logbook.WhichDeparture: "when to sail",
+	logbook.WhatToCut:      "what to cut, and what a day is worth",
+}
+
+func (p *page) comparisonTitle(c *logbook.Comparison) {
+	title := orElse(c.Title, "Unnamed scenario")
+	if c.Invented {
+		title += " (invented demonstration)"
+	}
+	p.paragraph("", indent, fmt.Sprintf("%s: %s", title, questions[c.Question]))
+	switch {
+	case c.Replications == 0:
+		p.paragraph("", indent, "Stopped before any alternative was sailed, so there is no answer.")
+		return
+	case c.StoppedEarly:
+		p.paragraph("", indent, "Stopped early: alternatives that were not done are left out.")
+	}
+	p.paragraph("", indent, fmt.Sprintf("Seed %d; %d replications of each, with the same luck and the same sea on the same date. "+
+		"Intervals tell what more replications could change, not how wrong a plan or the program may be.", c.Seed, c.Replications))
+}
+
+// first prints which alternative comes first.
+func (p *page) first(c *logbook.Comparison) error {
+	best := &c.Alternatives[c.Best]
+	p.heading("First: %s", best.Name)
+	a := &best.Summary.Allotted
+	days := inDays(best.Summary.Needed.Total)
+	p.say("%s", happens(a.ChancePrimary, c.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 gets done"))
+	p.say("The whole programme needs P50 %s d; %s m of core come up within %s days.", figures(days.P50), figures(a.Recovered.Mean), figures(a.SeaDays.Days()))
+	p.say("%s", p.aliveSentence(c))
+	p.say("By the chance of rank 1 first (within %s points counts as the same), then days, then metres.", figures(100*c.SameChance))
+	p.frontSentence(c)
+	return nil
+}
+
+// aliveSentence tells which alternatives can't be told from the first.
+func (p *page) aliveSentence(c *logbook.Comparison) string {
+	alike := namesWhere(c, func(i int) bool { return c.Alternatives[i].Alike && i != c.Best })
+	switch {
+	case len(c.Alternatives) == 1:
+		return "There is nothing to compare it with."
+	case len(alike) == 0:
+		return fmt.Sprintf("All others are behind it, with %.0f %% confidence in all of this together.", 100*c.Confidence)
+	}
+	return fmt.Sprintf("Not to be told from it in %d replications: %s.", c.Replications, strings.Join(alike, "; "))
+}
+
+// frontSentence lists what nothing else beats on all three counts.
+func (p *page) frontSentence(c *logbook.Comparison) {
+	if len(c.Alternatives) < 3 {
+		return
+	}
+	front := namesWhere(c, func(i int) bool { return c.Alternatives[i].Unbeaten })
+	p.say("No other beats these in chance, days and metres at once, as estimated: %s.", strings.Join(front, "; "))
+}
+
+func namesWhere(c *logbook.Comparison, holds func(i int) bool) (names []string) {
+	for i := range c.Alternatives {
+		if holds(i) {
+			names = append(names, c.Alternatives[i].Name)
+		}
+	}
+	return names
+}
+
+func (p *page) comparisonWarnings(c *logbook.Comparison) {
+	if len(c.Warnings) == 0 {
+		return
+	}
+	p.heading("Warnings")
+	for _, w := range c.Warnings {
+		p.item(w)
+	}
+}
+
+// repeatComparison prints the call that gives the same answer again.
+func (p *page) repeatComparison(c *logbook.Comparison) {
+	p.heading("The same answer again")
+	call := "coredays compare"
+	for _, word := range c.Call {
+		call += " " + quoted(word)
+	}
+	call += fmt.Sprintf(" --seed %d --replications %d", c.Seed, max(c.Replications, 1))
+	if line := indent + printable(call); displayed(line) <= pageWidth {
+		p.WriteString(line + "\n")
+		return
+	}
+	p.paragraph(indent, indent+indent, call)
+}

@@ -1,0 +1,57 @@
+package scenario
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+
+	"coredays/model/sea"
+)
+
+// seaRecord reads the user's own record of the sea, which stands beside the scenario. Sites with
+// the same record share it, and its sea.
+func (r siteReader) seaRecord(path string, w *weatherFile) sea.Climate {
+	name := r.name(path, w.Record)
+	if name == "" {
+		return sea.Climate{}
+	}
+	likeness, err := r.likeness(name)
+	if err != nil {
+		r.fault(path, name, because("a record of the sea of a year and more", err))
+		return sea.Climate{}
+	}
+	r.site.Likeness = likeness
+	return likeness.Record.Monthly(r.words(join(r.at("weather"), "source"), w.Source, "the record "+name))
+}
+
+// likeness opens a record once, and warns of what was found in it.
+func (c *clerk) likeness(name string) (*sea.Likeness, error) {
+	path := name
+	if !filepath.IsAbs(path) {
+		path = filepath.Join(filepath.Dir(c.file), path)
+	}
+	if l := c.records[path]; l != nil {
+		return l, nil
+	}
+	file, err := os.Open(path)
+	if err != nil {
+		return nil, fmt.Errorf("can't be read: %w", err)
+	}
+	defer file.Close()
+	record, err := sea.ReadRecord(file)
+	if err != nil {
+		return nil, err
+	}
+	l, err := sea.NewLikeness(record, filepath.Base(path))
+	if err != nil {
+		return nil, err
+	}
+	if c.records == nil {
+		c.records = map[string]*sea.Likeness{}
+	}
+	c.records[path] = l
+	for _, note := range l.Notes {
+		c.warn("%s: %s", name, note)
+	}
+	return l, nil
+}

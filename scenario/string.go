@@ -1,0 +1,151 @@
+package scenario
+
+import (
+	"math"
+	"strings"
+
+	"coredays/model/drillstring"
+	"coredays/model/rig"
+	"coredays/model/unit"
+)
+
+// Bounds are slips of the unit, not what a ship can do.
+var (
+	stockMeasure     = measure{of: unit.OfLength, symbol: "m", such: "7000 m", above: true, most: 20_000, single: true}
+	collarsMeasure   = measure{of: unit.OfCount, least: 1, most: 100, whole: true, single: true}
+	ratingMeasure    = measure{of: unit.OfForce, symbol: "klbf", above: true, most: 2e7, single: true} // 4500 klbf
+	reserveMeasure   = measure{of: unit.OfForce, symbol: "klbf", most: 2e6, single: true}
+	hornMeasure      = measure{of: unit.OfLength, symbol: "m", such: "107 m", most: 1000, single: true}
+	enduranceMeasure = measure{of: unit.OfDuration, symbol: "d", such: "75 d", above: true, most: 400 * float64(unit.Day), single: true}
+	leastMeasure     = measure{of: unit.OfLength, symbol: "m", such: "75 m", most: 11_000, single: true}
+)
+
+// figureOf names a figure of the string in its file, and where it goes.
+type figureOf struct {
+	key   string
+	given *spreadFile
+	of    measure
+	to    *rig.Figure
+}
+
+// tubulars reads what is stated of the string over what is in the ship already.
+func (c *clerk) tubulars(f *stringFile, endurance, leastWater *spreadFile, ship *rig.Ship) {
+	c.figure("endurance", endurance, enduranceMeasure, &ship.Endurance)
+	c.figure("least_water_depth", leastWater, leastMeasure, &ship.LeastWater)
+	if f == nil {
+		return
+	}
+	t := &ship.Tubulars
+	if f.Pipe != nil {
+		t.Pipe = c.pipe("string.pipe", f.Pipe)
+	}
+	for _, one := range f.figures(t) {
+		c.figure(join("string", one.key), one.given, one.of, one.to)
+	}
+	if f.Roll != nil {
+		t.Roll = c.lean("string.roll", f.Roll)
+	}
+	if t.CollarsOnBoard.Value < t.Collars.Value && f.Collars != nil {
+		c.fault("string.collars", t.Collars.Text, "no more than there are on board, "+t.CollarsOnBoard.Text)
+	}
+}
+
+func (f *stringFile) figures(t *rig.Tubulars) []figureOf {
+	return []figureOf{
+		{"collars", f.Collars, collarsMeasure, &t.Collars}, {"collars_on_board", f.CollarsOnBoard, collarsMeasure, &t.CollarsOnBoard},
+		{"assemblies", f.Assemblies, collarsMeasure, &t.Assemblies}, {"derrick", f.Derrick, ratingMeasure, &t.Derrick},
+		{"hoist", f.Hoist, ratingMeasure, &t.Hoist}, {"overpull", f.Overpull, reserveMeasure, &t.Overpull},
+		{"guide_horn", f.GuideHorn, hornMeasure, &t.GuideHorn}}
+}
+
+// figure reads one value, if it is there.
+func (c *clerk) figure(path string, s *spreadFile, m measure, to *rig.Figure) {
+	if s == nil {
+		return
+	}
+	if !s.Value.given {
+		c.fault(path, "", m.wanted()+", without spread")
+		return
+	}
+	*to = rig.Figure{Value: c.number(path, s.Value, m), Text: s.Value.value, Source: c.words(join(path, "source"), s.Source, c.source(path))}
+}
+
+// lean reads a roll in degrees.
+func (c *clerk) lean(path string, s *spreadFile) rig.Figure {
+	number, found := strings.CutSuffix(s.Value.value, "deg")
+	degrees, err := unit.OfCount.Parse(number)
+	if !found || err != nil || degrees < 0 || degrees > 45 {
+		c.fault(path, s.Value.value, `a roll from 0 to 45 deg, such as "6 deg"`)
+		return rig.Figure{}
+	}
+	return rig.Figure{Value: degrees * math.Pi / 180, Text: s.Value.value, Source: c.words(join(path, "source"), s.Source, c.source(path))}
+}
+
+// pipe reads the drill pipe on board, from the bit up.
+func (c *clerk) pipe(path string, given []pipeFile) (all []rig.PipeOnBoard) {
+	table, err := drillstring.Published()
+	if err != nil {
+		c.fault(path, "", err.Error())
+		return nil
+	}
+	if len(given) == 0 || len(given) > mostKinds {
+		c.fault(path, "", "from one to six kinds of drill pipe")
+	}
+	for i, f := range given {
+		inner := at(path, i)
+		kind, err := table.Pipe(c.name(join(inner, "name"), f.Name))
+		if err != nil && f.Name.given {
+			wanted, _ := suggest(f.Name.value, pipeNames(table), "drill pipe")
+			c.fault(join(inner, "name"), f.Name.value, wanted)
+		}
+		if !f.Class.given {
+			c.fault(join(inner, "class"), "", "new or premium, by its last inspection")
+		}
+		all = append(all, rig.PipeOnBoard{Source: c.words(join(inner, "source"), f.Source, c.source(inner)), Stock: drillstring.Stock{
+			Pipe:   kind,
+			Class:  drillstring.Class(c.choice(join(inner, "class"), f.Class, "new", "premium")),
+			Length: unit.Length(c.number(join(inner, "length"), f.Length, stockMeasure)),
+		}})
+	}
+	return all
+}
+
+// mostKinds keeps the choices of a tapered string, 2^kinds, few.
+const mostKinds = 6
+
+func pipeNames(t drillstring.Table) (names []string) {
+	for _, p := range t.Pipes {
+		names = append(names, p.Name)
+	}
+	return names
+}
+
+// wholeString asks a ship file for all of its string, with sources.
+func (c *clerk) wholeString(f shipFile) {
+	c.stated("endurance", f.Endurance, "how long she stays at sea")
+	c.stated("least_water_depth", f.LeastWaterDepth, "the shallowest water in which she holds station")
+	if f.String == nil {
+		c.fault("string", "", "pipe and collars on board, and what derrick and hoist carry")
+		return
+	}
+	if f.String.Pipe == nil {
+		c.fault("string.pipe", "", "the drill pipe on board, from the bit up")
+	}
+	for i, p := range f.String.Pipe {
+		if !p.Source.given {
+			c.fault(join(at("string.pipe", i), "source"), "", "where the value comes from")
+		}
+	}
+	for _, one := range append(f.String.figures(&rig.Tubulars{}), figureOf{key: "roll", given: f.String.Roll}) {
+		c.stated(join("string", one.key), one.given, "a value with its source")
+	}
+}
+
+func (c *clerk) stated(path string, s *spreadFile, what string) {
+	switch {
+	case s == nil:
+		c.fault(path, "", what)
+	case !s.Source.given:
+		c.fault(join(path, "source"), "", "where the value comes from")
+	}
+}

@@ -1,0 +1,106 @@
+package sim
+
+import (
+	"context"
+
+	"coredays/model/logbook"
+	"coredays/model/plan"
+	"coredays/model/unit"
+	"coredays/model/voyage"
+)
+
+// moreDays are the days whose worth is told, beside the sea days.
+var moreDays = []float64{-2, -1, 1, 2}
+
+// Cuts sails the plan, the plan without each of the things that can be cut from it, and the plan
+// with some days more or less.
+func Cuts(ctx context.Context, v *voyage.Voyage, run Run) (*logbook.Comparison, error) {
+	cuts := v.Plan.Cuts()
+	alternatives := []Alternative{{"as planned", v}}
+	for _, cut := range cuts {
+		rest, err := voyage.Compile(cut.Plan)
+		if err != nil {
+			return nil, err
+		}
+		alternatives = append(alternatives, Alternative{nameOfCut(cut), rest})
+	}
+	for _, d := range moreDays {
+		if days := v.Plan.SeaDays + unit.Duration(d)*unit.Day; days > 0 {
+			alternatives = append(alternatives, Alternative{"", v.WithDays(days)})
+		}
+	}
+	sailed, stopped := sailAll(ctx, alternatives, run)
+	c := compared(sailed[:min(1, len(sailed))], run, stopped, 1-confidence)
+	c.Question = logbook.WhatToCut
+	if len(sailed) > 0 {
+		weigh(c, sailed, cuts)
+	}
+	return c, nil
+}
+
+// CutAlternatives is how many alternatives Cuts sails.
+func CutAlternatives(v *voyage.Voyage) int { return 1 + len(v.Plan.Cuts()) + len(moreDays) }
+
+func nameOfCut(cut plan.Cut) string {
+	if cut.What == "" {
+		return "without " + cut.Site
+	}
+	return "without " + cut.Site + " " + cut.What
+}
+
+// weigh holds what was sailed against the plan, which was sailed first.
+func weigh(c *logbook.Comparison, sailed []sailedAlternative, cuts []plan.Cut) {
+	planned := &sailed[0]
+	for i := range sailed[1:] {
+		s := &sailed[1+i]
+		if i < len(cuts) {
+			c.Cuts = append(c.Cuts, weighCut(planned, s, cuts[i]))
+			d := difference(planned.outcomes, s.outcomes)
+			d.A, d.B = 0, len(c.Alternatives)
+			c.Alternatives, c.Differences = append(c.Alternatives, alternativeOf(s)), append(c.Differences, d)
+		} else {
+			c.Days = append(c.Days, worthOfDays(planned, s))
+		}
+	}
+}
+
+// weighCut is what a cut saves and costs.
+func weighCut(planned, rest *sailedAlternative, cut plan.Cut) logbook.Cut {
+	saved := make([]float64, len(rest.outcomes))
+	for n := range saved {
+		saved[n] = planned.outcomes[n][days] - rest.outcomes[n][days]
+	}
+	t := alone(len(saved))
+	return logbook.Cut{
+		Cut:         cut,
+		Alternative: rest.summary,
+		Saves:       summarise(saved),
+		Metres:      pair(planned.outcomes, rest.outcomes, needMetres).interval(t),
+		Within:      pair(planned.outcomes, rest.outcomes, metres).interval(t),
+		Section:     section(planned.summary, cut.Site) - section(rest.summary, cut.Site),
+		First:       pair(rest.outcomes, planned.outcomes, first).interval(t),
+		All:         pair(rest.outcomes, planned.outcomes, all).interval(t),
+	}
+}
+
+// section is the mean share of a site's section that is recovered, 0 where the site is not visited.
+func section(s *logbook.Summary, site string) float64 {
+	for i := range s.Sites {
+		if s.Sites[i].Name == site {
+			return s.Sites[i].Coverage.Mean
+		}
+	}
+	return 0
+}
+
+// worthOfDays is what other sea days bring.
+func worthOfDays(planned, other *sailedAlternative) logbook.DayMore {
+	t := alone(len(other.outcomes))
+	more := func(figure int) logbook.Interval { return pair(other.outcomes, planned.outcomes, figure).interval(t) }
+	a := &other.summary.Allotted
+	return logbook.DayMore{
+		Days:  (other.Voyage.Deadline - planned.Voyage.Deadline) / day,
+		First: a.ChancePrimary, All: a.ChanceAll, FirstMore: more(first), AllMore: more(all),
+		Metres: a.Recovered.Mean, MetresMore: more(metres), InHand: a.InHand,
+	}
+}

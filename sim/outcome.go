@@ -1,0 +1,75 @@
+package sim
+
+import (
+	"math"
+
+	"coredays/model/activity"
+	"coredays/model/voyage"
+)
+
+// outcome is what alternatives are compared by: a few figures of one replication.
+type outcome [outcomes]float64
+
+const (
+	days       = iota // s that the whole programme needs
+	first             // 1 when everything of the first rank was done within the days
+	all               // 1 when the whole programme was
+	metres            // recovered within the days, m
+	inHand            // s left of the days
+	waiting           // s waiting on weather, whole programme
+	sailing           // s under way, whole programme
+	needMetres        // recovered by the whole programme, m
+	outcomes
+)
+
+// outcomeOf takes the figures from the rows of a replication.
+func (c columns) outcomeOf(needed, bound row) outcome {
+	return outcome{
+		days:       needed[colDays],
+		first:      bound[colFirst],
+		all:        bound[colAll],
+		metres:     c.recovered(bound),
+		inHand:     bound[colInHand],
+		waiting:    needed[colClass+int(activity.Waiting)],
+		sailing:    needed[colClass+int(activity.Sailing)],
+		needMetres: c.recovered(needed),
+	}
+}
+
+// recovered is what came up at all sites, m.
+func (c columns) recovered(r row) (sum float64) {
+	for n := range c.voyage.Sites {
+		if m := r[c.site(n, siteRecovered)]; !math.IsNaN(m) {
+			sum += m
+		}
+	}
+	return sum
+}
+
+// candidate is an alternative sailed bit by bit.
+type candidate struct {
+	v        *voyage.Voyage
+	outcomes []outcome // by replication
+}
+
+// sail does replications more, up to a number.
+func (c *candidate) sail(seed uint64, upTo int) {
+	bound := newShip(c.v)
+	bound.guess, bound.needed = reckon(c.v), newShip(c.v)
+	columns := newColumns(c.v)
+	within, whole := make(row, columns.width), make(row, columns.width)
+	for n := len(c.outcomes); n < upTo; n++ {
+		columns.write(whole, bound.sailsTwice(seed, n))
+		columns.write(within, bound)
+		c.outcomes = append(c.outcomes, columns.outcomeOf(whole, within))
+	}
+}
+
+// of is one figure of all replications.
+func (c *candidate) of(figure int) []float64 {
+	values := make([]float64, len(c.outcomes))
+	for n := range c.outcomes {
+		values[n] = c.outcomes[n][figure]
+	}
+	return values
+}

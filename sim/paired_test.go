@@ -1,0 +1,84 @@
+package sim
+
+import (
+	"context"
+	"math"
+	"testing"
+
+	"coredays/model/geo"
+	"coredays/model/plan"
+	"coredays/model/spread"
+)
+
+// tasks is an expedition to one site with tasks of given times.
+func tasks(takes ...spread.Quantity) *plan.Plan {
+	var items []plan.Item
+	for i, q := range takes {
+		items = append(items, plan.Item{Name: string(rune('a' + i)), Rank: 1, Task: &plan.Task{Takes: q}})
+	}
+	return expedition(site("S", geo.Position{Longitude: 1}, 1500, items...))
+}
+
+// between is a time spread evenly between two.
+func evenly(low, high float64) spread.Quantity {
+	shape, err := spread.NewUniform(low, high)
+	if err != nil {
+		panic(err)
+	}
+	return spread.Quantity{Shape: shape, Shares: spread.Shares{0.25, 0.25, 0.25, 0.25}}
+}
+
+// One plan has a task more, which takes 20 h in the mean, so that is the true difference; the rest
+// is drawn alike in both. Of 400 intervals of 95 % from 25 replications each, 380 hold it, give or
+// take four standard deviations of the binomial distribution, 17.
+func TestPairedIntervalsHoldTheTrueDifferenceAtTheirRate(t *testing.T) {
+	long := compiled(t, tasks(evenly(5*hours, 80*hours), evenly(10*hours, 30*hours)))
+	short := compiled(t, tasks(evenly(5*hours, 80*hours)))
+	const experiments = 400
+	held := 0
+	for seed := range uint64(experiments) {
+		c := Compare(context.Background(), []Alternative{{"long", long}, {"short", short}}, Run{Seed: seed, Replications: 25, Workers: 1})
+		if d := c.Differences[0].Days; d.Low <= 20*hours && 20*hours <= d.High {
+			held++
+		}
+		if d := c.Differences[0]; d.AShorter != 0 || d.Same != 0 {
+			t.Fatalf("the plan with a task more is shorter in %g of the replications", d.AShorter)
+		}
+	}
+	if math.Abs(float64(held)-0.95*experiments) > 17 {
+		t.Errorf("%d of %d intervals hold the true difference", held, experiments)
+	}
+}
+
+func TestWhatIsDrawnAlikeFallsOutOfTheDifference(t *testing.T) {
+	long := compiled(t, tasks(evenly(5*hours, 80*hours), just(20*hours)))
+	short := compiled(t, tasks(evenly(5*hours, 80*hours)))
+	c := Compare(context.Background(), []Alternative{{"long", long}, {"short", short}}, Run{Seed: 1, Replications: 50})
+	if d := c.Differences[0]; math.Abs(d.Days.Mean-20*hours) > 1 || d.Days.High-d.Days.Low > 1 {
+		t.Errorf("the difference is %+v s", d.Days)
+	}
+	if c.Best != 1 || c.Alternatives[0].Alike {
+		t.Errorf("best is %d; the longer one can't be told from it: %v", c.Best, c.Alternatives[0].Alike)
+	}
+}
+
+func TestReplicationsToSettleADifferenceGrowWithItsNoise(t *testing.T) {
+	// By hand: (1.96 * 2 / 0.1)^2 = 1536.6.
+	if n, more := (paired{mean: 0.1, sd: 2, n: 100}).settles(); n != 1537 || more {
+		t.Errorf("%d, %v", n, more)
+	}
+	if n, _ := (paired{mean: 1, sd: 2, n: 100}).settles(); n != 0 {
+		t.Errorf("a settled difference wants %d replications", n)
+	}
+	if n, more := (paired{mean: 1e-9, sd: 2, n: 100}).settles(); n != mostToSettle || !more {
+		t.Errorf("%d, %v", n, more)
+	}
+}
+
+func TestReplicationsOfOneAlternativeAreThoseOfASimulation(t *testing.T) {
+	v := compiled(t, uncertain())
+	c := Compare(context.Background(), []Alternative{{"it", v}}, Run{Seed: 3, Replications: 60})
+	if got, want := c.Alternatives[0].Summary.Needed.Total, replicated(t, uncertain(), 60, 1).Summary().Needed.Total; got != want {
+		t.Errorf("compared %+v, simulated %+v", got, want)
+	}
+}

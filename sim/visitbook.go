@@ -1,0 +1,169 @@
+package sim
+
+import (
+	"context"
+	"math"
+	"sync"
+	"sync/atomic"
+
+	"coredays/model/rig"
+	"coredays/model/voyage"
+)
+
+// visitBook says how long each site takes when the ship comes there on each day, in a few
+// replications. What a visit takes hangs on the replication and the date, and hardly on where the
+// ship was before, so adding up entries reckons any order of the sites in next to no time. It
+// leaves out what little is carried from site to site: pipe already measured, the age of the
+// drilling line, what the crew has learned. Orders that look well are sailed.
+type visitBook struct {
+	v            *voyage.Voyage
+	replications int
+	days         int
+	whole, first [][]float32 // s, by site: all there is to do, and what is of the first rank
+	legs         [][]float64 // s, from place to place
+	leastLeg     []float64   // s, by site: the shortest way there
+	leastVisit   []float64   // s, by site: the shortest mean over the days
+	estimate     []float64   // s, by site: the crew's of the first rank
+	home         []float64   // s, by site: the crew's of the way home
+}
+
+const day = 86400.0 // s
+
+// newVisitBook sails the visits.
+func newVisitBook(ctx context.Context, v *voyage.Voyage, seed uint64, replications, workers int) *visitBook {
+	guess := reckon(v)
+	b := &visitBook{v: v, replications: replications, days: lastDay(v, guess)}
+	b.whole, b.first = make([][]float32, len(v.Sites)), make([][]float32, len(v.Sites))
+	for n := range v.Sites {
+		b.whole[n], b.first[n] = make([]float32, replications*b.days), make([]float32, replications*b.days)
+		b.estimate = append(b.estimate, firstRank(v, n, guess))
+		b.home = append(b.home, guess.leg[voyage.SitePlace(n)][voyage.ToPort]*contingency+v.Quantities[rig.Pilotage].At(0))
+	}
+	b.legs = passages(v)
+	b.fill(ctx, seed, workers)
+	b.bounds()
+	return b
+}
+
+// lastDay is the day after sailing after which nothing is begun any more, even in the worst sea.
+func lastDay(v *voyage.Voyage, guess *estimates) int {
+	longest := v.Deadline
+	var calm float64
+	for _, t := range guess.item {
+		calm += t
+	}
+	return 2 + int(max(longest, 1.6*calm)/day)
+}
+
+// firstRank is the crew's estimate of what is of the first rank at a site.
+func firstRank(v *voyage.Voyage, site int, guess *estimates) (sum float64) {
+	for i := range v.Sites[site].Items {
+		if item := &v.Sites[site].Items[i]; item.Rank <= 1 {
+			sum += guess.item[item.Number]
+		}
+	}
+	return sum
+}
+
+// fill sails every visit on every day of every replication.
+func (b *visitBook) fill(ctx context.Context, seed uint64, workers int) {
+	var next atomic.Int64
+	var group sync.WaitGroup
+	for range workersOf(Run{Workers: workers}) {
+		group.Go(func() {
+			s := newShip(b.v)
+			for ctx.Err() == nil {
+				n := int(next.Add(1)) - 1
+				if n >= b.replications {
+					return
+				}
+				b.replicate(s, seed, n)
+			}
+		})
+	}
+	group.Wait()
+}
+
+// replicate fills the pages of one replication.
+func (b *visitBook) replicate(s *ship, seed uint64, n int) {
+	for site := range b.v.Sites {
+		if b.v.Sites[site].Alternate {
+			continue
+		}
+		for d := range b.days {
+			whole, first := s.visitFrom(seed, n, site, float64(d)*day)
+			b.whole[site][n*b.days+d], b.first[site][n*b.days+d] = float32(whole), float32(first)
+		}
+	}
+}
+
+// visitFrom does a whole visit from so many seconds after sailing on.
+func (s *ship) visitFrom(seed uint64, n, site int, at float64) (whole, first float64) {
+	s.begins(seed, n)
+	s.clock = at
+	s.seaChanges()
+	s.planBreakdown()
+	s.arrivesAt(voyage.SitePlace(site))
+	s.worksHere()
+	whole = s.clock - at + s.rateMedian(rig.Securing)
+	first = whole
+	for i := range s.here.Items {
+		if item := &s.here.Items[i]; item.Rank > 1 {
+			first -= s.items[item.Number].took
+		}
+	}
+	return whole, first
+}
+
+// passages are the times between all places at the even speed in the even sea of the date of
+// sailing, s.
+func passages(v *voyage.Voyage) [][]float64 {
+	s := newShip(v)
+	s.begins(0, 0)
+	times := make([][]float64, len(v.Legs))
+	for from := range v.Legs {
+		for to := range v.Legs[from] {
+			leg := &v.Legs[from][to]
+			t := leg.Distance / s.rateMedian(rig.SailingSpeed)
+			if leg.Waves != nil {
+				s.sea.waves = leg.Waves
+				over := max(0, s.sea.at(0, 0)-s.rateMedian(rig.SlowdownFrom))
+				t /= max(slowest, 1-s.rateMedian(rig.SlowdownPerMetre)*over)
+			}
+			times[from] = append(times[from], t)
+		}
+	}
+	return times
+}
+
+// bounds works out the least times.
+func (b *visitBook) bounds() {
+	for n := range b.v.Sites {
+		least, visit := math.Inf(1), math.Inf(1)
+		for from := range b.legs {
+			if from != int(voyage.ToPort) && from != int(voyage.SitePlace(n)) {
+				least = min(least, b.legs[from][voyage.SitePlace(n)])
+			}
+		}
+		for d := range b.days {
+			var sum float64
+			for r := range b.replications {
+				sum += float64(b.whole[n][r*b.days+d])
+			}
+			visit = min(visit, sum/float64(b.replications))
+		}
+		b.leastLeg, b.leastVisit = append(b.leastLeg, least), append(b.leastVisit, visit)
+	}
+}
+
+// takes is an entry of a page at a moment, between two days in proportion.
+func (b *visitBook) takes(page [][]float32, site, replication int, at float64) float64 {
+	d := min(at/day, float64(b.days-1))
+	i := min(int(d), b.days-2)
+	row := page[site][replication*b.days:]
+	f := d - float64(i)
+	return (1-f)*float64(row[i]) + f*float64(row[i+1])
+}
+
+// pilotage in and out of a port, s.
+func (b *visitBook) pilotage() float64 { return b.v.Quantities[rig.Pilotage].At(0) }
