@@ -47,3 +47,6 @@ func days(early, late time.Time) string {
 	}
 	return day(early) + "–" + day(late)
 }
+
+// Date writes a departure.
+func Date(at time.Time) string { return at.UTC().Format("2 Jan 2006") }

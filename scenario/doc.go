@@ -112,6 +112,8 @@
 //	weather       climate: built in; or months, a list of twelve {hs, sd} from January on: mean and
 //	              standard deviation of the significant wave height; or record, a file of times and
 //	              significant wave heights of a year and more beside the scenario; source
+//	unusable      what closes the site for a while, such as ice, current or cyclones: {because: text,
+//	              every: mean time between closings, lasts: time}. Pipe is recovered meanwhile.
 //	move          pipe recovered, or pipe hanging: the way here is made with pipe hanging below
 //
 // A layer has a bottom and a lithology, and may state otherwise for itself: side_shear on a piston

@@ -39,19 +39,26 @@ type orderRuleFile struct {
 }
 
 type siteFile struct {
-	Name       text         `mapstructure:"name"`
-	Position   text         `mapstructure:"position"`
-	Via        []text       `mapstructure:"via"`
-	WaterDepth text         `mapstructure:"water_depth"`
-	Datum      text         `mapstructure:"datum"`
-	Priority   text         `mapstructure:"priority"`
-	ApprovedTo text         `mapstructure:"approved_to"`
-	Layers     []layerFile  `mapstructure:"layers"`
-	Holes      []itemFile   `mapstructure:"holes"`
-	Refusal    *refusalFile `mapstructure:"refusal"`
-	Cap        text         `mapstructure:"cap"`
-	Weather    *weatherFile `mapstructure:"weather"`
-	Move       text         `mapstructure:"move"`
+	Name       text          `mapstructure:"name"`
+	Position   text          `mapstructure:"position"`
+	Via        []text        `mapstructure:"via"`
+	WaterDepth text          `mapstructure:"water_depth"`
+	Datum      text          `mapstructure:"datum"`
+	Priority   text          `mapstructure:"priority"`
+	ApprovedTo text          `mapstructure:"approved_to"`
+	Layers     []layerFile   `mapstructure:"layers"`
+	Holes      []itemFile    `mapstructure:"holes"`
+	Refusal    *refusalFile  `mapstructure:"refusal"`
+	Cap        text          `mapstructure:"cap"`
+	Weather    *weatherFile  `mapstructure:"weather"`
+	Move       text          `mapstructure:"move"`
+	Unusable   *unusableFile `mapstructure:"unusable"`
+}
+
+type unusableFile struct {
+	Because text        `mapstructure:"because"`
+	Every   *spreadFile `mapstructure:"every"`
+	Lasts   *spreadFile `mapstructure:"lasts"`
 }
 
 type layerFile struct {

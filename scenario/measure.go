@@ -30,6 +30,7 @@ var (
 	seaDaysMeasure    = measure{of: unit.OfDuration, symbol: "d", such: "56 d", above: true, most: 400 * float64(unit.Day)}
 	capMeasure        = seaDaysMeasure
 	inPortMeasure     = measure{of: unit.OfDuration, symbol: "d", such: "5 d", most: 100 * float64(unit.Day)}
+	everyMeasure      = measure{of: unit.OfDuration, symbol: "d", such: "20 d", above: true, most: 1e4 * float64(unit.Day)}
 	taskMeasure       = measure{of: unit.OfDuration, symbol: "h", such: "30 h", above: true, most: 100 * float64(unit.Day)}
 	heightMeasure     = measure{of: unit.OfLength, symbol: "m", such: "3 m", above: true, most: 30}
 	overpullMeasure   = measure{of: unit.OfForce, symbol: "klbf", above: true, most: 2e6} // 450 klbf

@@ -10,7 +10,7 @@ func rateMeasure(r rig.Rate) measure {
 	meaning := r.Of()
 	m := measure{of: meaning.Of, symbol: meaning.Unit, above: true, most: mostOf[meaning.Of]}
 	switch r {
-	case rig.PistonPace, rig.ExtendedPace, rig.RotaryPace, rig.LayerDepth:
+	case rig.PistonPace, rig.ExtendedPace, rig.RotaryPace, rig.LayerDepth, rig.SitePace:
 		m.most = 10
 	case rig.StandsBetweenFills, rig.Barrels, rig.CatwalkRoom, rig.CoresBetweenSweeps:
 		return countMeasure

@@ -4,25 +4,25 @@ import (
 	"coredays/model/coring"
 	"coredays/model/ground"
 	"coredays/model/record"
-	"coredays/model/spread"
 	"coredays/model/unit"
 )
 
-// recordLayers is the ground of a site of which only the record of its holes is known.
-func recordLayers(s *record.Site) []ground.Layer {
-	l, _ := named(builtIn().lithologies, "claystone")
-	l.Strength = spread.Just(0)
-	soft, _ := named(builtIn().lithologies, "chalk")
-	soft.Strength = spread.Just(0)
-	top := softTo(s)
-	var layers []ground.Layer
-	if top > 0 {
-		layers = append(layers, ground.Layer{Bottom: top, Lithology: soft})
+// layers are the ground of a site of which only the record of its holes is known: soft as deep as
+// the extended barrel and piston corers went, harder below.
+func (u *Unrecorded) layers(s *record.Site) []ground.Layer {
+	hard := rotaryGround
+	if isBare(s) {
+		hard = bareGround
 	}
-	return append(layers, ground.Layer{Bottom: max(top, s.Deepest()) + 1, Lithology: l})
+	var layers []ground.Layer
+	soft := softTo(s)
+	if soft > 0 {
+		layers = append(layers, ground.Layer{Bottom: soft, Lithology: u.Ground[softGround]})
+	}
+	return append(layers, ground.Layer{Bottom: max(soft, s.Deepest()) + 1, Lithology: u.Ground[hard]})
 }
 
-// softTo is the depth down to which the extended barrel or the piston corer cored at a site.
+// softTo is the depth down to which the extended barrel or a piston corer cored at a site.
 func softTo(s *record.Site) (deepest unit.Depth) {
 	for i := range s.Holes {
 		h := &s.Holes[i]

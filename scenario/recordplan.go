@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"coredays/model/geo"
 	"coredays/model/plan"
 	"coredays/model/record"
 	"coredays/model/rig"
@@ -38,27 +39,56 @@ func ParseKnowledge(text string) (Knowledge, error) {
 	return 0, fmt.Errorf("%q is no level of knowledge: give %s", text, listed(knowledgeNames))
 }
 
-// RecordPlan is a site on record as a plan for the built-in ship: she is there at the place and
-// date of the record, and does what is known to have been done.
-func RecordPlan(s record.Site, known Knowledge) (*plan.Plan, error) {
-	ship := builtIn().ship
+// Plan is a site on record as a plan for the built-in ship: she is there at the place and date of
+// the record, does what is known to have been done, and what the model thinks of the rest.
+func (u *Unrecorded) Plan(s record.Site, known Knowledge) (*plan.Plan, error) {
 	position := s.Holes[0].Position
-	climate, err := sea.BuiltIn(position.Latitude, position.Longitude)
+	climate, err := nearestClimate(position)
 	if err != nil {
 		return nil, err
 	}
-	site := plan.Site{Name: s.Name, Position: position, WaterDepth: s.Water(), Climate: climate, Refusal: neverRefused, Layers: recordLayers(&s)}
-	for i := range s.Holes {
-		if h := &s.Holes[i]; known == Counts || !h.FailedStart() {
-			site.Items = append(site.Items, plan.Item{Name: h.Name, Rank: 1, Hole: recordHole(h, known)})
-		}
-	}
 	port := plan.Port{Name: "port", Position: position}
 	p := &plan.Plan{Title: s.Program + " " + s.Leg + " " + s.Name, Sails: s.Start(), SeaDays: longestVisit, From: port, To: port,
-		InPort: spread.Just(0), Ship: ship.Ship, Sites: []plan.Site{site}, Order: []int{0}}
-	p.Ship.Rates = recordRates(ship.Rates, known)
+		InPort: spread.Just(0), Ship: builtIn().ship.Ship, Order: []int{0}}
+	p.Ship.Rates = u.rates(p.Ship.Rates, s.Start().Year(), known)
+	p.Sites = []plan.Site{{Name: s.Name, Position: position, WaterDepth: s.Water(), Climate: climate, Refusal: neverRefused,
+		Layers: u.layers(&s), Items: u.items(&s, known)}}
 	return p, nil
 }
+
+// items are the holes that are known of, each with the work that is not.
+func (u *Unrecorded) items(s *record.Site, known Knowledge) (items []plan.Item) {
+	bare := isBare(s)
+	for i := range s.Holes {
+		h := &s.Holes[i]
+		if known == Programme && h.FailedStart() {
+			continue
+		}
+		items = append(items, plan.Item{Name: h.Name, Rank: 1, Hole: recordHole(h, known)})
+		if w := u.workOf(h, classOf(h, bare)); w.Chance > 0 && !h.FailedStart() {
+			takes := spread.Quantity{Shape: w, Shares: spread.All(spread.Run)}
+			items = append(items, plan.Item{Name: h.Name + ", work not on record", Rank: 1, Task: &plan.Task{Takes: takes, Interruptible: true}})
+		}
+	}
+	return items
+}
+
+// nearestClimate is the sea at a place; where the built-in climate has none, because of ice, that of
+// the nearest place with one towards the equator.
+func nearestClimate(p geo.Position) (sea.Climate, error) {
+	toward := -1.0
+	if p.Latitude < 0 {
+		toward = 1
+	}
+	climate, err := sea.BuiltIn(p.Latitude, p.Longitude)
+	for shift := 1.0; err != nil && shift <= farthestClimate; shift++ {
+		climate, err = sea.BuiltIn(p.Latitude+toward*shift, p.Longitude)
+	}
+	return climate, err
+}
+
+// farthestClimate is how far a climate is looked for, degrees of latitude [judgement].
+const farthestClimate = 20
 
 // longestVisit ends a visit that never ends in the simulation; see sim.
 const longestVisit = 100 * unit.Day
@@ -66,17 +96,36 @@ const longestVisit = 100 * unit.Day
 // neverRefused: a piston corer that was refused shows in the depth that it reached.
 var neverRefused = plan.Refusal{Overpull: unit.Force(math.MaxFloat64), PartialStrokes: math.MaxInt, DrillOver: true}
 
-// recordRates are the ship's rates without the accidents that show in the record: a string lost or
-// a funnel not found again ended the hole, and what was then drilled is a hole of its own.
-func recordRates(rates [rig.Rates]spread.Quantity, known Knowledge) [rig.Rates]spread.Quantity {
-	for _, r := range []rig.Rate{rig.LostBHA, rig.FunnelLost, rig.ExtendedLeastRate} {
+// rates are the ship's rates without the accidents that show in the record (a string lost or a
+// funnel not found again ended the hole, and what was then drilled is a hole of its own), at the
+// pace of the years.
+func (u *Unrecorded) rates(rates [rig.Rates]spread.Quantity, year int, known Knowledge) [rig.Rates]spread.Quantity {
+	never := []rig.Rate{rig.LostBHA, rig.FunnelLost, rig.ExtendedLeastRate}
+	if known == Counts {
+		never = append(never, rig.FailedStart)
+	}
+	for _, r := range never {
 		rates[r] = spread.Just(0)
 	}
+	e := u.era(year)
+	rates[rig.SitePace] = u.SitePace
+	rates[rig.PistonPace].Shape = times{rates[rig.PistonPace].Shape, e.Piston}
+	rates[rig.ExtendedPace].Shape = times{rates[rig.ExtendedPace].Shape, e.Rotated}
+	rates[rig.RotaryPace].Shape = times{rates[rig.RotaryPace].Shape, e.Rotated}
 	return rates
 }
 
-// recordHole is a hole as it was drilled. A rotary hole has a funnel, so that a worn bit does not
-// end it: it was drilled to its depth.
+// times is a shape whose values are all multiplied.
+type times struct {
+	spread.Shape
+	by float64
+}
+
+// Quantile is the multiplied one.
+func (t times) Quantile(p float64) float64 { return t.by * t.Shape.Quantile(p) }
+
+// recordHole is a hole as it was drilled. It has a funnel, so that a worn bit does not end it: it was
+// drilled to its depth.
 func recordHole(h *record.Hole, known Knowledge) *plan.Hole {
 	hole := &plan.Hole{DrillAheadTo: unit.Depth(h.Ahead()), Reentry: plan.Funnel}
 	if hole.DrillAheadTo < 1 {
@@ -85,7 +134,11 @@ func recordHole(h *record.Hole, known Knowledge) *plan.Hole {
 	bottom := hole.DrillAheadTo
 	for _, step := range h.Steps() {
 		bottom += unit.Depth(step.Length)
-		hole.Stages = append(hole.Stages, plan.Stage{With: step.With, To: bottom})
+		stage := plan.Stage{With: step.With, To: bottom}
+		if known == Counts {
+			stage.Advance = step.Length / unit.Length(step.Cores)
+		}
+		hole.Stages = append(hole.Stages, stage)
 	}
 	return hole
 }

@@ -2,6 +2,7 @@ package scenario
 
 import (
 	"coredays/model/plan"
+	"coredays/model/spread"
 	"coredays/model/unit"
 )
 
@@ -55,6 +56,21 @@ func (r siteReader) read() {
 	s.Items = r.items()
 	r.assumeLayer()
 	s.Climate = r.climate()
+	s.Unusable = r.unusable()
+}
+
+// unusable reads what closes the site for a while.
+func (r siteReader) unusable() plan.Unusable {
+	f := r.file.Unusable
+	if f == nil {
+		return plan.Unusable{}
+	}
+	path := r.at("unusable")
+	return plan.Unusable{
+		Because: r.name(join(path, "because"), f.Because),
+		Every:   r.quantity(join(path, "every"), f.Every, everyMeasure, spread.Quantity{}),
+		Lasts:   r.quantity(join(path, "lasts"), f.Lasts, taskMeasure, spread.Quantity{}),
+	}
 }
 
 // waterDepth is the depth below sea level.

@@ -13,8 +13,9 @@ type actor int
 
 // The actors.
 const (
-	theSea actor = iota // changes every hour
-	theRig              // breaks down
+	theSea  actor = iota // changes every hour
+	theRig               // breaks down
+	theSite              // can't be used for a while: ice, current, a cyclone
 	actors
 )
 

@@ -1,6 +1,8 @@
 package sim
 
 import (
+	"math"
+
 	"coredays/model/activity"
 	"coredays/model/rig"
 	"coredays/model/voyage"
@@ -78,6 +80,8 @@ func (s *ship) leaveSite() {
 		return
 	}
 	s.closeItem()
+	s.closed = false
+	s.agenda.plan(theSite, math.Inf(1))
 	log := &s.sites[s.siteNumber()]
 	log.left = s.clock
 	log.waited += s.spent[activity.WaitOnWeather]
@@ -93,13 +97,14 @@ func (s *ship) leaveSite() {
 // reachSite opens the log of a site.
 func (s *ship) reachSite() {
 	site := int(s.at - voyage.FirstSite)
-	s.here = &s.v.Sites[site]
+	s.here, s.pace = &s.v.Sites[site], 0
 	log := &s.sites[site]
 	log.state, log.arrived = underWay, s.clock
 	log.waited = -s.spent[activity.WaitOnWeather]
 	s.place = place{site: s.here.Key, hole: s.here.Key}
 	s.sea.waves, s.sea.course = s.here.Waves, s.here.Course
 	s.meetSea()
+	s.planClosing()
 }
 
 // takeStation gets the ship to hold her position.

@@ -46,6 +46,7 @@ func (s search) bestOrder(ctx context.Context, v *voyage.Voyage, run Run) *logbo
 		return &logbook.Comparison{Question: logbook.WhichOrder, Seed: run.Seed, StoppedEarly: true}
 	}
 	sailed, stopped := sailAll(ctx, h.finalists(), h.run)
+	sailed = byMerit(sailed)
 	c := compared(sailed, h.run, stopped, missed)
 	c.Question, c.Search = logbook.WhichOrder, &h.found
 	for i := range c.Alternatives {
@@ -54,6 +55,15 @@ func (s search) bestOrder(ctx context.Context, v *voyage.Voyage, run Run) *logbo
 		}
 	}
 	return c
+}
+
+// byMerit puts what was sailed in the order of merit.
+func byMerit(sailed []sailedAlternative) []sailedAlternative {
+	var list []sailedAlternative
+	for _, i := range ranked(allMerits(outcomesOf(sailed))) {
+		list = append(list, sailed[i])
+	}
+	return list
 }
 
 // hunt is a search under way.
@@ -197,6 +207,7 @@ func (h *hunt) screen(most int) {
 			kept++
 		case front[i] && inFront < mostInFront:
 			inFront++
+		case len(left) < fewShown:
 		default:
 			if able[i] && h.able[i] {
 				h.found.LeftOut++
@@ -208,6 +219,10 @@ func (h *hunt) screen(most int) {
 	}
 	h.left, h.able = left, stillAble
 }
+
+// fewShown is how many of the first orders are carried on even where they are ruled out, for people to
+// see by how much.
+const fewShown = 6
 
 // mostInFront is how many orders are carried on for their days or metres alone.
 const mostInFront = 6

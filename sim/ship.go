@@ -37,7 +37,10 @@ type ship struct {
 	at         voyage.Place
 	here       *voyage.Site // nil at sea or in port
 	positioned bool
+	closed     bool // the site can't be used now
+	closings   int
 	offset     bool         // the ship must move before the next hole is begun
+	pace       float64      // of work between cores at this site; 0 until it is drawn
 	towards    voyage.Place // where she goes when nothing is left to do here
 	home       bool         // reached the last port
 	stuck      bool         // never got there

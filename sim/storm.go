@@ -32,10 +32,11 @@ func (s *ship) step() int { return int(s.clock/seaStep + 1e-9) }
 func (s *ship) standBy(k activity.Kind, most float64) bool {
 	var bottom float64
 	if k.Of().Limit != activity.Tripping {
+		s.saveHole()
 		bottom = s.hangOff(most)
 	}
-	since := s.clock
-	for s.sea.height > most {
+	since, resume := s.clock, most*s.rateMedian(rig.ResumeAt)
+	for s.rough(resume) {
 		if s.rung() {
 			return false
 		}
@@ -51,9 +52,9 @@ func (s *ship) standBy(k activity.Kind, most float64) bool {
 // rung ends the script where the sea asks for more than waiting.
 func (s *ship) rung() bool {
 	switch {
-	case s.sea.height > s.v.Recover && s.bit > 0 && !s.sea.calm:
+	case s.rough(s.v.Recover) && s.bit > 0:
 		s.ended = stormPipe
-	case s.sea.height > s.v.ClearFloor && s.inHole():
+	case s.rough(s.v.ClearFloor) && s.inHole():
 		s.ended = stormClear
 	case s.clock > s.longest():
 		s.ended = noTime
@@ -64,6 +65,29 @@ func (s *ship) rung() bool {
 	}
 	return true
 }
+
+// rough tells whether the sea is above a height, or the site can't be used at all.
+func (s *ship) rough(most float64) bool {
+	return s.sea.height > most || s.closed && !math.IsInf(most, 1)
+}
+
+// saveHole drops the free-fall funnel that a hole may have, where the forecast says that the bit will
+// have to leave it and drilling down again would cost more.
+func (s *ship) saveHole() {
+	if !s.inHole() || s.hole.funnel || !s.canReenter() || s.toldMost(stormWarning) <= s.v.ClearFloor {
+		return
+	}
+	again := s.hole.depth / s.v.Quantities[s.here.Layers[s.layer(s.hole.depth)].Ahead].At(0)
+	back := s.rateMedian(rig.FunnelDrop) + 2*s.here.Floor/s.rateMedian(rig.CameraSpeed) + s.rateMedian(rig.FirstStab)
+	if again > back {
+		s.pass(activity.DropFunnel, s.rate(rig.FunnelDrop))
+		s.hole.funnel = true
+		s.used[funnels]++
+	}
+}
+
+// stormWarning is how far ahead a storm makes the crew think of the hole, s [judgement].
+const stormWarning = 24 * 3600
 
 // useTheWait has the rig serviced and the line slipped and cut while the ship waited anyway.
 func (s *ship) useTheWait(since float64) {
@@ -107,6 +131,8 @@ func (s *ship) makeSafe() {
 		s.clearFloor()
 		if why == stormPipe {
 			s.pullAnyhow(0)
+			s.pass(activity.Secure, s.rate(rig.Securing)) // she heaves to or runs, and takes station again after it
+			s.positioned = false
 		}
 	case stringLost:
 		s.clearFloor()

@@ -10,14 +10,21 @@ import (
 // all of them unless the script has ended or the activity was given up.
 func (s *ship) do(k activity.Kind, takes float64) float64 { return s.doBy(k, takes, 0) }
 
-// doBy performs an activity made of units, such as stands of pipe, that take so many seconds each.
+// doBy performs an activity made of units, such as stands of pipe, that take so many seconds each,
+// at the pace of the site.
 func (s *ship) doBy(k activity.Kind, takes, unit float64) float64 {
+	pace := s.paceOf(k)
+	return s.perform(k, takes*pace, unit*pace) / pace
+}
+
+// perform does an activity in the sea as it comes, with what happens on the way.
+func (s *ship) perform(k activity.Kind, takes, unit float64) float64 {
 	if s.ended != goingOn || takes <= 0 {
 		return 0
 	}
 	traits := k.Of()
 	most := s.most(traits.Limit)
-	for s.sea.height > most {
+	for s.rough(most) {
 		if traits.Stop == activity.Forfeit || !s.standBy(k, most) {
 			return 0
 		}
@@ -30,7 +37,7 @@ func (s *ship) doBy(k activity.Kind, takes, unit float64) float64 {
 		if s.happen() && traits.Stop == activity.Restart {
 			left = takes
 		}
-		if s.sea.height <= most || traits.Stop == activity.FinishFirst {
+		if !s.rough(most) || traits.Stop == activity.FinishFirst {
 			continue
 		}
 		switch traits.Stop {
@@ -41,7 +48,7 @@ func (s *ship) doBy(k activity.Kind, takes, unit float64) float64 {
 		case activity.Restart:
 			left = takes
 		}
-		for left > 0 && s.sea.height > most {
+		for left > 0 && s.rough(most) {
 			if !s.standBy(k, most) {
 				return takes - left
 			}
@@ -80,6 +87,8 @@ func (s *ship) happen() (broke bool) {
 		s.seaChanges()
 	case theRig:
 		return s.breakDown()
+	case theSite:
+		s.closeOrOpen()
 	}
 	return false
 }

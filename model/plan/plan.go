@@ -59,8 +59,16 @@ type Site struct {
 	Cap        unit.Duration // most time on site, 0 for none
 	Climate    sea.Climate
 	Likeness   *sea.Likeness // of a record of the sea there, in place of the climate; nil for none
+	Unusable   Unusable
 	// Hanging: the ship moves here with pipe hanging from the site before.
 	Hanging bool
+}
+
+// Unusable is a hazard that closes a site for a while: ice, current, cyclones. The zero value is none.
+type Unusable struct {
+	Because string
+	Every   spread.Quantity // mean time between closings while the ship is there
+	Lasts   spread.Quantity
 }
 
 // Item is one thing to do at a site: a hole or a task.
@@ -96,8 +104,9 @@ type Hole struct {
 // Stage is one tool and how far it goes.
 type Stage struct {
 	With      coring.Tool
-	To        unit.Depth // the deepest it may go
-	ToRefusal bool       // no depth was given but the tool's refusal; To is then the deepest that is allowed
+	To        unit.Depth  // the deepest it may go
+	Advance   unit.Length // of each core where that is known; 0 for the stroke of the tool
+	ToRefusal bool        // no depth was given but the tool's refusal; To is then the deepest that is allowed
 }
 
 // Reentry is the hardware that makes a hole findable again.

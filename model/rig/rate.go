@@ -34,6 +34,7 @@ const (
 	RigService
 	RigServiceEvery
 	OffsetMove
+	SitePace
 
 	MudlineClearance
 	WaterCore
@@ -119,6 +120,7 @@ const (
 	ForecastSkill
 	HangOffDepth
 	HomeReserve
+	ResumeAt
 
 	Rates
 )
@@ -171,6 +173,7 @@ var meanings = [Rates]Meaning{
 	RigService:         {"rig_service", unit.OfDuration, "rig service", "min"},
 	RigServiceEvery:    {"rig_service_every", unit.OfDuration, "time between rig services", "h"},
 	OffsetMove:         {"offset_move", unit.OfDuration, "from clear of the sea floor to ready at the next hole of a site", "min"},
+	SitePace:           {"site_pace", unit.OfShare, "pace of trips, moves and drilling ahead at a site against the even value; above 100 % is slower", "%"},
 
 	MudlineClearance: {"mudline_clearance", unit.OfLength, "bit above the expected sea floor for the first shot", "m"},
 	WaterCore:        {"water_core", unit.OfShare, "chance that the first shot comes up with water only", "%"},
@@ -255,5 +258,6 @@ var meanings = [Rates]Meaning{
 	ForecastHorizon: {"forecast_horizon", unit.OfDuration, "how far ahead the crew's forecast has skill", "h"},
 	ForecastSkill:   {"forecast_skill", unit.OfShare, "skill of the forecast at the horizon", "%"},
 	HomeReserve:     {"home_reserve", unit.OfDuration, "kept in hand for a storm on leaving or on the way home", "h"},
+	ResumeAt:        {"resume_at", unit.OfShare, "work stopped by the sea goes on below this share of its limit", "%"},
 	HangOffDepth:    {"hang_off_depth", unit.OfLength, "bit below the sea floor while a storm is waited out", "m"},
 }

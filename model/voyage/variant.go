@@ -44,3 +44,11 @@ func (v *Voyage) Visits() (visits []int) {
 	}
 	return visits
 }
+
+// Sailing is the voyage that sails at another moment.
+func (v *Voyage) Sailing(at time.Time) *Voyage {
+	other, p := *v, *v.Plan
+	p.Sails = at
+	other.Plan = &p
+	return &other
+}

@@ -49,6 +49,8 @@ type Site struct {
 	Layers []Layer
 	Items  []Item
 	Waves  *sea.Table
+	Every  Quantity // mean time between closings; NoQuantity where nothing closes the site
+	Lasts  Quantity
 	Course int // index into Voyage.Courses
 	Most   Limits
 }
@@ -147,7 +149,8 @@ func (c *compiler) site(s *plan.Site) error {
 	if err != nil {
 		return err
 	}
-	site := Site{Site: s, Key: chance.KeyOf("site", s.Name), Floor: float64(s.WaterDepth), Waves: waves, Course: course, Most: most}
+	site := Site{Site: s, Key: chance.KeyOf("site", s.Name), Floor: float64(s.WaterDepth), Waves: waves, Course: course, Most: most,
+		Every: c.add(s.Unusable.Every, "site closed every", s.Name), Lasts: c.add(s.Unusable.Lasts, "site closed for", s.Name)}
 	met := map[string]int{}
 	for _, l := range s.Layers {
 		name := l.Lithology.Name

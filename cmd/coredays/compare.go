@@ -1,0 +1,248 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"slices"
+
+	"github.com/spf13/cobra"
+
+	"coredays/model/logbook"
+	"coredays/model/voyage"
+	"coredays/output"
+	"coredays/sim"
+)
+
+// comparison is a call of compare.
+type comparison struct {
+	chosen
+	runs       runs
+	orders     bool
+	departures string
+	drop       bool
+	tracks     string // file of the map
+	gate
+	answer
+}
+
+func newCompare() *cobra.Command {
+	var c comparison
+	cmd := &cobra.Command{
+		Use:   "compare SCENARIO SCENARIO… | --orders | --departures DATES | --drop [SCENARIO]",
+		Short: "Alternatives under the same sea and the same luck: plans, orders, dates, cuts",
+		Long: `Compare sets alternatives side by side, replication by replication with the same ground, the same
+luck and, on the same date, the same sea, and says which differences are more than noise.
+
+With several scenarios it compares them. With one, or with the built-in demonstration,
+  --orders      looks for the best order of the sites among those that the scenario allows;
+  --departures  sails the plan on each of several dates: 2027-01-14,2027-02-01 lists them, and
+                2027-01-14..2027-06-14/14d goes from the first to the last in steps; a date without
+                a time has that of the scenario;
+  --drop        tells what each hole, task, measurement and site costs and yields, and what one day
+                more would be worth.`,
+		Example: `  coredays compare plan.yaml plan.yaml --replications 200
+  coredays compare --orders --replications 200
+  coredays compare plan.yaml --departures 2027-01-14..2027-03-14/14d --replications 200
+  coredays compare plan.yaml --drop --replications 200 --json drop.json
+  coredays compare --orders --replications 100 --geojson tracks.geojson`,
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if cmd.Flags().Changed("precision") {
+				return errors.New("--precision is for one plan; compare says how many replications would settle a difference")
+			}
+			return c.execute(cmd.Context(), args, cmd.OutOrStdout(), cmd.ErrOrStderr())
+		},
+	}
+	c.chosen.addFlags(cmd)
+	c.runs.addFlags(cmd)
+	cmd.Flags().BoolVar(&c.orders, "orders", false, "look for the best order of the sites")
+	cmd.Flags().StringVar(&c.departures, "departures", "", "sail on each of these `dates`, such as 2027-01-14,2027-02-01 or 2027-01-14..2027-06-14/14d")
+	cmd.Flags().BoolVar(&c.drop, "drop", false, "tell what each part of the programme costs and yields")
+	cmd.Flags().StringVar(&c.tracks, "geojson", "", "write the tracks as a map to `FILE` too (GeoJSON)")
+	c.gate.addFlags(cmd)
+	c.answer.addFlags(cmd)
+	if precision := cmd.Flags().Lookup("precision"); precision != nil {
+		precision.Hidden = true
+	}
+	return cmd
+}
+
+// execute compares and reports.
+func (c *comparison) execute(ctx context.Context, args []string, stdout, stderr io.Writer) error {
+	run, err := c.runs.run()
+	if err != nil {
+		return err
+	}
+	if err := c.wanted(args); err != nil {
+		return err
+	}
+	voyages, warnings, err := c.voyages(args)
+	if err != nil {
+		return err
+	}
+	result, err := c.sail(ctx, voyages, args, run, stderr)
+	if err != nil {
+		return err
+	}
+	p := voyages[0].Plan
+	result.Title, result.File, result.Ship, result.Invented = p.Title, p.File, p.Ship.Name, len(args) == 0
+	result.Call, result.Warnings = c.call(args), append(warnings, result.Warnings...)
+	return c.report(result, stdout)
+}
+
+// wanted tells what is wrong with the call.
+func (c *comparison) wanted(args []string) error {
+	asked := 0
+	for _, on := range []bool{c.orders, c.departures != "", c.drop} {
+		if on {
+			asked++
+		}
+	}
+	switch {
+	case asked > 1:
+		return errors.New("give one of --orders, --departures and --drop")
+	case asked == 0 && len(args) < 2:
+		return errors.New("give two scenarios or more to compare, or one of --orders, --departures and --drop")
+	case asked == 1 && len(args) > 1:
+		return fmt.Errorf("--orders, --departures and --drop take one scenario, and %d are given: %q", len(args), args)
+	}
+	return nil
+}
+
+// voyages reads and checks all plans.
+func (c *comparison) voyages(args []string) (list []*voyage.Voyage, warnings []string, err error) {
+	files := make([][]string, max(1, len(args)))
+	for i, file := range args {
+		files[i] = []string{file}
+	}
+	for i, file := range files {
+		v, _, err := c.load(file)
+		if err != nil {
+			return nil, nil, err
+		}
+		anyway, err := c.pass(v)
+		if err != nil {
+			return nil, nil, err
+		}
+		list = append(list, v)
+		for _, w := range append(slices.Clone(v.Plan.Warnings), anyway...) {
+			if len(args) > 1 {
+				w = args[i] + ": " + w
+			}
+			warnings = append(warnings, w)
+		}
+	}
+	return list, warnings, nil
+}
+
+// sail does what is asked, with its progress on standard error where that is a terminal.
+func (c *comparison) sail(ctx context.Context, voyages []*voyage.Voyage, args []string, run sim.Run, stderr io.Writer) (*logbook.Comparison, error) {
+	v := voyages[0]
+	switch {
+	case c.orders:
+		defer c.progress(&run, 0, stderr)()
+		return sim.BestOrder(ctx, v, run), nil
+	case c.drop:
+		defer c.progress(&run, sim.CutAlternatives(v), stderr)()
+		result, err := sim.Cuts(ctx, v, run)
+		return result, asFault(err)
+	case c.departures != "":
+		return c.sailOnEach(ctx, v, run, stderr)
+	}
+	var alternatives []sim.Alternative
+	for i, name := range named(args) {
+		alternatives = append(alternatives, sim.Alternative{Name: name, Voyage: voyages[i]})
+	}
+	defer c.progress(&run, len(alternatives), stderr)()
+	return sim.Compare(ctx, alternatives, run), nil
+}
+
+// sailOnEach sails the plan on each date.
+func (c *comparison) sailOnEach(ctx context.Context, v *voyage.Voyage, run sim.Run, stderr io.Writer) (*logbook.Comparison, error) {
+	dates, err := parseDates(c.departures, v.Plan.Sails)
+	if err != nil {
+		return nil, err
+	}
+	var alternatives []sim.Alternative
+	for _, at := range dates {
+		alternatives = append(alternatives, sim.Alternative{Name: output.Date(at), Voyage: v.Sailing(at)})
+	}
+	defer c.progress(&run, len(alternatives), stderr)()
+	result := sim.Compare(ctx, alternatives, run)
+	result.Question = logbook.WhichDeparture
+	return result, nil
+}
+
+// named are the files; one that is given twice has a number.
+func named(args []string) []string {
+	names := slices.Clone(args)
+	for i, name := range args {
+		if n := count(args[:i], name); n > 0 {
+			names[i] = fmt.Sprintf("%s (%d)", name, n+1)
+		}
+	}
+	return names
+}
+
+func count(list []string, what string) (n int) {
+	for _, s := range list {
+		if s == what {
+			n++
+		}
+	}
+	return n
+}
+
+// progress tells how far so many alternatives are, 0 where it isn't known how many there will be, and
+// returns what ends the telling.
+func (c *comparison) progress(run *sim.Run, alternatives int, stderr io.Writer) func() {
+	terminal, ok := stderr.(*os.File)
+	if !ok {
+		return func() {}
+	}
+	progress := output.NewProgress(terminal, alternatives*run.Replications)
+	run.Progress = progress.Done
+	return progress.Close
+}
+
+// call is what was given, but for seed and replications.
+func (c *comparison) call(args []string) (words []string) {
+	switch {
+	case c.orders:
+		words = append(words, "--orders")
+	case c.drop:
+		words = append(words, "--drop")
+	case c.departures != "":
+		words = append(words, "--departures", c.departures)
+	}
+	words = append(words, args...)
+	for _, s := range c.settings {
+		words = append(words, "--set", s)
+	}
+	if c.anyway {
+		words = append(words, "--anyway")
+	}
+	return words
+}
+
+// report prints the answer and writes the files asked for.
+func (c *comparison) report(result *logbook.Comparison, stdout io.Writer) error {
+	var unwritten error
+	if c.tracks != "" {
+		if err := output.WriteFile(c.tracks, func(w io.Writer) error { return output.TracksGeoJSON(w, result) }); err != nil {
+			unwritten = fault{fmt.Errorf("--geojson %s: %w", c.tracks, err)}
+		}
+	}
+	given := c.give(stdout,
+		func(w io.Writer) error { return output.Comparison(w, result) },
+		func(w io.Writer) error { return output.ComparisonJSON(w, result) })
+	if err := errors.Join(given, unwritten); err != nil {
+		return asFault(err)
+	}
+	if result.StoppedEarly {
+		return errInterrupted
+	}
+	return nil
+}

@@ -1,0 +1,89 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+	"time"
+
+	"coredays/model/unit"
+)
+
+// mostDates is how many departures are compared at a time.
+const mostDates = 100
+
+const wantedDates = "give dates, such as 2027-01-14,2027-02-01, or first..last/step, such as 2027-01-14..2027-06-14/14d"
+
+// parseDates reads a list of dates or a range with a step. A date without a time has that of the
+// plan.
+func parseDates(text string, sails time.Time) ([]time.Time, error) {
+	dates, err := datesOf(text, sails)
+	switch {
+	case err != nil:
+		return nil, fmt.Errorf("--departures %q: %w; %s", text, err, wantedDates)
+	case len(dates) < 2:
+		return nil, fmt.Errorf("--departures %q: two dates or more are needed to compare; %s", text, wantedDates)
+	case len(dates) > mostDates:
+		return nil, fmt.Errorf("--departures %q: at most %d dates", text, mostDates)
+	}
+	for i, at := range dates {
+		for _, other := range dates[:i] {
+			if at.Equal(other) {
+				return nil, fmt.Errorf("--departures %q: %s stands there twice", text, at.Format(time.RFC3339))
+			}
+		}
+	}
+	return dates, nil
+}
+
+func datesOf(text string, sails time.Time) (dates []time.Time, err error) {
+	if from, rest, isRange := strings.Cut(text, ".."); isRange {
+		return dateRange(from, rest, sails)
+	}
+	for word := range strings.SplitSeq(text, ",") {
+		at, err := parseDate(word, sails)
+		if err != nil {
+			return nil, err
+		}
+		dates = append(dates, at)
+	}
+	return dates, nil
+}
+
+// dateRange goes from a date to another in steps.
+func dateRange(from, rest string, sails time.Time) (dates []time.Time, err error) {
+	to, step, stepped := strings.Cut(rest, "/")
+	if !stepped {
+		return nil, fmt.Errorf("a range has a step after /")
+	}
+	first, err := parseDate(from, sails)
+	if err != nil {
+		return nil, err
+	}
+	last, err := parseDate(to, sails)
+	if err != nil {
+		return nil, err
+	}
+	every, err := unit.OfDuration.Parse(step)
+	if err != nil || !(every >= float64(unit.Hour)) {
+		return nil, fmt.Errorf("the step %q is no time of an hour or more", step)
+	}
+	for at := first; !at.After(last) && len(dates) <= mostDates; at = at.Add(time.Duration(every * float64(time.Second))) {
+		dates = append(dates, at)
+	}
+	return dates, nil
+}
+
+// parseDate reads a date, or a date with time and zone.
+func parseDate(text string, sails time.Time) (time.Time, error) {
+	text = strings.TrimSpace(text)
+	if at, err := time.Parse(time.DateOnly, text); err == nil {
+		sails = sails.UTC()
+		return at.Add(sails.Sub(time.Date(sails.Year(), sails.Month(), sails.Day(), 0, 0, 0, 0, time.UTC))), nil
+	}
+	for _, layout := range []string{"2006-01-02T15:04Z07:00", time.RFC3339} {
+		if at, err := time.Parse(layout, text); err == nil {
+			return at.UTC(), nil
+		}
+	}
+	return time.Time{}, fmt.Errorf("%q is no date", text)
+}

@@ -1,0 +1,94 @@
+package scenario
+
+import (
+	"coredays/model/ground"
+	"coredays/model/spread"
+	"coredays/model/unit"
+)
+
+// The structs here mirror record.yaml.
+
+type recordFile struct {
+	Version     text            `mapstructure:"version"`
+	SitePace    *spreadFile     `mapstructure:"site_pace"`
+	Eras        []eraFile       `mapstructure:"eras"`
+	Work        workFile        `mapstructure:"work"`
+	Lithologies []lithologyFile `mapstructure:"lithologies"`
+}
+
+type eraFile struct {
+	From    text `mapstructure:"from"`
+	Piston  text `mapstructure:"piston"`
+	Rotated text `mapstructure:"rotated"`
+}
+
+type workFile struct {
+	WithWater text          `mapstructure:"with_water"`
+	WithDepth text          `mapstructure:"with_depth"`
+	Piston    sometimesFile `mapstructure:"piston"`
+	Extended  sometimesFile `mapstructure:"extended"`
+	Rotary    sometimesFile `mapstructure:"rotary"`
+	Bare      sometimesFile `mapstructure:"rotary_from_the_sea_floor"`
+	Coreless  sometimesFile `mapstructure:"without_cores"`
+}
+
+type sometimesFile struct {
+	Chance text `mapstructure:"chance"`
+	Median text `mapstructure:"median"`
+	Factor text `mapstructure:"factor"`
+}
+
+var (
+	yearMeasure  = measure{of: unit.OfCount, least: 1900, most: 2200, whole: true}
+	paceMeasure  = measure{of: unit.OfShare, symbol: "%", above: true, most: 10}
+	powerMeasure = measure{of: unit.OfCount, least: -3, most: 3}
+)
+
+// readUnrecorded reads what a record leaves open.
+func readUnrecorded(name string, data []byte) (Unrecorded, Faults) {
+	v, o := load(name, data)
+	c := &clerk{outline: o}
+	if len(o.faults) > 0 && !o.onlyEmpty() {
+		return Unrecorded{}, o.faults
+	}
+	var f recordFile
+	c.said = decode(v, o, &f)
+	c.version(f.Version)
+	u := Unrecorded{
+		SitePace:  c.quantity("site_pace", f.SitePace, paceMeasure, spread.Quantity{}),
+		WithWater: c.number("work.with_water", f.Work.WithWater, powerMeasure),
+		WithDepth: c.number("work.with_depth", f.Work.WithDepth, powerMeasure),
+	}
+	for i, e := range f.Eras {
+		path := at("eras", i)
+		u.Eras = append(u.Eras, Era{int(c.number(join(path, "from"), e.From, yearMeasure)),
+			c.number(join(path, "piston"), e.Piston, paceMeasure), c.number(join(path, "rotated"), e.Rotated, paceMeasure)})
+	}
+	for class, s := range [UnrecordedClasses]sometimesFile{f.Work.Piston, f.Work.Extended, f.Work.Rotary, f.Work.Bare, f.Work.Coreless} {
+		u.Work[class] = c.sometimes("work."+workKeys[class], s)
+	}
+	u.Ground = c.grounds(f.Lithologies)
+	return u, o.faults
+}
+
+var workKeys = [UnrecordedClasses]string{"piston", "extended", "rotary", "rotary_from_the_sea_floor", "without_cores"}
+
+func (c *clerk) sometimes(path string, f sometimesFile) Sometimes {
+	return Sometimes{
+		Chance: c.number(join(path, "chance"), f.Chance, shareMeasure),
+		Median: c.number(join(path, "median"), f.Median, taskMeasure),
+		Factor: c.number(join(path, "factor"), f.Factor, numberMeasure),
+	}
+}
+
+// grounds reads the lithologies, of which there is one for each ground.
+func (c *clerk) grounds(given []lithologyFile) (all [grounds]ground.Lithology) {
+	if len(given) != grounds {
+		c.fault("lithologies", "", "one for each ground of a record: soft, rotary and bare")
+		return all
+	}
+	for i, f := range given {
+		all[i] = c.lithology(at("lithologies", i), f)
+	}
+	return all
+}

@@ -1,0 +1,131 @@
+package scenario
+
+import (
+	_ "embed"
+	"math"
+	"sync"
+
+	"coredays/model/coring"
+	"coredays/model/ground"
+	"coredays/model/record"
+	"coredays/model/spread"
+	"coredays/model/unit"
+)
+
+//go:embed record.yaml
+var recordText []byte
+
+// Unrecorded is what a record of holes leaves open and the model completes: see record.yaml.
+type Unrecorded struct {
+	SitePace  spread.Quantity // in place of the ship's
+	Eras      []Era           // by rising year
+	Work      [UnrecordedClasses]Sometimes
+	WithWater float64 // power of the water depth over 2500 m with which the work grows
+	WithDepth float64 // power of the depth of the hole over 300 m
+	Ground    [grounds]ground.Lithology
+}
+
+// Era is how the cycles of some years went against those of the built-in ship.
+type Era struct {
+	From            int // year
+	Piston, Rotated float64
+}
+
+// UnrecordedClass is a class of holes by what is known of them.
+type UnrecordedClass int
+
+// The classes.
+const (
+	PistonHole   UnrecordedClass = iota // piston corers alone
+	ExtendedHole                        // the extended barrel at the deepest
+	RotaryHole                          // rotary, below other ground
+	BareHole                            // rotary from the sea floor at a site without other tools
+	CorelessHole                        // drilled, no core
+	UnrecordedClasses
+)
+
+// Grounds of a record.
+const (
+	softGround = iota
+	rotaryGround
+	bareGround
+	grounds
+)
+
+// Sometimes is a time that comes with a chance; where it comes it is lognormal.
+type Sometimes struct {
+	Chance float64
+	Median float64 // s
+	Factor float64 // from the median to the 9-in-10 value
+}
+
+// Quantile is 0 below the chance that nothing happens.
+func (s Sometimes) Quantile(p float64) float64 {
+	within := (p - (1 - s.Chance)) / s.Chance
+	if s.Chance <= 0 || within <= 0 {
+		return 0
+	}
+	return min(mostUnrecorded, s.Median*math.Pow(s.Factor, spread.Score(within)/spread.Score(0.9)))
+}
+
+// mostUnrecorded bounds the work of a hole, s: no leg lasts longer.
+const mostUnrecorded = 60 * float64(unit.Day)
+
+// RecordModel is what is built in.
+var RecordModel = sync.OnceValues(func() (Unrecorded, Faults) { return readUnrecorded("record.yaml", recordText) })
+
+// classOf is the class of a hole of a site.
+func classOf(h *record.Hole, bare bool) UnrecordedClass {
+	switch {
+	case len(h.Steps()) == 0:
+		return CorelessHole
+	case h.Cores[coring.RCB] > 0 && bare:
+		return BareHole
+	case h.Cores[coring.RCB] > 0:
+		return RotaryHole
+	case h.Cores[coring.XCB] > 0:
+		return ExtendedHole
+	default:
+		return PistonHole
+	}
+}
+
+// leastAhead is the length drilled before a rotary hole is cored from which the ground above counts
+// as known, m [judgement].
+const leastAhead = 50
+
+// isBare tells whether a site was cored rotary from the sea floor and with no other tool: bare rock,
+// or soft ground where a crew had no use for a piston corer.
+func isBare(s *record.Site) bool {
+	if s.Cores(coring.RCB) == 0 || s.Cores(coring.APC)+s.Cores(coring.HLAPC)+s.Cores(coring.XCB) > 0 {
+		return false
+	}
+	for i := range s.Holes {
+		if h := &s.Holes[i]; h.Cores[coring.RCB] > 0 && h.Ahead() > leastAhead {
+			return false
+		}
+	}
+	return true
+}
+
+// workOf is the work on a hole that the record does not tell.
+func (u *Unrecorded) workOf(h *record.Hole, c UnrecordedClass) Sometimes {
+	w := u.Work[c]
+	depth := max(shallowest, float64(h.Depth))
+	w.Median *= math.Pow(float64(h.Water)/2500, u.WithWater) * math.Pow(depth/300, u.WithDepth)
+	return w
+}
+
+// shallowest is the depth of a hole below which the work on it is not told apart, m below sea floor.
+const shallowest = float64(record.Shallow)
+
+// era is that of a year.
+func (u *Unrecorded) era(year int) Era {
+	found := Era{Piston: 1, Rotated: 1}
+	for _, e := range u.Eras {
+		if year >= e.From {
+			found = e
+		}
+	}
+	return found
+}

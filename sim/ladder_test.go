@@ -1,0 +1,172 @@
+package sim
+
+import (
+	"testing"
+
+	"gonum.org/v1/gonum/stat"
+
+	"coredays/model/activity"
+	"coredays/model/plan"
+	"coredays/model/rig"
+	"coredays/model/sea"
+	"coredays/model/unit"
+)
+
+// repeated is a height for so many hours.
+func repeated(height float64, hours int) []float64 {
+	all := make([]float64, hours)
+	for i := range all {
+		all[i] = height
+	}
+	return all
+}
+
+// inOpenHole is a ship with the bit at the bottom of a hole of a depth, in a sea given hour by hour.
+func inOpenHole(t *testing.T, depth float64, heights ...float64) *ship {
+	t.Helper()
+	s := stormy(t, heights...)
+	s.hole.open, s.hole.depth, s.bit, s.bha = true, depth, 1500+depth, 1
+	s.item.Hole.Stages[0].To = unit.Depth(depth + 100)
+	s.v.Forecast = sea.Forecast{Horizon: 48 * unit.Hour, Skill: 1}
+	return s
+}
+
+func TestWorkGoesOnOnlyInASeaWellBelowTheLimitThatStoppedIt(t *testing.T) {
+	// Logging stops at 3 m and goes on below 90 % of it, 2.7 m.
+	s := stormy(t, 3.5, 2.9, 2.9, 2.6)
+	s.v.Quantities[rig.ResumeAt] = just(0.9).Compile()
+	s.do(activity.RigUpLogging, 1*hours)
+	if got := s.spent[activity.WaitOnWeather]; !near(got, 3*hours) {
+		t.Errorf("waited %.1f h, want 3", got/hours)
+	}
+}
+
+// From 500 m the bit goes up to 80 m while the sea is at 7 m, then clears the sea floor at 9 m, then all
+// pipe comes up at 11 m; she secures, rides it out, takes station and runs back to find her hole lost.
+func TestEachRungOfTheLadderIsTakenAtItsCost(t *testing.T) {
+	heights := append([]float64{1}, repeated(7, 30)...)
+	heights = append(heights, repeated(9, 30)...)
+	heights = append(heights, repeated(11, 30)...)
+	s := inOpenHole(t, 500, append(heights, 1)...)
+	s.do(activity.ConditionHole, 2*hours)
+	hung := 420.0 / 300 * hours
+	if s.ended != stormClear || !near(s.spent[activity.PullPipe], hung) || s.bit != 1580 {
+		t.Fatalf("ending %d, %.2f h of pulling, bit at %g m; want the sea floor to be cleared, %.2f h, 1580 m", s.ended, s.spent[activity.PullPipe]/hours, s.bit, hung/hours)
+	}
+	s.makeSafe()
+	cleared := hung + 80.0/300*hours + 30.0/600*hours
+	if !near(s.spent[activity.PullPipe], cleared) || s.bit != 1470 {
+		t.Fatalf("%.2f h of pulling, bit at %g m; want %.2f h and 1470 m", s.spent[activity.PullPipe]/hours, s.bit, cleared/hours)
+	}
+	s.do(activity.OffsetMove, 1*hours)
+	if s.ended != stormPipe {
+		t.Fatalf("ending %d, want all pipe to be recovered", s.ended)
+	}
+	s.makeSafe()
+	all := cleared + 1470.0/600*hours
+	if !near(s.spent[activity.PullPipe], all) || s.bit != 0 || s.bha != 0 || s.positioned || !near(s.spent[activity.Secure], 0.5*hours) {
+		t.Fatalf("%.2f h of pulling, bit at %g m, on station %v; want %.2f h, 0 m, riding it out", s.spent[activity.PullPipe]/hours, s.bit, s.positioned, all/hours)
+	}
+	var names []string
+	for range 8 {
+		r := s.next()
+		names = append(names, r.name)
+		r.do(s)
+	}
+	want := []string{"take station", "make up the BHA", "run pipe to the sea floor", "find the hole again", "give up a lost hole", "spud", "drill down"}
+	for i := range want {
+		if names[i] != want[i] {
+			t.Fatalf("the way back was %q, want %q", names, want)
+		}
+	}
+	if s.hole.depth < 500 {
+		t.Errorf("back at %g m, want 500 m", s.hole.depth)
+	}
+}
+
+func TestAFunnelIsDroppedBeforeAStormThatTheForecastHas(t *testing.T) {
+	storm := append([]float64{1, 7, 7, 7, 7, 7, 7}, repeated(9, 12)...)
+	s := inOpenHole(t, 500, append(storm, 1)...)
+	s.item.Hole.Reentry = plan.Funnel
+	s.do(activity.ConditionHole, 2*hours)
+	if !s.hole.funnel || !near(s.spent[activity.DropFunnel], 2*hours) {
+		t.Errorf("funnel %v after %.1f h, want one after 2 h", s.hole.funnel, s.spent[activity.DropFunnel]/hours)
+	}
+	shallow := inOpenHole(t, 20, append(storm, 1)...)
+	shallow.item.Hole.Reentry = plan.Funnel
+	shallow.do(activity.ConditionHole, 2*hours)
+	if shallow.hole.funnel {
+		t.Error("a funnel was dropped for a hole that is drilled down again in half an hour")
+	}
+}
+
+// warned is an expedition in a sea that often asks for the bit to leave its hole, which has a funnel when
+// the crew is warned.
+func warned(skill float64) *plan.Plan {
+	p := uncertain()
+	for i := range p.Sites {
+		for m := range p.Sites[i].Climate.Mean {
+			p.Sites[i].Climate.Mean[m], p.Sites[i].Climate.Variation[m] = 3.6, 0.5
+		}
+		for j := range p.Sites[i].Items {
+			p.Sites[i].Items[j].Hole.Reentry = plan.Funnel
+		}
+	}
+	p.NoTrouble = true
+	p.Ship.Rates[rig.ForecastSkill] = just(skill)
+	return p
+}
+
+func TestABetterForecastNeverLosesMoreHolesOnAverage(t *testing.T) {
+	const n = 400
+	lost := func(skill float64) []float64 {
+		v := compiled(t, warned(skill))
+		var all []float64
+		s := newShip(v)
+		for i := range n {
+			s.begins(8, i)
+			s.sails()
+			sum := 0
+			for _, item := range s.items {
+				sum += item.attempts
+			}
+			all = append(all, float64(sum))
+		}
+		return all
+	}
+	none, good := lost(0), lost(0.95)
+	difference := each(none, good, func(a, b float64) float64 { return a - b })
+	mean, sd := stat.MeanStdDev(difference, nil)
+	se := stat.StdErr(sd, n)
+	t.Logf("holes lost: %.2f without a forecast, %.2f with a good one; difference %.2f ± %.2f", stat.Mean(none, nil), stat.Mean(good, nil), mean, se)
+	if mean < -2*se {
+		t.Errorf("a good forecast loses %.2f ± %.2f more holes", -mean, se)
+	}
+	if stat.Mean(none, nil) < 0.2 {
+		t.Error("hardly a hole is lost: the test shows nothing")
+	}
+}
+
+func TestASiteThatClosesIsLeftAloneUntilItOpens(t *testing.T) {
+	p := expedition(site("S", twoSites().Sites[0].Position, 1500, pistonHole("A", 300)))
+	p.Sites[0].Unusable = plan.Unusable{Because: "ice", Every: just(10 * hours), Lasts: just(20 * hours)}
+	v := compiled(t, p)
+	closed := 0
+	for n := range 50 {
+		s := newShip(v)
+		s.begins(2, n)
+		s.sails()
+		if s.stuck {
+			t.Fatalf("replication %d never ended", n)
+		}
+		if s.closings > 1 {
+			closed++
+			if s.spent[activity.WaitOnWeather] < 1*hours {
+				t.Errorf("replication %d: closed %d times and waited %.1f h", n, s.closings-1, s.spent[activity.WaitOnWeather]/hours)
+			}
+		}
+	}
+	if closed < 40 {
+		t.Errorf("closed in %d of 50 expeditions", closed)
+	}
+}
