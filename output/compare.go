@@ -74,7 +74,7 @@ func (p *page) first(c *logbook.Comparison) error {
 	p.say("%s", happens(a.ChancePrimary, c.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 gets done"))
 	p.say("The whole programme needs P50 %s d; %s m of core come up within %s days.", figures(days.P50), figures(a.Recovered.Mean), figures(a.SeaDays.Days()))
 	p.say("%s", p.aliveSentence(c))
-	p.say("By the chance of rank 1 first (within %s points counts as the same), then days, then metres.", figures(100*c.SameChance))
+	p.say("By the chance of rank 1 first (less than %s in a hundred counts as the same), then days, then metres.", figures(100*c.SameChance))
 	p.frontSentence(c)
 	return nil
 }

@@ -19,12 +19,12 @@ func (p *page) cuts(c *logbook.Comparison) error {
 	p.say("Everything of rank 1 gets done %s, the whole programme %s, as planned.",
 		often(planned.Summary.Allotted.ChancePrimary, c.Replications), often(planned.Summary.Allotted.ChanceAll, c.Replications))
 	p.WriteByte('\n')
-	columns := []column{words("without", 34), numbers("saves (d)\nP50"), numbers("\nP90"), numbers("core less\n(m)"), numbers("m a day\nsaved"),
+	columns := []column{words("without", 34), numbers("saves (d)\nmean"), numbers("\nP50"), numbers("\nP90"), numbers("core less\n(m)"), numbers("m a day\nsaved"),
 		numbers("section\n(points)"), numbers("rank 1 of\nthe rest (%)"), numbers("all of the\nrest (%)")}
 	var rows [][]string
 	for kind := plan.Measurement; kind <= plan.WholeSite; kind++ {
 		if list := cutsOf(c, kind); len(list) > 0 {
-			rows = append(rows, append([]string{"a " + kind.String()}, make([]string, 7)...))
+			rows = append(rows, append([]string{"a " + kind.String()}, make([]string, 8)...))
 			for _, cut := range list {
 				rows = append(rows, cutRow(cut, c.Replications))
 			}
@@ -33,8 +33,8 @@ func (p *page) cuts(c *logbook.Comparison) error {
 	if err := p.table(columns, rows); err != nil {
 		return err
 	}
-	p.say("Saves and core: of the whole programme, no deadline, replication by replication; core is the mean. Section: of the site's section " +
-		"that comes up in at least one hole, fewer points. The rest: chances within the days of what is left.")
+	p.say("Saves and core: of the whole programme, no deadline, replication by replication; what comes later meets another sea, so one "+
+		"thing less may cost days once in a while. Section: of the site's section that comes up in at least one hole, points less. The rest: chances within the days of what is left.")
 	return nil
 }
 
@@ -69,10 +69,10 @@ func cutRow(cut *logbook.Cut, replications int) []string {
 		name += " (and " + strings.Join(cut.Also, ", ") + ", which depends on it)"
 	}
 	saves := inDays(cut.Saves)
-	row := []string{name, signedFixed(middle(saves), 1), signedFixed(saves.P90, 1), signedFixed(cut.Metres.Mean, 0), "", "",
+	row := []string{name, signedFixed(saves.Mean, 1), signedFixed(middle(saves), 1), signedFixed(saves.P90, 1), signedFixed(cut.Metres.Mean, 0), "", "",
 		chance(cut.Alternative.Allotted.ChancePrimary, replications), chance(cut.Alternative.Allotted.ChanceAll, replications)}
 	if cut.Kind == plan.WholeHole || cut.Kind == plan.WholeSite {
-		row[4], row[5] = signedFixed(metresADay(cut), 0), signedFixed(100*cut.Section, 0)
+		row[5], row[6] = signedFixed(metresADay(cut), 0), signedFixed(100*cut.Section, 0)
 	}
 	return row
 }
@@ -85,8 +85,8 @@ func (p *page) moreDays(c *logbook.Comparison) error {
 	planned := c.Alternatives[0].Summary.Allotted
 	p.heading("What a day is worth")
 	p.WriteByte('\n')
-	columns := []column{numbers("sea days\n(d)"), numbers("rank 1\ndone (%)"), numbers("more than planned\n(points)"), numbers("all\ndone (%)"),
-		numbers("more than planned\n(points)"), numbers("core\n(m)"), numbers("more than planned\n(m)")}
+	columns := []column{numbers("sea days\n(d)"), numbers("rank 1\ndone (%)"), numbers("more\n(points)"), numbers("all\ndone (%)"),
+		numbers("more\n(points)"), numbers("core\n(m)"), numbers("more\n(m)")}
 	var rows [][]string
 	asPlanned := []string{figures(planned.SeaDays.Days()), percent(planned.ChancePrimary), "", percent(planned.ChanceAll), "", fixed(planned.Recovered.Mean, 0), ""}
 	placed := false
@@ -94,11 +94,15 @@ func (p *page) moreDays(c *logbook.Comparison) error {
 		if d.Days > 0 && !placed {
 			rows, placed = append(rows, asPlanned), true
 		}
-		rows = append(rows, []string{figures(planned.SeaDays.Days() + d.Days), percent(d.First), bounded(scaled(d.FirstMore, 100)), percent(d.All),
-			bounded(scaled(d.AllMore, 100)), fixed(d.Metres, 0), bounded(d.MetresMore)})
+		rows = append(rows, []string{figures(planned.SeaDays.Days() + d.Days), percent(d.First), bounded(scaled(d.FirstMore, 100), 1), percent(d.All),
+			bounded(scaled(d.AllMore, 100), 1), fixed(d.Metres, 0), bounded(d.MetresMore, 0)})
 	}
 	if !placed {
 		rows = append(rows, asPlanned)
 	}
-	return p.table(columns, rows)
+	if err := p.table(columns, rows); err != nil {
+		return err
+	}
+	p.say("More: than as planned, replication by replication, mean and its 95 %% interval.")
+	return nil
 }

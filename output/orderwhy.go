@@ -123,7 +123,7 @@ func (p *page) itemsCompared(c *logbook.Comparison, best, short *logbook.Alterna
 	for _, site := range best.Summary.Sites {
 		other := siteNamed(short.Summary, site.Name)
 		for i, h := range site.Holes {
-			if other != nil && math.Abs(h.ChanceDone-other.Holes[i].ChanceDone) >= telltale {
+			if other != nil && !site.Alternate && math.Abs(h.ChanceDone-other.Holes[i].ChanceDone) >= telltale {
 				list = append(list, both{site.Name + " " + h.Name, h.Rank, h.ChanceDone, other.Holes[i].ChanceDone})
 			}
 		}

@@ -13,20 +13,14 @@ import (
 func (p *page) sideBySide(c *logbook.Comparison) error {
 	p.heading("Side by side")
 	p.WriteByte('\n')
-	columns := []column{
-		words(headingOf(c.Question), 30),
-		numbers("rank 1\ndone (%)"),
-		numbers("all\ndone (%)"),
-		numbers("days needed (d)\nP50 (P10–P90)"),
-		numbers("days more than the\nfirst (d), mean"),
-		numbers("waiting\n(d)"),
-		numbers("core\n(m)"),
-	}
 	order := c.Question == logbook.WhichOrder
+	columns := []column{words(headingOf(c.Question), 30), numbers("rank 1\ndone (%)"), numbers("all\ndone (%)")}
 	if order {
-		columns = append(columns, numbers("track\n(nmi)"))
+		columns = append(columns, numbers("days (d)\nP50"), numbers("days more than\nthe first (d)"), numbers("track\n(nmi)"), numbers("core\n(m)"))
+	} else {
+		columns = append(columns, numbers("days needed (d)\nP50 (P10–P90)"), numbers("days more than\nthe first (d)"), numbers("waiting\n(d)"), numbers("core\n(m)"))
 	}
-	columns = append(columns, words("", 10))
+	columns = append(columns, words("", 6))
 	var rows [][]string
 	for _, i := range byMerit(c) {
 		rows = append(rows, sideRow(c, i, order))
@@ -35,8 +29,8 @@ func (p *page) sideBySide(c *logbook.Comparison) error {
 		return err
 	}
 	within := figures(c.Alternatives[c.Best].Summary.Allotted.SeaDays.Days())
-	p.say("Done and core: within the days (%s d for the first). Days needed and waiting (mean): the whole programme, no deadline. "+
-		"Intervals of days hold together with %.0f %% confidence.", within, 100*c.Confidence)
+	p.say("Done and core: within the days (%s d for the first). Days and waiting: of the whole programme, no deadline. Days more, "+
+		"waiting and core are means; the intervals hold all at once with %.0f %% confidence.", within, 100*c.Confidence)
 	return nil
 }
 
@@ -65,15 +59,16 @@ func byMerit(c *logbook.Comparison) []int {
 }
 
 // sideRow is the line of an alternative.
-func sideRow(c *logbook.Comparison, i int, withTrack bool) []string {
+func sideRow(c *logbook.Comparison, i int, order bool) []string {
 	a := &c.Alternatives[i]
 	days := inDays(a.Summary.Needed.Total)
-	row := []string{a.Name, chance(a.Summary.Allotted.ChancePrimary, c.Replications), chance(a.Summary.Allotted.ChanceAll, c.Replications),
-		ranged(days, places(days.P50, days.P90)), more(c, i), fixed(waitingDays(a.Summary), 1), fixed(a.Summary.Allotted.Recovered.Mean, 0)}
-	if withTrack {
-		row = append(row, fixed(float64(a.Distance/unit.NauticalMile), 0))
+	row := []string{a.Name, chance(a.Summary.Allotted.ChancePrimary, c.Replications), chance(a.Summary.Allotted.ChanceAll, c.Replications)}
+	if order {
+		row = append(row, fixed(days.P50, 1), more(c, i), fixed(float64(a.Distance/unit.NauticalMile), 0))
+	} else {
+		row = append(row, ranged(days, 1), more(c, i), fixed(waitingDays(a.Summary), 1))
 	}
-	return append(row, standing(c, i))
+	return append(row, fixed(a.Summary.Allotted.Recovered.Mean, 0), standing(c, i))
 }
 
 // more is how many days an alternative needs more than the first.
@@ -81,7 +76,7 @@ func more(c *logbook.Comparison, i int) string {
 	if i == c.Best {
 		return ""
 	}
-	return bounded(daysInterval(c.Alternatives[i].Behind))
+	return bounded(daysInterval(c.Alternatives[i].Behind), 1)
 }
 
 // standing tells how an alternative stands to the first.
@@ -108,9 +103,8 @@ func scaled(i logbook.Interval, by float64) logbook.Interval {
 }
 
 // bounded writes "1.4 (1.1 to 1.6)", and one number where the bounds would say nothing.
-func bounded(i logbook.Interval) string {
-	decimals := places(i.Mean, i.Low, i.High)
-	mean, low, high := signedFixed(i.Mean, decimals), signedFixed(i.Low, decimals), signedFixed(i.High, decimals)
+func bounded(i logbook.Interval, places int) string {
+	mean, low, high := signedFixed(i.Mean, places), signedFixed(i.Low, places), signedFixed(i.High, places)
 	if !defined(i.Low) || !defined(i.High) || low == high {
 		return mean
 	}
@@ -132,19 +126,19 @@ func (p *page) differences(c *logbook.Comparison) error {
 	}
 	p.heading("Differences, replication by replication (mean and its 95 %% interval)")
 	p.WriteByte('\n')
-	columns := []column{words("the one", 20), words("less the other", 20), numbers("days needed (d)"), numbers("the one is\nshorter (%)"),
-		numbers("rank 1 done\n(points)"), numbers("core (m)")}
+	columns := []column{words("the one", 24), words("less the other", 24), numbers("days needed\n(d)"), numbers("the one is\nshorter (%)"),
+		numbers("rank 1 done\n(points)"), numbers("core\n(m)")}
 	var rows [][]string
 	var unsettled []string
 	for i := range c.Differences {
-		d := &c.Differences[i]
-		if len(c.Alternatives) > mostPaired && d.A != c.Best && d.B != c.Best {
+		d := fromTheFirst(c, c.Differences[i])
+		if len(c.Alternatives) > mostPaired && d.B != c.Best {
 			continue
 		}
-		a, b := c.Alternatives[d.A].Name, c.Alternatives[d.B].Name
-		rows = append(rows, []string{a, b, bounded(daysInterval(d.Days)), shorter(d), bounded(scaled(d.Chance, 100)), bounded(d.Metres)})
+		one, other := c.Alternatives[d.A].Name, c.Alternatives[d.B].Name
+		rows = append(rows, []string{one, other, bounded(daysInterval(d.Days), 2), shorter(&d), bounded(scaled(d.Chance, 100), 1), bounded(d.Metres, 0)})
 		if d.SettlesDays > 0 {
-			unsettled = append(unsettled, fmt.Sprintf("%s and %s: the difference in days is within the noise; %s.", a, b, settling(d)))
+			unsettled = append(unsettled, fmt.Sprintf("%s and %s: the difference in days is within the noise; %s.", one, other, settling(&d)))
 		}
 	}
 	if err := p.table(columns, rows); err != nil {
@@ -154,9 +148,24 @@ func (p *page) differences(c *logbook.Comparison) error {
 		p.item(line)
 	}
 	if gain := leastPairing(c); defined(gain) {
-		p.say("The same luck makes the error of the differences in days at least %s times smaller than runs apart would.", figures(gain))
+		p.say("The error of the differences in days is at least %s times smaller than it would be without the same luck and sea.", figures(gain))
 	}
 	return nil
+}
+
+// fromTheFirst turns a difference round where the first alternative would not be the one taken away.
+func fromTheFirst(c *logbook.Comparison, d logbook.Difference) logbook.Difference {
+	if d.A != c.Best {
+		return d
+	}
+	d.A, d.B = d.B, d.A
+	d.Days, d.Chance, d.Metres = turned(d.Days), turned(d.Chance), turned(d.Metres)
+	d.AShorter = max(0, 1-d.AShorter-d.Same)
+	return d
+}
+
+func turned(i logbook.Interval) logbook.Interval {
+	return logbook.Interval{Mean: -i.Mean, Low: -i.High, High: -i.Low}
 }
 
 // mostPaired is the number of alternatives up to which all pairs are printed.

@@ -22,7 +22,7 @@ func (s *ship) coreRotated() {
 	pace, wire := s.rate(rotatedPace(tool)), s.rate(rotatedWire(tool))
 	way := s.bit / wire * pace
 	rate := s.draw(s.here.Layers[s.layer(s.hole.depth)].Rate)
-	length := min(float64(tool.Stroke()), s.toGo())
+	length := min(s.stroke(tool), s.toGo())
 	slow := tool == coring.XCB && rate < s.rateMedian(rig.ExtendedLeastRate)
 	if slow {
 		length = min(length, rate*patience)
@@ -82,6 +82,14 @@ func (s *ship) sweep(t coring.Tool) {
 		s.do(activity.Sweep, s.rate(rig.Sweep))
 		s.used[mudSweeps]++
 	}
+}
+
+// stroke is the length of a core as long as the tool makes it, or as long as it is known to be, m.
+func (s *ship) stroke(t coring.Tool) float64 {
+	if known := s.stages()[s.hole.stage].Advance; known > 0 {
+		return float64(known)
+	}
+	return float64(t.Stroke())
 }
 
 // toGo is what is left of the stage, m.

@@ -73,8 +73,8 @@ func (s *ship) shoot(t coring.Tool, gradient float64) shot {
 		Friction: s.rateMedian(rig.StrokeFriction),
 		Tip:      s.rateMedian(rig.TipFactor),
 	}
-	full := min(float64(t.Stroke()), s.toGo())
-	if s.hole.cores == 0 && s.hole.depth == 0 {
+	full := min(s.stroke(t), s.toGo())
+	if s.hole.cores == 0 && s.hole.depth == 0 && s.stages()[s.hole.stage].Advance == 0 {
 		above := min(s.rateMedian(rig.MudlineClearance), float64(t.Stroke())/2) + float64(s.planned().StartOffset)
 		full = max(shortest, min(full, float64(t.Stroke())-above))
 	}
