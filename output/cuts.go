@@ -20,7 +20,7 @@ func (p *page) cuts(c *logbook.Comparison) error {
 		often(planned.Summary.Allotted.ChancePrimary, c.Replications), often(planned.Summary.Allotted.ChanceAll, c.Replications))
 	p.WriteByte('\n')
 	columns := []column{words("without", 34), numbers("saves (d)\nmean"), numbers("\nP50"), numbers("\nP90"), numbers("core less\n(m)"), numbers("m a day\nsaved"),
-		numbers("section\n(points)"), numbers("rank 1 of\nthe rest (%)"), numbers("all of the\nrest (%)")}
+		numbers("section\nless (%)"), numbers("the rest (%):\nrank 1"), numbers("\nall")}
 	var rows [][]string
 	for kind := plan.Measurement; kind <= plan.WholeSite; kind++ {
 		if list := cutsOf(c, kind); len(list) > 0 {
@@ -33,8 +33,8 @@ func (p *page) cuts(c *logbook.Comparison) error {
 	if err := p.table(columns, rows); err != nil {
 		return err
 	}
-	p.say("Saves and core: of the whole programme, no deadline, replication by replication; what comes later meets another sea, so one "+
-		"thing less may cost days once in a while. Section: of the site's section that comes up in at least one hole, points less. The rest: chances within the days of what is left.")
+	p.say("Saves and core: of the whole programme, no deadline, replication by replication; what comes later meets another sea, so one " +
+		"thing less may cost days once in a while. Section: of the site's section that comes up in at least one hole, less of it. The rest: chances within the days of what is left.")
 	return nil
 }
 
@@ -94,8 +94,8 @@ func (p *page) moreDays(c *logbook.Comparison) error {
 		if d.Days > 0 && !placed {
 			rows, placed = append(rows, asPlanned), true
 		}
-		rows = append(rows, []string{figures(planned.SeaDays.Days() + d.Days), percent(d.First), bounded(scaled(d.FirstMore, 100), 1), percent(d.All),
-			bounded(scaled(d.AllMore, 100), 1), fixed(d.Metres, 0), bounded(d.MetresMore, 0)})
+		rows = append(rows, []string{figures(planned.SeaDays.Days() + d.Days), percent(d.First), points(d.FirstMore), percent(d.All),
+			points(d.AllMore), fixed(d.Metres, 0), bounded(d.MetresMore, 0)})
 	}
 	if !placed {
 		rows = append(rows, asPlanned)

@@ -3,6 +3,7 @@ package output
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"coredays/model/activity"
 	"coredays/model/logbook"
@@ -111,6 +112,15 @@ func bounded(i logbook.Interval, places int) string {
 	return mean + " (" + low + " to " + high + ")"
 }
 
+// points writes an interval of chances in points, to a tenth where that says something.
+func points(i logbook.Interval) string {
+	i = scaled(i, 100)
+	if math.Max(math.Abs(i.Low), math.Abs(i.High)) < 9.95 {
+		return bounded(i, 1)
+	}
+	return bounded(i, 0)
+}
+
 // signedFixed writes a number that may be below zero; what is too small to show is zero.
 func signedFixed(value float64, places int) string {
 	if math.Abs(value) < math.Pow10(-places)/2 {
@@ -124,19 +134,27 @@ func (p *page) differences(c *logbook.Comparison) error {
 	if len(c.Differences) == 0 || c.Replications < 2 {
 		return nil
 	}
-	p.heading("Differences, replication by replication (mean and its 95 %% interval)")
+	p.heading("Differences%s, replication by replication (mean and its 95 %% interval)", orLess(" from "+c.Alternatives[c.Best].Name, len(c.Alternatives) > mostPaired))
 	p.WriteByte('\n')
+	few := len(c.Alternatives) <= mostPaired
 	columns := []column{words("the one", 24), words("less the other", 24), numbers("days needed\n(d)"), numbers("the one is\nshorter (%)"),
 		numbers("rank 1 done\n(points)"), numbers("core\n(m)")}
+	if !few {
+		columns = slices.Delete(columns, 1, 2)
+	}
 	var rows [][]string
 	var unsettled []string
 	for i := range c.Differences {
 		d := fromTheFirst(c, c.Differences[i])
-		if len(c.Alternatives) > mostPaired && d.B != c.Best {
+		if !few && d.B != c.Best {
 			continue
 		}
 		one, other := c.Alternatives[d.A].Name, c.Alternatives[d.B].Name
-		rows = append(rows, []string{one, other, bounded(daysInterval(d.Days), 2), shorter(&d), bounded(scaled(d.Chance, 100), 1), bounded(d.Metres, 0)})
+		row := []string{one}
+		if few {
+			row = append(row, other)
+		}
+		rows = append(rows, append(row, bounded(daysInterval(d.Days), 2), shorter(&d), points(d.Chance), bounded(d.Metres, 0)))
 		if d.SettlesDays > 0 {
 			unsettled = append(unsettled, fmt.Sprintf("%s and %s: the difference in days is within the noise; %s.", one, other, settling(&d)))
 		}

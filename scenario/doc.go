@@ -118,7 +118,8 @@
 //
 // A layer has a bottom and a lithology, and may state otherwise for itself: side_shear on a piston
 // corer for each metre below the sea floor, drilling_rate of a rotated barrel, drilling_ahead_rate
-// without coring, and recovery with a spread for any of APC, HLAPC, XCB and RCB (apc, hlapc, xcb,
+// without coring, or in place of both rock_strength, the compressive strength from which the rates are
+// worked out by specific energy with the weight that the ship's collars can put on the bit, and recovery with a spread for any of APC, HLAPC, XCB and RCB (apc, hlapc, xcb,
 // rcb to the program). The lithologies are listed in lithologies.yaml.
 //
 // A refusal rule has overpull (the pull at which the corer is given up), partial_strokes (so many

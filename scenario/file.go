@@ -65,6 +65,7 @@ type layerFile struct {
 	Bottom            text          `mapstructure:"bottom"`
 	Lithology         text          `mapstructure:"lithology"`
 	SideShear         *spreadFile   `mapstructure:"side_shear"`
+	RockStrength      *spreadFile   `mapstructure:"rock_strength"`
 	DrillingRate      *spreadFile   `mapstructure:"drilling_rate"`
 	DrillingAheadRate *spreadFile   `mapstructure:"drilling_ahead_rate"`
 	Recovery          *recoveryFile `mapstructure:"recovery"`

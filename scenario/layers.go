@@ -2,6 +2,7 @@ package scenario
 
 import (
 	"coredays/model/ground"
+	"coredays/model/spread"
 	"coredays/model/unit"
 )
 
@@ -16,9 +17,28 @@ func (r siteReader) layers() []ground.Layer {
 			r.fault(join(path, "bottom"), f.Bottom.value, "deeper than the layer above, "+last.Tell())
 		}
 		last = max(last, bottom)
-		layers = append(layers, ground.Layer{Bottom: bottom, Lithology: r.altered(path, f, r.lithologyOf(path, f))})
+		layers = append(layers, ground.Layer{Bottom: bottom, Lithology: r.altered(path, f, r.byStrength(path, f, r.lithologyOf(path, f)))})
 	}
 	return layers
+}
+
+// byStrength works the rate of drilling out from the strength of the rock, where that is stated.
+func (r siteReader) byStrength(path string, f layerFile, l ground.Lithology) ground.Lithology {
+	if f.RockStrength == nil {
+		return l
+	}
+	if f.DrillingRate != nil {
+		r.fault(join(path, "rock_strength"), "", "either rock_strength or drilling_rate, not both")
+	}
+	strength := r.quantity(join(path, "rock_strength"), f.RockStrength, rockMeasure, l.Rate)
+	rate, err := r.ship.Tubulars.RateIn()
+	if err != nil || !strength.Given() {
+		return l
+	}
+	strength.Shape = spread.Falling{Of: strength.Shape, By: rate}
+	strength.Text = "from a rock strength of " + strength.Text
+	l.Rate, l.Ahead = strength, strength
+	return l
 }
 
 // lithologyOf finds the lithology of a layer.

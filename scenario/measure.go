@@ -41,6 +41,7 @@ var (
 	quantileMeasure   = measure{of: unit.OfShare, symbol: "%", above: true, most: 0.9999} // 1 has no quantile
 	persistMeasure    = measure{of: unit.OfCount, most: 0.99}
 	commonMeasure     = measure{of: unit.OfCount, least: -1, most: 1}
+	rockMeasure       = measure{of: unit.OfPressure, symbol: "MPa", such: "80 MPa", above: true, most: 1e9}
 	strengthMeasure   = measure{of: unit.OfPressure, symbol: "kPa", per: "/m", above: true, most: 1e7}
 	penetrationRate   = measure{of: unit.OfSpeed, symbol: "m/h", such: "28 m/h", above: true, most: 1000.0 / 3600}
 	recoveryMeasure   = measure{of: unit.OfShare, symbol: "%", most: 2}

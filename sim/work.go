@@ -13,13 +13,19 @@ func (s *ship) do(k activity.Kind, takes float64) float64 { return s.doBy(k, tak
 // doBy performs an activity made of units, such as stands of pipe, that take so many seconds each,
 // at the pace of the site.
 func (s *ship) doBy(k activity.Kind, takes, unit float64) float64 {
+	if takes <= 0 {
+		return 0
+	}
 	pace := s.paceOf(k)
-	return s.perform(k, takes*pace, unit*pace) / pace
+	if worked := s.perform(k, takes*pace, unit*pace); worked < takes*pace {
+		return worked / pace
+	}
+	return takes // to the last digit, whatever the pace
 }
 
 // perform does an activity in the sea as it comes, with what happens on the way.
 func (s *ship) perform(k activity.Kind, takes, unit float64) float64 {
-	if s.ended != goingOn || takes <= 0 {
+	if s.ended != goingOn {
 		return 0
 	}
 	traits := k.Of()

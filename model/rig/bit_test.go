@@ -1,0 +1,48 @@
+package rig
+
+import (
+	"testing"
+)
+
+// The specific energy with ten collars gives about the rates that were drilled in rock of a strength
+// that is usual for it [strengths from memory]: basalt 2.4 m/h (ODP Leg 192 Prelim. Report), gabbro 1.3
+// to 6.1 m/h (ODP Leg 176 Prelim. Report).
+func TestRatesFromStrengthAreThoseDrilled(t *testing.T) {
+	board := Tubulars{Collars: Figure{Value: 10}}
+	rate, err := board.RateIn()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, rock := range []struct {
+		name           string
+		strength       float64 // Pa
+		slow, fastRate float64 // m/h
+	}{
+		{"basalt", 180e6, 1.2, 4.8},
+		{"gabbro", 200e6, 1.3, 6.1},
+	} {
+		if got := rate(rock.strength) * 3600; got < rock.slow || got > rock.fastRate {
+			t.Errorf("%s: %.2f m/h, drilled at %.1f to %.1f", rock.name, got, rock.slow, rock.fastRate)
+		}
+	}
+}
+
+func TestHarderRockAndFewerCollarsAreSlower(t *testing.T) {
+	rateWith := func(collars float64) func(float64) float64 {
+		board := Tubulars{Collars: Figure{Value: collars}}
+		rate, err := board.RateIn()
+		if err != nil {
+			t.Fatal(err)
+		}
+		return rate
+	}
+	few, many := rateWith(5), rateWith(12)
+	for _, strength := range []float64{30e6, 60e6, 120e6, 240e6} {
+		if !(few(strength) < many(strength)) || !(many(2*strength) < many(strength)) {
+			t.Errorf("at %.0f MPa: %.3g with few collars, %.3g with many, %.3g in rock twice as hard", strength/1e6, few(strength), many(strength), many(2*strength))
+		}
+	}
+	if got := many(1); got != fastest {
+		t.Errorf("in the weakest ground %.3g m/s, want %.3g", got, fastest)
+	}
+}
