@@ -61,8 +61,8 @@ func (p *page) comparisonTitle(c *logbook.Comparison) {
 	case c.StoppedEarly:
 		p.paragraph("", indent, "Stopped early: alternatives that were not done are left out.")
 	}
-	p.paragraph("", indent, fmt.Sprintf("Seed %d; %d replications of each, with the same luck and the same sea on the same date. "+
-		"Intervals tell what more replications could change, not how wrong a plan or the program may be.", c.Seed, c.Replications))
+	p.paragraph("", indent, fmt.Sprintf("Seed %d; %s of each, with the same luck and the same sea on the same date. "+
+		"Intervals tell what more replications could change, not how wrong a plan or the program may be.", c.Seed, counted(c.Replications, "replication")))
 }
 
 // first prints which alternative comes first.
@@ -75,29 +75,44 @@ func (p *page) first(c *logbook.Comparison) error {
 	p.say("The whole programme needs P50 %s d; %s m of core come up within %s days.", figures(days.P50), figures(a.Recovered.Mean), figures(a.SeaDays.Days()))
 	p.say("%s", p.aliveSentence(c))
 	p.say("By the chance of rank 1 first (less than %s in a hundred counts as the same), then days, then metres.", figures(100*c.SameChance))
-	p.frontSentence(c)
 	return nil
 }
 
 // aliveSentence tells which alternatives can't be told from the first.
 func (p *page) aliveSentence(c *logbook.Comparison) string {
-	alike := namesWhere(c, func(i int) bool { return c.Alternatives[i].Alike && i != c.Best })
+	var alike []string
+	for i := range c.Alternatives {
+		if c.Alternatives[i].Alike && i != c.Best {
+			alike = append(alike, c.Alternatives[i].Name+settled(c, i))
+		}
+	}
 	switch {
 	case len(c.Alternatives) == 1:
 		return "There is nothing to compare it with."
 	case len(alike) == 0:
 		return fmt.Sprintf("All others are behind it, with %.0f %% confidence in all of this together.", 100*c.Confidence)
 	}
-	return fmt.Sprintf("Not to be told from it in %d replications: %s.", c.Replications, strings.Join(alike, "; "))
+	return fmt.Sprintf("Not to be told from it in %s: %s.", counted(c.Replications, "replication"), strings.Join(alike, "; "))
 }
 
-// frontSentence lists what nothing else beats on all three counts.
-func (p *page) frontSentence(c *logbook.Comparison) {
-	if len(c.Alternatives) < 3 {
-		return
+// settled tells how many replications would settle the days of an alternative against the first,
+// where more than there were.
+func settled(c *logbook.Comparison, i int) string {
+	for n := range c.Differences {
+		d := &c.Differences[n]
+		if d.SettlesDays > 0 && c.Replications > 1 && (d.A == c.Best && d.B == i || d.A == i && d.B == c.Best) {
+			return " (" + settling(d) + ")"
+		}
 	}
-	front := namesWhere(c, func(i int) bool { return c.Alternatives[i].Unbeaten })
-	p.say("No other beats these in chance, days and metres at once, as estimated: %s.", strings.Join(front, "; "))
+	return ""
+}
+
+// counted writes a number of things.
+func counted(n int, thing string) string {
+	if n == 1 {
+		return "1 " + thing
+	}
+	return fmt.Sprintf("%d %ss", n, thing)
 }
 
 func namesWhere(c *logbook.Comparison, holds func(i int) bool) (names []string) {

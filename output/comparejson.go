@@ -83,6 +83,8 @@ type searchJSON struct {
 	LeftOut   int         `json:"left_out_without_being_ruled_out"`
 	NextDays  number      `json:"next_reckoned_days_behind"`
 	NextFirst number      `json:"next_reckoned_chance_behind"`
+	ErrorDays number      `json:"reckoning_error_days"`
+	ErrorOf   number      `json:"reckoning_error_chance"`
 	Rule      string      `json:"rule"`
 }
 
@@ -182,7 +184,8 @@ func searchOf(s *logbook.Search) *searchJSON {
 		return nil
 	}
 	j := &searchJSON{Allowed: s.Allowed, Uncounted: s.Uncounted, Reckoned: s.Reckoned, Stages: []stageJSON{}, LeftOut: s.LeftOut,
-		NextDays: number(daysInterval(s.NextDays).Mean), NextFirst: number(s.NextFirst), Rule: s.Rule}
+		NextDays: number(daysInterval(s.NextDays).Mean), NextFirst: number(s.NextFirst),
+		ErrorDays: number(s.ErrorDays / float64(unit.Day)), ErrorOf: number(s.ErrorFirst), Rule: s.Rule}
 	for _, stage := range s.Stages {
 		j.Stages = append(j.Stages, stageJSON(stage))
 	}

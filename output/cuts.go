@@ -34,7 +34,7 @@ func (p *page) cuts(c *logbook.Comparison) error {
 		return err
 	}
 	p.say("Saves and core: of the whole programme, no deadline, replication by replication; what comes later meets another sea, so one " +
-		"thing less may cost days once in a while. Section: of the site's section that comes up in at least one hole, less of it. The rest: chances within the days of what is left.")
+		"thing less may cost days once in a while. Section: points of the site's section that no hole brings up any more. The rest: chances within the days of what is left.")
 	return nil
 }
 

@@ -36,17 +36,7 @@ func (p *page) cautions() {
 // repeat prints the call that gives the same answer again.
 func (p *page) repeat(s *logbook.Summary) {
 	p.heading("The same answer again")
-	call := "coredays simulate"
-	if s.File != "" && !s.Invented {
-		call += " " + quoted(s.File)
-	}
-	for _, setting := range s.Settings {
-		call += " --set " + quoted(setting)
-	}
-	if s.Anyway {
-		call += " --anyway"
-	}
-	call += fmt.Sprintf(" --seed %d --replications %d", s.Seed, max(s.Replications, 1))
+	call := call(s)
 	if line := indent + printable(call); displayed(line) <= pageWidth {
 		p.WriteString(line + "\n") // as it is, with several blanks in a path if it has them
 		return
@@ -60,4 +50,19 @@ func quoted(path string) string {
 		return "'" + strings.ReplaceAll(path, "'", `'\''`) + "'"
 	}
 	return path
+}
+
+// call is the command line of a simulation.
+func call(s *logbook.Summary) string {
+	call := "coredays simulate"
+	if s.File != "" && !s.Invented {
+		call += " " + quoted(s.File)
+	}
+	for _, setting := range s.Settings {
+		call += " --set " + quoted(setting)
+	}
+	if s.Anyway {
+		call += " --anyway"
+	}
+	return call + fmt.Sprintf(" --seed %d --replications %d", s.Seed, max(s.Replications, 1))
 }

@@ -26,7 +26,7 @@ func (p *page) why(c *logbook.Comparison) error {
 	p.item(fmt.Sprintf("Way: %s nmi against %s nmi; sailing takes %s d against %s d.", miles(best), miles(short),
 		meanOf(best, activity.Sailing), meanOf(short, activity.Sailing)))
 	p.item(fmt.Sprintf("Season and sea: waiting takes %s d against %s d, at each site as below.", meanOf(best, activity.Waiting), meanOf(short, activity.Waiting)))
-	p.item("Port: when days run out, the last site pays. " + lastSite(best, "Here that is") + "; " + lastSite(short, "on the shortest track it is") + ".")
+	p.item("Port: when days run out, the last site pays. " + lastSites(best, short) + ".")
 	p.item(capsSentence(best))
 	p.WriteByte('\n')
 	if err := p.visitsCompared(best, short); err != nil {
@@ -41,20 +41,34 @@ func meanOf(a *logbook.Alternative, class activity.Class) string {
 	return fixed(a.Summary.Needed.ByClass[class].Mean/float64(unit.Day), 1)
 }
 
-// lastSite tells what of the last primary site is of rank 1.
-func lastSite(a *logbook.Alternative, begin string) string {
-	last, ones := logbook.Site{}, 0
+// lastSites tells which site pays in either order.
+func lastSites(best, short *logbook.Alternative) string {
+	one, other := lastSite(best), lastSite(short)
+	if one.Name == other.Name {
+		return "That is " + one.Name + " in both"
+	}
+	return fmt.Sprintf("Here that is %s, on the shortest track %s", shareOfFirst(one), shareOfFirst(other))
+}
+
+// lastSite is the last of the primary sites.
+func lastSite(a *logbook.Alternative) (last logbook.Site) {
 	for _, s := range a.Summary.Sites {
 		if !s.Alternate {
 			last = s
 		}
 	}
-	for _, h := range last.Holes {
+	return last
+}
+
+// shareOfFirst tells how much of a site is of rank 1.
+func shareOfFirst(s logbook.Site) string {
+	ones := 0
+	for _, h := range s.Holes {
 		if h.Rank <= 1 {
 			ones++
 		}
 	}
-	return fmt.Sprintf("%s %s, where %d of %d holes and tasks are of rank 1", begin, last.Name, ones, len(last.Holes))
+	return fmt.Sprintf("%s with %d of its %s of rank 1", s.Name, ones, counted(len(s.Holes), "item"))
 }
 
 // capsSentence lists the caps of the sites.
@@ -152,22 +166,26 @@ func (p *page) searched(c *logbook.Comparison) error {
 		p.item(fmt.Sprintf("More than %d orders keep the rules. Of beginnings of orders, those with the least days reckoned were followed up; %d orders were "+
 			"reckoned from single visits to each site.", s.Allowed, s.Reckoned))
 	case s.Reckoned > 0:
-		p.item(fmt.Sprintf("%d orders keep the rules. All were reckoned from single visits to each site on each day.", s.Allowed))
+		p.item(fmt.Sprintf("%d orders by the rules of the scenario. All were reckoned from single visits to each site on each day.", s.Allowed))
 	default:
-		p.item(fmt.Sprintf("%d orders keep the rules, and all were sailed.", s.Allowed))
+		p.item(counted(s.Allowed, "order") + " in all by the rules of the scenario, and all were sailed.")
+	}
+	if a := &c.Alternatives[c.Best]; slices.ContainsFunc(a.Summary.Sites, func(s logbook.Site) bool { return s.Alternate }) {
+		p.item("Alternates come after the primary sites in any order, where time is left.")
 	}
 	for _, stage := range s.Stages {
-		p.item(fmt.Sprintf("%d orders were sailed %d times.", stage.Orders, stage.Replications))
+		p.item(fmt.Sprintf("%d orders were sailed in %s.", stage.Orders, counted(stage.Replications, "replication")))
 	}
 	if s.Reckoned > 0 {
 		next := daysInterval(s.NextDays)
-		p.item(fmt.Sprintf("The next order, which was not sailed, is behind the first by %s points of chance and %s d, as reckoned. The reckoning is no proof.",
-			signedFixed(100*s.NextFirst, 0), signedFixed(next.Mean, 1)))
+		p.item(fmt.Sprintf("The next order, which was not sailed, is behind the first by %s points of chance and %s d as reckoned. "+
+			"Sailed less reckoned, the orders above differ among themselves by %s points and %s d (standard deviation): the reckoning is no proof.",
+			signedFixed(100*s.NextFirst, 0), signedFixed(next.Mean, 1), figures(100*s.ErrorFirst), figures(s.ErrorDays/float64(unit.Day))))
 	}
 	if s.LeftOut > 0 {
 		p.item(fmt.Sprintf("%d orders were left out that nothing had ruled out, for being behind by the estimates so far.", s.LeftOut))
 	}
-	p.item(fmt.Sprintf("The %d orders above were sailed %d times, with luck that none of them was picked for.", len(c.Alternatives), c.Replications))
+	p.item(fmt.Sprintf("The %d orders above were sailed in %s with luck that none of them was picked for.", len(c.Alternatives), counted(c.Replications, "replication")))
 	p.item("Ruled out by: " + s.Rule + ".")
 	return nil
 }

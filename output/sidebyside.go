@@ -15,13 +15,13 @@ func (p *page) sideBySide(c *logbook.Comparison) error {
 	p.heading("Side by side")
 	p.WriteByte('\n')
 	order := c.Question == logbook.WhichOrder
-	columns := []column{words(headingOf(c.Question), 30), numbers("rank 1\ndone (%)"), numbers("all\ndone (%)")}
+	columns := []column{words(headingOf(c.Question), 30), numbers("done (%):\nrank 1"), numbers("\nall")}
 	if order {
 		columns = append(columns, numbers("days (d)\nP50"), numbers("days more than\nthe first (d)"), numbers("track\n(nmi)"), numbers("core\n(m)"))
 	} else {
 		columns = append(columns, numbers("days needed (d)\nP50 (P10–P90)"), numbers("days more than\nthe first (d)"), numbers("waiting\n(d)"), numbers("core\n(m)"))
 	}
-	columns = append(columns, words("", 6))
+	columns = append(columns, words("", 8))
 	var rows [][]string
 	for _, i := range byMerit(c) {
 		rows = append(rows, sideRow(c, i, order))
@@ -32,6 +32,9 @@ func (p *page) sideBySide(c *logbook.Comparison) error {
 	within := figures(c.Alternatives[c.Best].Summary.Allotted.SeaDays.Days())
 	p.say("Done and core: within the days (%s d for the first). Days and waiting: of the whole programme, no deadline. Days more, "+
 		"waiting and core are means; the intervals hold all at once with %.0f %% confidence.", within, 100*c.Confidence)
+	if len(c.Alternatives) > 2 {
+		p.say("*: as estimated, no other here beats it in chance, days and core at once.")
+	}
 	return nil
 }
 
@@ -69,7 +72,7 @@ func sideRow(c *logbook.Comparison, i int, order bool) []string {
 	} else {
 		row = append(row, ranged(days, 1), more(c, i), fixed(waitingDays(a.Summary), 1))
 	}
-	return append(row, fixed(a.Summary.Allotted.Recovered.Mean, 0), standing(c, i))
+	return append(row, fixed(a.Summary.Allotted.Recovered.Mean, 0), standing(c, i)+orLess(" *", starred(c, i)))
 }
 
 // more is how many days an alternative needs more than the first.
@@ -89,6 +92,11 @@ func standing(c *logbook.Comparison, i int) string {
 		return "alike"
 	}
 	return "behind"
+}
+
+// starred tells whether an alternative has the mark of those that no other beats on all counts.
+func starred(c *logbook.Comparison, i int) bool {
+	return len(c.Alternatives) > 2 && c.Alternatives[i].Unbeaten
 }
 
 // waitingDays is the mean time waiting on weather, d.
@@ -137,7 +145,7 @@ func (p *page) differences(c *logbook.Comparison) error {
 	p.heading("Differences%s, replication by replication (mean and its 95 %% interval)", orLess(" from "+c.Alternatives[c.Best].Name, len(c.Alternatives) > mostPaired))
 	p.WriteByte('\n')
 	few := len(c.Alternatives) <= mostPaired
-	columns := []column{words("the one", 24), words("less the other", 24), numbers("days needed\n(d)"), numbers("the one is\nshorter (%)"),
+	columns := []column{words("the one", 24), words("less the\nother", 24), numbers("days needed\n(d)"), numbers("the one is\nshorter (%)"),
 		numbers("rank 1 done\n(points)"), numbers("core\n(m)")}
 	if !few {
 		columns = slices.Delete(columns, 1, 2)

@@ -12,6 +12,8 @@ type recordFile struct {
 	Version     text            `mapstructure:"version"`
 	SitePace    *spreadFile     `mapstructure:"site_pace"`
 	Eras        []eraFile       `mapstructure:"eras"`
+	PistonAlone text            `mapstructure:"piston_alone"`
+	Slower      slowerFile      `mapstructure:"rotary_slower"`
 	Work        workFile        `mapstructure:"work"`
 	Lithologies []lithologyFile `mapstructure:"lithologies"`
 }
@@ -20,6 +22,16 @@ type eraFile struct {
 	From    text `mapstructure:"from"`
 	Piston  text `mapstructure:"piston"`
 	Rotated text `mapstructure:"rotated"`
+}
+
+type slowerFile struct {
+	Below   fromFile `mapstructure:"below"`
+	InWater fromFile `mapstructure:"in_water"`
+}
+
+type fromFile struct {
+	From text `mapstructure:"from"`
+	Rate text `mapstructure:"rate"`
 }
 
 type workFile struct {
@@ -55,10 +67,13 @@ func readUnrecorded(name string, data []byte) (Unrecorded, Faults) {
 	c.said = decode(v, o, &f)
 	c.version(f.Version)
 	u := Unrecorded{
-		SitePace:  c.quantity("site_pace", f.SitePace, paceMeasure, spread.Quantity{}),
-		WithWater: c.number("work.with_water", f.Work.WithWater, powerMeasure),
-		WithDepth: c.number("work.with_depth", f.Work.WithDepth, powerMeasure),
+		SitePace:    c.quantity("site_pace", f.SitePace, paceMeasure, spread.Quantity{}),
+		PistonAlone: c.number("piston_alone", f.PistonAlone, paceMeasure),
+		WithWater:   c.number("work.with_water", f.Work.WithWater, powerMeasure),
+		WithDepth:   c.number("work.with_depth", f.Work.WithDepth, powerMeasure),
 	}
+	u.Below = c.slower("rotary_slower.below", f.Slower.Below)
+	u.InWater = c.slower("rotary_slower.in_water", f.Slower.InWater)
 	for i, e := range f.Eras {
 		path := at("eras", i)
 		u.Eras = append(u.Eras, Era{int(c.number(join(path, "from"), e.From, yearMeasure)),
@@ -72,6 +87,10 @@ func readUnrecorded(name string, data []byte) (Unrecorded, Faults) {
 }
 
 var workKeys = [UnrecordedClasses]string{"piston", "extended", "rotary", "rotary_from_the_sea_floor", "without_cores"}
+
+func (c *clerk) slower(path string, f fromFile) Slower {
+	return Slower{From: c.number(join(path, "from"), f.From, waterLimitMeasure), Rate: c.number(join(path, "rate"), f.Rate, paceMeasure)}
+}
 
 func (c *clerk) sometimes(path string, f sometimesFile) Sometimes {
 	return Sometimes{

@@ -8,18 +8,26 @@ import (
 )
 
 // layers are the ground of a site of which only the record of its holes is known: soft as deep as
-// the extended barrel and piston corers went, harder below.
+// the extended barrel and piston corers went, harder below, and harder still deep in a hole.
 func (u *Unrecorded) layers(s *record.Site) []ground.Layer {
-	hard := rotaryGround
+	hard := u.Ground[rotaryGround]
 	if isBare(s) {
-		hard = bareGround
+		hard = u.Ground[bareGround]
 	}
+	if float64(s.Water()) >= u.InWater.From {
+		hard.Rate.Shape = times{hard.Rate.Shape, u.InWater.Rate}
+	}
+	harder := hard
+	harder.Rate.Shape = times{hard.Rate.Shape, u.Below.Rate}
+	soft, deep := softTo(s), unit.Depth(u.Below.From)
 	var layers []ground.Layer
-	soft := softTo(s)
 	if soft > 0 {
 		layers = append(layers, ground.Layer{Bottom: soft, Lithology: u.Ground[softGround]})
 	}
-	return append(layers, ground.Layer{Bottom: max(soft, s.Deepest()) + 1, Lithology: u.Ground[hard]})
+	if deep > soft {
+		layers = append(layers, ground.Layer{Bottom: deep, Lithology: hard})
+	}
+	return append(layers, ground.Layer{Bottom: max(soft, deep, s.Deepest()) + 1, Lithology: harder})
 }
 
 // softTo is the depth down to which the extended barrel or a piston corer cored at a site.

@@ -17,12 +17,15 @@ var recordText []byte
 
 // Unrecorded is what a record of holes leaves open and the model completes: see record.yaml.
 type Unrecorded struct {
-	SitePace  spread.Quantity // in place of the ship's
-	Eras      []Era           // by rising year
-	Work      [UnrecordedClasses]Sometimes
-	WithWater float64 // power of the water depth over 2500 m with which the work grows
-	WithDepth float64 // power of the depth of the hole over 300 m
-	Ground    [grounds]ground.Lithology
+	SitePace    spread.Quantity // in place of the ship's
+	Eras        []Era           // by rising year
+	PistonAlone float64         // piston cycles of sites without other tools, against those of all
+	Below       Slower          // rotary cutting deep in a hole
+	InWater     Slower          // rotary cutting in deep water
+	Work        [UnrecordedClasses]Sometimes
+	WithWater   float64 // power of the water depth over 2500 m with which the work grows
+	WithDepth   float64 // power of the depth of the hole over 300 m
+	Ground      [grounds]ground.Lithology
 }
 
 // Era is how the cycles of some years went against those of the built-in ship.
@@ -51,6 +54,12 @@ const (
 	bareGround
 	grounds
 )
+
+// Slower is a rate's share of its even value from a depth on.
+type Slower struct {
+	From float64 // m
+	Rate float64
+}
 
 // Sometimes is a time that comes with a chance; where it comes it is lognormal.
 type Sometimes struct {

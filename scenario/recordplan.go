@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"coredays/model/coring"
 	"coredays/model/geo"
 	"coredays/model/plan"
 	"coredays/model/record"
@@ -50,7 +51,7 @@ func (u *Unrecorded) Plan(s record.Site, known Knowledge) (*plan.Plan, error) {
 	port := plan.Port{Name: "port", Position: position}
 	p := &plan.Plan{Title: s.Program + " " + s.Leg + " " + s.Name, Sails: s.Start(), SeaDays: longestVisit, From: port, To: port,
 		InPort: spread.Just(0), Ship: builtIn().ship.Ship, Order: []int{0}}
-	p.Ship.Rates = u.rates(p.Ship.Rates, s.Start().Year(), known)
+	p.Ship.Rates = u.rates(p.Ship.Rates, &s, known)
 	p.Sites = []plan.Site{{Name: s.Name, Position: position, WaterDepth: s.Water(), Climate: climate, Refusal: neverRefused,
 		Layers: u.layers(&s), Items: u.items(&s, known)}}
 	return p, nil
@@ -99,7 +100,7 @@ var neverRefused = plan.Refusal{Overpull: unit.Force(math.MaxFloat64), PartialSt
 // rates are the ship's rates without the accidents that show in the record (a string lost or a
 // funnel not found again ended the hole, and what was then drilled is a hole of its own), at the
 // pace of the years.
-func (u *Unrecorded) rates(rates [rig.Rates]spread.Quantity, year int, known Knowledge) [rig.Rates]spread.Quantity {
+func (u *Unrecorded) rates(rates [rig.Rates]spread.Quantity, s *record.Site, known Knowledge) [rig.Rates]spread.Quantity {
 	never := []rig.Rate{rig.LostBHA, rig.FunnelLost, rig.ExtendedLeastRate}
 	if known == Counts {
 		never = append(never, rig.FailedStart)
@@ -107,7 +108,10 @@ func (u *Unrecorded) rates(rates [rig.Rates]spread.Quantity, year int, known Kno
 	for _, r := range never {
 		rates[r] = spread.Just(0)
 	}
-	e := u.era(year)
+	e := u.era(s.Start().Year())
+	if s.DeepestTool() == coring.APC {
+		e.Piston *= u.PistonAlone
+	}
 	rates[rig.SitePace] = u.SitePace
 	rates[rig.PistonPace].Shape = times{rates[rig.PistonPace].Shape, e.Piston}
 	rates[rig.ExtendedPace].Shape = times{rates[rig.ExtendedPace].Shape, e.Rotated}

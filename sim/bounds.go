@@ -42,7 +42,7 @@ func (s *ship) obey() {
 
 // workLeft tells whether anything of the hole in hand is left to do.
 func (s *ship) workLeft() bool {
-	return s.hole.depth < s.hole.aim-shortest || s.coringLeft() || s.loggingDue()
+	return s.aheadLeft() || s.coringLeft() || s.loggingDue()
 }
 
 // mustLeave tells whether there is no time any more for work of so many seconds here.
@@ -115,18 +115,19 @@ func (s *ship) reserve(at voyage.Place, rank int) float64 {
 	return total + s.homeTime(at)
 }
 
-// passOver tells whether a site is dropped because not even its first item fits.
+// passOver tells whether a site is dropped because none of its items fits. What is wanted only as an
+// earlier hole turns out is no reason to go there.
 func (s *ship) passOver(n int) bool {
 	if !s.bound {
 		return false
 	}
 	place := voyage.SitePlace(n)
-	left := s.v.Deadline - s.clock - s.guess.leg[s.at][place]*contingency - s.homeTime(place)
+	left := s.v.Deadline - s.clock - s.passageTime(place) - s.homeTime(place)
 	if !s.timeUp {
 		for i := range s.v.Sites[n].Items {
 			item := &s.v.Sites[n].Items[i]
 			work := s.reckons(item) * worth(item)
-			if s.items[item.Number].state == ahead && left >= work && (s.v.Sites[n].Cap == 0 || float64(s.v.Sites[n].Cap) >= work) &&
+			if item.When == nil && s.items[item.Number].state == ahead && left >= work && (s.v.Sites[n].Cap == 0 || float64(s.v.Sites[n].Cap) >= work) &&
 				left-work >= s.reserve(place, item.Rank)-s.homeTime(place) {
 				if s.v.Sites[n].Alternate {
 					s.fork()

@@ -38,10 +38,12 @@ func (s *ship) landCore(t coring.Tool, from, length, share float64) {
 	tool.cored += length
 	tool.recovered += recovered
 	s.splice(t, from, length, min(1, share))
+	s.sectionCut(from, length, share)
 	s.used[liners]++
 	s.used[catchers] += 2
 	s.used[sections] += int(recovered/sectionLength) + 1
 	s.land()
+	s.cores.note(s, t, length, recovered)
 	if s.diary != nil {
 		s.diary.core(s, t, length, recovered)
 	}

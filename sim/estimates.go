@@ -76,6 +76,15 @@ func (s *ship) reckons(i *voyage.Item) float64 {
 	return s.guess.item[i.Number] * (trust + s.seen) / (trust + s.reckoned)
 }
 
+// passageTime is the crew's estimate of the passage from where the ship is to a site, s.
+func (s *ship) passageTime(to voyage.Place) float64 {
+	t := s.guess.leg[s.at][to] * contingency
+	if s.at == voyage.FromPort {
+		t += s.rateMedian(rig.Pilotage)
+	}
+	return t
+}
+
 // homeTime is the crew's estimate of the passage from a place to the last port, s.
 func (s *ship) homeTime(from voyage.Place) float64 {
 	return s.guess.leg[from][voyage.ToPort]*contingency + s.rateMedian(rig.Pilotage) + s.rateMedian(rig.HomeReserve)

@@ -6,6 +6,7 @@ import (
 	"sync"
 	"sync/atomic"
 
+	"coredays/model/activity"
 	"coredays/model/chance"
 	"coredays/model/voyage"
 )
@@ -16,6 +17,7 @@ import (
 // Visits are the results of a hindcast.
 type Visits struct {
 	Days    [][]float64 // by voyage, by replication: s on site
+	Lost    [][]float64 // of these: s waiting on weather and repairing breakdowns
 	Stopped bool        // the context ended the run; Days is then empty
 }
 
@@ -23,7 +25,7 @@ type Visits struct {
 // what is drawn for an expedition. As with Replicate, the results are the same for any number of
 // workers.
 func Hindcast(ctx context.Context, voyages []*voyage.Voyage, groups []string, run Run) *Visits {
-	days := make([][]float64, len(voyages))
+	days, lost := make([][]float64, len(voyages)), make([][]float64, len(voyages))
 	var next, finished atomic.Int64
 	var group sync.WaitGroup
 	for range workersOf(run) {
@@ -33,7 +35,7 @@ func Hindcast(ctx context.Context, voyages []*voyage.Voyage, groups []string, ru
 				if n >= len(voyages) {
 					return
 				}
-				days[n] = visits(ctx, voyages[n], seedOf(run.Seed, groups[n]), max(1, run.Replications))
+				days[n], lost[n] = visits(ctx, voyages[n], seedOf(run.Seed, groups[n]), max(1, run.Replications))
 				if f := int(finished.Add(1)); run.Progress != nil {
 					run.Progress(f)
 				}
@@ -44,7 +46,7 @@ func Hindcast(ctx context.Context, voyages []*voyage.Voyage, groups []string, ru
 	if ctx.Err() != nil {
 		return &Visits{Stopped: true}
 	}
-	return &Visits{Days: days}
+	return &Visits{Days: days, Lost: lost}
 }
 
 func workersOf(run Run) int {
@@ -57,10 +59,11 @@ func workersOf(run Run) int {
 // seedOf gives each group a luck of its own.
 func seedOf(seed uint64, group string) uint64 { return seed ^ uint64(chance.KeyOf("group", group)) }
 
-// visits are the days of the replications of one visit, s.
-func visits(ctx context.Context, v *voyage.Voyage, seed uint64, replications int) []float64 {
+// visits are the days of the replications of one visit, and what of them was lost to weather and
+// breakdowns, s.
+func visits(ctx context.Context, v *voyage.Voyage, seed uint64, replications int) (days, lost []float64) {
 	s := newShip(v)
-	days := make([]float64, replications)
+	days, lost = make([]float64, replications), make([]float64, replications)
 	for n := range days {
 		if ctx.Err() != nil {
 			break
@@ -68,8 +71,9 @@ func visits(ctx context.Context, v *voyage.Voyage, seed uint64, replications int
 		s.begins(seed, n)
 		s.visits()
 		days[n] = s.clock
+		lost[n] = s.spent[activity.WaitOnWeather] + s.spent[activity.Breakdown]
 	}
-	return days
+	return days, lost
 }
 
 // visits does all there is to do at the first site, from the moment the ship is over it until all

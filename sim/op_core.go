@@ -60,7 +60,7 @@ func (s *ship) judgeSlowness(slow bool) {
 	if s.hole.slow < 2 {
 		return
 	}
-	if s.hole.stage == len(s.stages())-1 {
+	if s.hole.stage == len(s.stages())-1 && s.toGo() > shortest {
 		s.items[s.item.Number].incomplete = true
 	}
 	s.nextStage()

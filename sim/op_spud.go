@@ -25,6 +25,7 @@ func (s *ship) spud() {
 	s.hole.open = true
 	s.bit = s.here.Floor
 	s.items[s.item.Number].holes++
+	s.markDepth()
 }
 
 // mostFailedStarts bounds the starts given up one after the other: seven are on record at one site

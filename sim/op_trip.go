@@ -61,7 +61,7 @@ func (s *ship) drillDown() {
 // drillTo drills at a rate to a depth, a joint at a time: the joint in hand is finished in any sea, and
 // the bit is where it got to when the sea or the end of the time stops the work.
 func (s *ship) drillTo(to, rate float64) {
-	for s.hole.depth < to && s.ended == goingOn {
+	for s.hole.depth < to && s.ended == goingOn && !s.outOfTime() {
 		from, length := s.hole.depth, min(s.rateMedian(rig.JointLength), to-s.hole.depth)
 		takes := length / rate
 		s.deepen(length * s.doBy(activity.DrillAhead, takes, takes) / takes)
@@ -75,6 +75,7 @@ func (s *ship) deepen(length float64) {
 	s.bit = s.bottom()
 	log := &s.items[s.item.Number]
 	log.depth = max(log.depth, s.hole.depth)
+	s.markDepth()
 	s.drifted = max(s.drifted, s.bit)
 }
 

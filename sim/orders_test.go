@@ -8,6 +8,8 @@ import (
 	"slices"
 	"testing"
 
+	"gonum.org/v1/gonum/stat"
+
 	"coredays/model/geo"
 	"coredays/model/plan"
 	"coredays/model/unit"
@@ -24,7 +26,7 @@ func scattered(n int, random *rand.Rand) *plan.Plan {
 	}
 	p := expedition(sites...)
 	p.To.Position = geo.Position{Latitude: 10, Longitude: 40}
-	p.SeaDays = 300 * unit.Day
+	p.SeaDays = 120 * unit.Day
 	return p
 }
 
@@ -60,7 +62,9 @@ func TestTheBestOrderOfACertainPlanIsTheShortestOfAll(t *testing.T) {
 			p.Before = []plan.Precedence{{First: n - 1, Then: 0}, {First: 1, Then: 2}}
 		}
 		least, orders := shortestByHand(p)
-		c := BestOrder(context.Background(), compiled(t, p), Run{Seed: 1, Replications: 2})
+		quick := usual
+		quick.reckonings = 2 // all alike
+		c := quick.bestOrder(context.Background(), compiled(t, p), Run{Seed: 1, Replications: 2})
 		best := &c.Alternatives[c.Best]
 		if math.Abs(float64(best.Distance)-least) > 1 {
 			t.Errorf("%d sites: best is %s with %.0f km, by hand %.0f km", n, best.Name, float64(best.Distance)/1000, least/1000)
@@ -126,7 +130,7 @@ func fiveSites() *plan.Plan {
 
 func TestASearchOfFewOrdersAgreesWithSailingAll(t *testing.T) {
 	v := compiled(t, fiveSites())
-	run := Run{Seed: 5, Replications: 80}
+	run := Run{Seed: 5, Replications: 40}
 	full := usual
 	full.least, full.perStage, full.finalists = run.Replications, 1_000_000, 1000 // every order, all replications
 	whole := full.bestOrder(context.Background(), v, run)
@@ -134,7 +138,7 @@ func TestASearchOfFewOrdersAgreesWithSailingAll(t *testing.T) {
 		t.Fatalf("%d of 120 orders were sailed", len(whole.Alternatives))
 	}
 	narrow := usual
-	narrow.few, narrow.kept = 20, 30
+	narrow.few, narrow.kept, narrow.reckonings = 20, 30, 50
 	found := narrow.bestOrder(context.Background(), v, run)
 	if found.Search.Reckoned != 120 || found.Search.Stages[0].Orders != 30 {
 		t.Fatalf("the search was %+v", found.Search)
@@ -169,6 +173,21 @@ func TestTheVisitBookReckonsWhatIsSailed(t *testing.T) {
 	}
 }
 
+// Where much is uncertain the visit book still puts the orders as sailing puts them.
+func TestTheVisitBookPutsOrdersAsSailingDoes(t *testing.T) {
+	v := compiled(t, fiveSites())
+	reckoned, _ := newVisitBook(context.Background(), v, 1, 50, 0).reckonOrders(context.Background(), orderRulesOf(v), 1000)
+	var byBook, bySailing []float64
+	for i := 0; i < len(reckoned); i += 6 {
+		c := candidate{v: v.InOrder(reckoned[i].order)}
+		c.sail(1, 50)
+		byBook, bySailing = append(byBook, reckoned[i].days), append(bySailing, meritsOf(c.outcomes).days)
+	}
+	if r := stat.Correlation(byBook, bySailing, nil); r*r < 0.5 { // most of the variance between orders is told
+		t.Errorf("reckoned and sailed days of %d orders are correlated by %.3f", len(byBook), r)
+	}
+}
+
 // eightSites is an uncertain expedition with 40,320 orders.
 func eightSites() *plan.Plan {
 	p := fiveSites()
@@ -184,7 +203,9 @@ func eightSites() *plan.Plan {
 }
 
 func TestEightSitesAreAllReckoned(t *testing.T) {
-	c := BestOrder(context.Background(), compiled(t, eightSites()), Run{Seed: 1, Replications: 10})
+	quick := usual
+	quick.reckonings = 8
+	c := quick.bestOrder(context.Background(), compiled(t, eightSites()), Run{Seed: 1, Replications: 4})
 	if s := c.Search; s.Allowed != 40_320 || s.Uncounted || s.Stages[0].Orders != usual.kept || s.NextDays.Mean <= 0 && s.NextFirst <= 0 {
 		t.Errorf("the search was %+v", s)
 	}
@@ -196,5 +217,24 @@ func BenchmarkEightSites(b *testing.B) {
 	v := compiled(b, eightSites())
 	for b.Loop() {
 		BestOrder(context.Background(), v, Run{Seed: 1, Replications: 2000})
+	}
+}
+
+// With more beginnings of orders than are followed up the search tells so, and still finds a way that
+// is short.
+func TestASearchThatDropsBeginningsTellsSo(t *testing.T) {
+	random := rand.New(rand.NewPCG(5, 5))
+	narrow := usual
+	narrow.few, narrow.kept, narrow.reckonings, narrow.beam = 20, 20, 2, 60
+	for range 3 {
+		p := scattered(6, random)
+		least, _ := shortestByHand(p)
+		c := narrow.bestOrder(context.Background(), compiled(t, p), Run{Seed: 1, Replications: 2})
+		if !c.Search.Uncounted || c.Search.Reckoned > 60*6 {
+			t.Errorf("the search was %+v", c.Search)
+		}
+		if got := float64(c.Alternatives[c.Best].Distance); got > 1.1*least {
+			t.Errorf("the way found is %.0f km, the shortest %.0f km", got/1000, least/1000)
+		}
 	}
 }

@@ -8,6 +8,8 @@ import (
 	"sync"
 	"sync/atomic"
 
+	"gonum.org/v1/gonum/stat"
+
 	"coredays/model/logbook"
 	"coredays/model/voyage"
 )
@@ -24,7 +26,7 @@ type search struct {
 	finalists  int
 }
 
-var usual = search{few: 720, kept: 1000, reckonings: 32, beam: widestBeam, least: 8, perStage: 4, finalists: 16}
+var usual = search{few: 720, kept: 400, reckonings: 200, beam: widestBeam, least: 8, perStage: 4, finalists: 16}
 
 // growth is how many times more replications a stage has than the one before.
 const growth = 4
@@ -49,6 +51,7 @@ func (s search) bestOrder(ctx context.Context, v *voyage.Voyage, run Run) *logbo
 	sailed = byMerit(sailed)
 	c := compared(sailed, h.run, stopped, missed)
 	c.Question, c.Search = logbook.WhichOrder, &h.found
+	h.judgeReckoning(sailed)
 	for i := range c.Alternatives {
 		if c.Alternatives[i].Name == h.nameOf(h.shortest) {
 			c.Reference = i
@@ -74,10 +77,11 @@ type hunt struct {
 	rules    orderRules
 	seed     uint64
 	left     []*candidate
-	able     []bool  // of those left: not ruled out
-	shortest []int   // the order with the shortest track
-	length   float64 // of it, m
-	sailed   int     // replications so far
+	able     []bool            // of those left: not ruled out
+	shortest []int             // the order with the shortest track
+	length   float64           // of it, m
+	sailed   int               // replications so far
+	reckoned map[string]merits // by name of the order
 	found    logbook.Search
 }
 
@@ -121,11 +125,14 @@ func (h *hunt) keep(reckoned []reckonedOrder) {
 	byRule, byDays := ranked(list), ranked(list)
 	slices.SortStableFunc(byDays, func(i, j int) int { return cmp.Compare(list[i].days, list[j].days) })
 	taken := map[int]bool{}
+	h.reckoned = map[string]merits{}
 	for i := range min(h.kept, len(reckoned)) {
 		for _, n := range []int{byRule[i], byDays[i]} {
 			if len(taken) < h.kept && !taken[n] {
 				taken[n] = true
-				h.add(h.rules.withAlternates(reckoned[n].order))
+				order := h.rules.withAlternates(reckoned[n].order)
+				h.reckoned[h.nameOf(order)] = list[n]
+				h.add(order)
 			}
 		}
 	}
@@ -136,6 +143,21 @@ func (h *hunt) keep(reckoned []reckonedOrder) {
 			h.found.NextFirst = best.first - list[n].first
 			break
 		}
+	}
+}
+
+// judgeReckoning tells by how much the orders that were sailed in the end differ from what was
+// reckoned of them, beyond what all differ by alike.
+func (h *hunt) judgeReckoning(sailed []sailedAlternative) {
+	var first, days []float64
+	for i := range sailed {
+		if r, known := h.reckoned[sailed[i].Name]; known {
+			m := meritsOf(sailed[i].outcomes)
+			first, days = append(first, m.first-r.first), append(days, m.days-r.days)
+		}
+	}
+	if len(days) > 1 {
+		h.found.ErrorFirst, h.found.ErrorDays = stat.StdDev(first, nil), stat.StdDev(days, nil)
 	}
 }
 

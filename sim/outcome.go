@@ -64,12 +64,3 @@ func (c *candidate) sail(seed uint64, upTo int) {
 		c.outcomes = append(c.outcomes, columns.outcomeOf(whole, within))
 	}
 }
-
-// of is one figure of all replications.
-func (c *candidate) of(figure int) []float64 {
-	values := make([]float64, len(c.outcomes))
-	for n := range c.outcomes {
-		values[n] = c.outcomes[n][figure]
-	}
-	return values
-}

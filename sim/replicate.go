@@ -33,6 +33,8 @@ type Results struct {
 	needed  []float64 // row after row: the whole programme, no deadline
 	bound   []float64 // the same replications under the rules of the expedition
 	done    []bool    // by replication
+	marks   []float32 // s after sailing, by replication, item and mark of its depth; NaN where it was not reached
+	section broughtUp // what was cored, came up and is covered by depth
 	Stopped bool      // the context ended the run
 }
 
@@ -40,7 +42,7 @@ type Results struct {
 // its number alone, so the results are the same for any number of workers. When the context ends,
 // the replications done so far are returned.
 func Replicate(ctx context.Context, v *voyage.Voyage, run Run) *Results {
-	r := &Results{columns: newColumns(v), run: run}
+	r := &Results{columns: newColumns(v), run: run, section: newBroughtUp(v)}
 	guess := reckon(v)
 	for want := max(1, run.Replications); len(r.done) < want && ctx.Err() == nil; {
 		r.extend(ctx, v, guess, min(want, len(r.done)+batch))
@@ -58,6 +60,7 @@ func (r *Results) extend(ctx context.Context, v *voyage.Voyage, guess *estimates
 	r.needed = append(r.needed, make([]float64, (want-from)*width)...)
 	r.bound = append(r.bound, make([]float64, (want-from)*width)...)
 	r.done = append(r.done, make([]bool, want-from)...)
+	r.marks = append(r.marks, make([]float32, (want-from)*v.Items*depthMarks)...)
 	workers := r.run.Workers
 	if workers <= 0 {
 		workers = runtime.GOMAXPROCS(0)
@@ -66,16 +69,22 @@ func (r *Results) extend(ctx context.Context, v *voyage.Voyage, guess *estimates
 	next.Store(int64(from))
 	finished.Store(int64(from))
 	var group sync.WaitGroup
+	var adding sync.Mutex
 	for range workers {
 		group.Go(func() {
-			bound, needed := newShip(v), newShip(v)
+			bound, needed, mine := newShip(v), newShip(v), newBroughtUp(v)
+			defer func() {
+				adding.Lock()
+				defer adding.Unlock()
+				r.section.join(&mine)
+			}()
 			bound.guess, bound.needed = guess, needed
 			for ctx.Err() == nil {
 				n := int(next.Add(1)) - 1
 				if n >= want {
 					return
 				}
-				r.sail(bound, n)
+				r.byDepth(bound, r.sail(bound, n), n, &mine)
 				if f := int(finished.Add(1)); r.run.Progress != nil {
 					r.run.Progress(f)
 				}
@@ -85,13 +94,14 @@ func (r *Results) extend(ctx context.Context, v *voyage.Voyage, guess *estimates
 	group.Wait()
 }
 
-// sail does one replication.
-func (r *Results) sail(bound *ship, n int) {
-	free := bound.sailsTwice(r.run.Seed, n)
+// sail does one replication and returns the ship that knows no deadline.
+func (r *Results) sail(bound *ship, n int) (free *ship) {
+	free = bound.sailsTwice(r.run.Seed, n)
 	width := r.columns.width
 	r.columns.write(r.needed[n*width:(n+1)*width], free)
 	r.columns.write(r.bound[n*width:(n+1)*width], bound)
 	r.done[n] = true
+	return free
 }
 
 // sailsTwice does one replication: the bound expedition, and from where a rule first bites the one

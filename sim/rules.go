@@ -57,7 +57,8 @@ func (s *ship) leavingStation() bool { return s.item == nil && s.positioned && s
 // hanging.
 func (s *ship) pipeNotWanted() bool { return s.item == nil && s.bit > 0 && !s.movesHanging() }
 
-func (s *ship) notOnStation() bool { return !s.positioned }
+// notOnStation: to leave a hole that is finished the ship need not come back to it.
+func (s *ship) notOnStation() bool { return !s.positioned && !s.hole.finished }
 
 func (s *ship) serviceDue() bool {
 	every := s.rateMedian(rig.RigServiceEvery)
@@ -86,7 +87,7 @@ func (s *ship) notOpen() bool { return !s.hole.open }
 func (s *ship) outOfHole() bool { return s.hole.open && s.bit < s.here.Floor && !s.bitWorn() }
 
 func (s *ship) drillingDue() bool {
-	return s.hole.depth < s.hole.aim-shortest && s.bit >= s.bottom()-0.1
+	return s.aheadLeft() && s.bit >= s.bottom()-0.1
 }
 
 func (s *ship) bitWorn() bool {
@@ -94,7 +95,7 @@ func (s *ship) bitWorn() bool {
 }
 
 func (s *ship) offBottom() bool {
-	return s.bit < s.bottom()-0.1 && !s.hole.hungLogging && s.coringLeft()
+	return s.bit < s.bottom()-0.1 && !s.hole.hungLogging && (s.aheadLeft() || s.coringLeft())
 }
 
 func (s *ship) penetrometerDue() bool {

@@ -19,17 +19,20 @@ func newShip(v *voyage.Voyage) *ship {
 	s.items = make([]itemLog, v.Items)
 	s.drawn = make([]drawn, len(v.Quantities))
 	s.bits = make([]uint64, words)
+	s.depths, s.slices = newDepths(v), newSlices(v)
 	return s
 }
 
 // begins puts the ship at the start of one replication, in port, ready to sail.
 func (s *ship) begins(seed uint64, replication int) {
 	*s = ship{v: s.v, coverage: s.coverage, guess: s.guess, needed: s.needed, diary: s.diary,
-		sea: weather{series: s.sea.series}, sites: s.sites, items: s.items, drawn: s.drawn, bits: s.bits}
+		sea: weather{series: s.sea.series}, sites: s.sites, items: s.items, drawn: s.drawn, bits: s.bits,
+		depths: s.depths, slices: s.slices}
 	clear(s.sites)
 	clear(s.items)
 	clear(s.drawn)
 	clear(s.bits)
+	s.depths.reset()
 	s.luck = chance.Replication(seed, replication)
 	s.sea.firstAt = secondsIntoYear(s.v.Plan.Sails)
 	s.sea.begin(s.v, s.luck)

@@ -68,11 +68,14 @@ type ship struct {
 	used      used
 	bits      []uint64 // recovered half-metres of every site
 	coverage  coverage
+	depths    depths
+	slices    slicing
 
 	spent  [activity.Kinds]float64 // s by kind of activity
 	drawn  []drawn
 	tried  [rig.Rates]tried
 	breaks int
+	cores  *coreLog // nil where nobody asks for the cores one by one
 	diary  *recorder
 }
 
@@ -109,6 +112,7 @@ type itemLog struct {
 	attempts   int     // times it was lost
 	holes      int     // times it was spudded
 	incomplete bool    // ended before its target
+	marks      int     // depths of the chart that it came to
 }
 
 // progress is how far a site or an item is.
@@ -129,7 +133,7 @@ type toolLog struct {
 
 // copyFrom makes the ship a copy of another that goes its own way from here.
 func (s *ship) copyFrom(o *ship) {
-	series, sites, items, bits, drawn := s.sea.series, s.sites, s.items, s.bits, s.drawn
+	series, sites, items, bits, drawn, depths := s.sea.series, s.sites, s.items, s.bits, s.drawn, s.depths
 	*s = *o
 	s.sea.series = series
 	s.sea.copyFrom(&o.sea)
@@ -137,4 +141,6 @@ func (s *ship) copyFrom(o *ship) {
 	s.items = append(items[:0], o.items...)
 	s.bits = append(bits[:0], o.bits...)
 	s.drawn = append(drawn[:0], o.drawn...)
+	s.depths = depths
+	s.depths.copyFrom(&o.depths)
 }

@@ -56,6 +56,15 @@ func (s *ship) rung() bool {
 		s.ended = stormPipe
 	case s.rough(s.v.ClearFloor) && s.inHole():
 		s.ended = stormClear
+	default:
+		return s.outOfTime()
+	}
+	return true
+}
+
+// outOfTime ends the script where there is no more time than for leaving.
+func (s *ship) outOfTime() bool {
+	switch {
 	case s.clock > s.longest():
 		s.ended = noTime
 	case s.bound && !s.timeUp && s.item != nil && s.mustLeave(0):

@@ -184,11 +184,19 @@ func (r *Results) consumables() []logbook.Consumable {
 	return list
 }
 
+// inPercent is a share in percent, to two figures.
+func inPercent(share float64) string {
+	if share > 0.995 {
+		return "100"
+	}
+	return fmt.Sprintf("%.2g", 100*share)
+}
+
 // warnings tells what is weak in the results.
 func (r *Results) warnings(s *logbook.Summary) []string {
 	var w []string
 	if never := share(r.column(r.needed, colNever), func(x float64) bool { return x > 0 }); never > 0 {
-		w = append(w, fmt.Sprintf("In %.2g %% of the replications the programme never ended: the sea was above a limit, or a layer too hard, for %g times the sea days. Their days count as they stood then.", 100*never, float64(mostTimes)))
+		w = append(w, fmt.Sprintf("In %s %% of the replications the programme never ended: the sea was above a limit, or a layer too hard, for %g times the sea days. Their days count as they stood then.", inPercent(never), float64(mostTimes)))
 	}
 	if s.Replications < 100 && s.Needed.Total.SD > 0 {
 		w = append(w, fmt.Sprintf("%d replications are too few for P10 and P90: take 1000 or more.", s.Replications))
@@ -197,7 +205,7 @@ func (r *Results) warnings(s *logbook.Summary) []string {
 		w = append(w, fmt.Sprintf("Stopped early after %d replications.", s.Replications))
 	}
 	if s.Allotted.Late > 0.01 {
-		w = append(w, fmt.Sprintf("In %.2g %% of the expeditions port is reached after the sea days, in spite of leaving in time by the crew's estimate.", 100*s.Allotted.Late))
+		w = append(w, fmt.Sprintf("In %s %% of the expeditions port is reached after the sea days, in spite of leaving in time by the crew's estimate.", inPercent(s.Allotted.Late)))
 	}
 	return w
 }

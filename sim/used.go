@@ -20,7 +20,7 @@ const (
 
 func (t thing) String() string {
 	return [usedThings]string{"core liners", "core catchers", "sections of 1.5 m", "shear pins", "rotary bits", "free-fall funnels", "bottom-hole assemblies lost",
-		"mud sweeps", "fillings with heavy mud", "cement plugs"}[t]
+		"mud sweeps, 30 to 40 barrels each", "fillings with heavy mud", "cement plugs"}[t]
 }
 
 // used counts what was used up.

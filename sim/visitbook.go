@@ -7,6 +7,7 @@ import (
 	"sync/atomic"
 
 	"coredays/model/rig"
+	"coredays/model/sea"
 	"coredays/model/voyage"
 )
 
@@ -84,22 +85,28 @@ func (b *visitBook) fill(ctx context.Context, seed uint64, workers int) {
 	group.Wait()
 }
 
-// replicate fills the pages of one replication.
+// replicate fills the pages of one replication. All its visits meet the same sea, which is worked
+// out once.
 func (b *visitBook) replicate(s *ship, seed uint64, n int) {
+	s.begins(seed, n)
+	seas, spare := s.sea.series, make([]sea.Series, len(s.sea.series))
 	for site := range b.v.Sites {
 		if b.v.Sites[site].Alternate {
 			continue
 		}
 		for d := range b.days {
-			whole, first := s.visitFrom(seed, n, site, float64(d)*day)
+			s.sea.series = spare
+			s.begins(seed, n)
+			s.sea.series = seas
+			whole, first := s.visitFrom(site, float64(d)*day)
 			b.whole[site][n*b.days+d], b.first[site][n*b.days+d] = float32(whole), float32(first)
 		}
 	}
 }
 
-// visitFrom does a whole visit from so many seconds after sailing on.
-func (s *ship) visitFrom(seed uint64, n, site int, at float64) (whole, first float64) {
-	s.begins(seed, n)
+// visitFrom does a whole visit from so many seconds after sailing on, with a ship that has just
+// begun.
+func (s *ship) visitFrom(site int, at float64) (whole, first float64) {
 	s.clock = at
 	s.seaChanges()
 	s.planBreakdown()

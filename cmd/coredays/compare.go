@@ -7,6 +7,7 @@ import (
 	"io"
 	"os"
 	"slices"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -88,8 +89,22 @@ func (c *comparison) execute(ctx context.Context, args []string, stdout, stderr 
 	}
 	p := voyages[0].Plan
 	result.Title, result.File, result.Ship, result.Invented = p.Title, p.File, p.Ship.Name, len(args) == 0
-	result.Call, result.Warnings = c.call(args), append(warnings, result.Warnings...)
+	result.Call, result.Warnings = c.call(args), append(warnings, ofTheFirst(result, warnings)...)
 	return c.report(result, stdout)
+}
+
+// ofTheFirst are the warnings of the first alternative that are not of its plan.
+func ofTheFirst(result *logbook.Comparison, known []string) (more []string) {
+	if len(result.Alternatives) == 0 {
+		return nil
+	}
+	best := &result.Alternatives[result.Best]
+	for _, w := range best.Summary.Warnings {
+		if !slices.ContainsFunc(known, func(k string) bool { return strings.HasSuffix(k, w) }) {
+			more = append(more, best.Name+": "+w)
+		}
+	}
+	return more
 }
 
 // wanted tells what is wrong with the call.

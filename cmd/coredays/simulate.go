@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"io"
 
@@ -19,6 +20,7 @@ type simulation struct {
 	runs runs
 	gate
 	answer
+	files
 }
 
 // mostReplications is where --precision ends too. A replication takes about 5 kB of memory.
@@ -75,7 +77,9 @@ sea days under the rules of the expedition. Without a file it sails the built-in
 		Example: `  coredays simulate
   coredays simulate plan.yaml --replications 10000 --seed 7
   coredays simulate plan.yaml --precision 0.2d --json result.json
-  coredays simulate plan.yaml --set "sites[0].cap=9 d"`,
+  coredays simulate plan.yaml --set "sites[0].cap=9 d"
+  coredays simulate plan.yaml --report plan.html
+  coredays simulate plan.yaml --charts charts --csv tables --xlsx plan.xlsx --geojson track.geojson`,
 		Args: oneScenario,
 		RunE: func(c *cobra.Command, args []string) error {
 			return s.execute(c.Context(), args, c.OutOrStdout(), c.ErrOrStderr())
@@ -85,6 +89,7 @@ sea days under the rules of the expedition. Without a file it sails the built-in
 	s.runs.addFlags(cmd)
 	s.gate.addFlags(cmd)
 	s.answer.addFlags(cmd)
+	s.files.addFlags(cmd)
 	return cmd
 }
 
@@ -103,10 +108,10 @@ func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr 
 		return err
 	}
 	results := replicate(ctx, v, run, stderr)
-	summary := results.Summary()
+	summary := s.describe(results)
 	summary.Anyway, summary.Warnings = s.anyway, append(anyway, summary.Warnings...)
 	summary.Invented, summary.Settings = invented, s.settings
-	if err := s.report(summary, stdout); err != nil {
+	if err := errors.Join(s.tell(summary, stdout), s.files.write(v, results, summary)); err != nil {
 		return err
 	}
 	if results.Stopped {
@@ -115,8 +120,16 @@ func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr 
 	return nil
 }
 
-// report prints the answer and writes the files asked for.
-func (s *simulation) report(summary *logbook.Summary, stdout io.Writer) error {
+// describe summarises the results, closely where a file wants that.
+func (s *simulation) describe(results *sim.Results) *logbook.Summary {
+	if s.files.wanted() {
+		return results.Closely()
+	}
+	return results.Summary()
+}
+
+// tell prints the answer and writes the JSON.
+func (s *simulation) tell(summary *logbook.Summary, stdout io.Writer) error {
 	return s.give(stdout,
 		func(w io.Writer) error { return output.Text(w, summary) },
 		func(w io.Writer) error { return output.JSON(w, summary) })

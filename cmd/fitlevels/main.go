@@ -46,8 +46,17 @@ func run(args []string, out, notes io.Writer) error {
 	holesFile := flags.String("holes", "", "hole record, CSV; without it: no arrival, trip and failed-start tables")
 	jsonFile := flags.String("json", "", "write every fitted value to this file, - for standard output")
 	extractDir := flags.String("extract", "", "write the extract of both records to this directory and stop")
+	fitDays := flags.Bool("hindcast", false, "fit what a record of holes leaves open to the days on its sites (takes minutes) and stop")
+	chartDir := flags.String("charts", "", "with -hindcast: write the charts of forecasts by figures fitted on other legs to this directory")
+	legsFile := flags.String("legs", "", "days of legs by class, CSV: with -holes, compare what was lost to weather and repairs, and stop")
 	if err := flags.Parse(args); err != nil {
 		return errors.Join(errCall, err)
+	}
+	if *fitDays {
+		return hindcast(*holesFile, *chartDir, out, notes)
+	}
+	if *legsFile != "" {
+		return lostTime(*holesFile, *legsFile, out, notes)
 	}
 	if *coresFile == "" {
 		return fmt.Errorf("%w: -cores FILE is needed", errCall)

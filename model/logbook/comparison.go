@@ -94,7 +94,10 @@ type Search struct {
 	LeftOut   int      // orders that nothing ruled out and that were left out for being behind in the last stage
 	NextDays  Interval // s that the best order which was reckoned and not sailed is behind the best one sailed, by the reckoning
 	NextFirst float64  // chance of the first rank that it is behind
-	Rule      string   // by which orders were ruled out, with its source
+	// ErrorDays and ErrorFirst are the standard deviations of sailed less reckoned days and chances
+	// over the orders that were sailed in the end, s and a share.
+	ErrorDays, ErrorFirst float64
+	Rule                  string // by which orders were ruled out, with its source
 }
 
 // Stage is a round of a search.

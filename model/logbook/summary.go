@@ -46,6 +46,8 @@ type Summary struct {
 type Needed struct {
 	Total   Spread // s
 	ByClass [activity.Classes]Spread
+	// Curve is the quantiles of Total in equal steps from the least to the largest, s; nil unless asked for.
+	Curve []float64
 }
 
 // Allotted is what gets done under the rules of the expedition within its days.
@@ -99,7 +101,9 @@ type Site struct {
 	Cored, Recovered, Percent, Cores Spread
 	Coverage                         Spread // share of the section down to the target that is recovered in at least one hole
 
-	Holes []Hole
+	Holes   []Hole
+	Layers  []Layer // with Section
+	Section []Slice // by depth; nil unless asked for
 }
 
 // Hole is a hole or task of a site.
@@ -107,12 +111,33 @@ type Hole struct {
 	Name          string
 	Task          bool
 	Rank          int
-	Days          Spread  // s
-	Depth         Spread  // m below sea floor; N = 0 for a task
-	Refusal       Spread  // m below sea floor, over the replications in which a piston corer was refused
-	ChanceRefused float64 // of the replications
-	Covered       Spread  // share of the site's section that came up in this hole or one before it
-	ChanceDone    float64 // within the days
+	Days          Spread      // s
+	Depth         Spread      // m below sea floor; N = 0 for a task
+	Refusal       Spread      // m below sea floor, over the replications in which a piston corer was refused
+	ChanceRefused float64     // of the replications
+	Covered       Spread      // share of the site's section that came up in this hole or one before it
+	ChanceDone    float64     // within the days
+	Marks         []DepthMark // of the way down; nil for a task, and unless asked for
+}
+
+// DepthMark is when a hole came to a depth.
+type DepthMark struct {
+	Depth         unit.Depth
+	Share         float64 // of the visits to the site in which it came so deep
+	P10, P50, P90 float64 // s after arriving at the site, of those; NaN for none
+}
+
+// Slice is a part of a site's section, on average over the visits.
+type Slice struct {
+	From, To         unit.Depth
+	Cored, Recovered unit.Length // of all holes together, a visit
+	Covered          float64     // share of it recovered in at least one hole
+}
+
+// Layer is a layer as the survey has it.
+type Layer struct {
+	Name   string
+	Bottom unit.Depth
 }
 
 // Driver is a cause and its share of the variance of days needed. Shares add up to 1; a negative

@@ -43,9 +43,6 @@ func (c *compiler) height(l rig.SeaLimit, periodFactor float64) (float64, error)
 		if err != nil {
 			return 0, fmt.Errorf("the ship's hull: %w", err)
 		}
-		if c.response == nil {
-			c.response = map[float64]*sea.Response{}
-		}
 		c.response[periodFactor], response = r, r
 	}
 	heave := l.Most

@@ -83,11 +83,14 @@ type Leg struct {
 }
 
 // Compile works out a plan. It fails where the plan's sea cannot be made or a figure of the ship is missing.
-func Compile(p *plan.Plan) (*Voyage, error) {
+func Compile(p *plan.Plan) (*Voyage, error) { return compile(p, map[float64]*sea.Response{}) }
+
+// compile takes the responses of the ship's hull, as far as they are worked out, and adds to them.
+func compile(p *plan.Plan, response map[float64]*sea.Response) (*Voyage, error) {
 	if err := stated(p); err != nil {
 		return nil, err
 	}
-	c := compiler{v: &Voyage{Plan: p, Deadline: float64(p.SeaDays), ClearFloor: float64(p.Ship.Storm.ClearSeaFloor), Recover: float64(p.Ship.Storm.RecoverPipe)}}
+	c := compiler{response: response, v: &Voyage{Plan: p, Deadline: float64(p.SeaDays), ClearFloor: float64(p.Ship.Storm.ClearSeaFloor), Recover: float64(p.Ship.Storm.RecoverPipe)}}
 	for r, q := range p.Ship.Rates {
 		c.add(q, "rate", rig.Rate(r).Of().Key)
 	}

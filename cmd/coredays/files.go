@@ -1,0 +1,123 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"runtime/debug"
+
+	"github.com/spf13/cobra"
+
+	"coredays/model/basis"
+	"coredays/model/check"
+	"coredays/model/logbook"
+	"coredays/model/voyage"
+	"coredays/output"
+	"coredays/sim"
+)
+
+// files are what a simulation writes beside its answer, for those who want to look at it or to go on
+// with it.
+type files struct{ report, charts, csv, workbook, track string }
+
+func (f *files) addFlags(cmd *cobra.Command) {
+	named := func(to *string, flag, usage string) {
+		cmd.Flags().Func(flag, usage, func(name string) error {
+			if name == "" {
+				return errors.New("no name")
+			}
+			*to = name
+			return nil
+		})
+	}
+	named(&f.report, "report", "write a report as one web page to `FILE.html`: charts, tables, check and basis, to read offline or to print")
+	named(&f.charts, "charts", "write the charts into `DIR`, each as SVG and as PNG")
+	named(&f.csv, "csv", "write all tables into `DIR` as CSV files, every replication among them, with dictionary.csv telling the columns")
+	named(&f.workbook, "xlsx", "write a workbook to `FILE.xlsx`: summary, results, sites, replications, basis")
+	named(&f.track, "geojson", "write ports, sites and track as a map to `FILE` (GeoJSON)")
+}
+
+// wanted tells whether any of them needs the results looked at closely.
+func (f *files) wanted() bool {
+	return f.report != "" || f.charts != "" || f.csv != "" || f.workbook != ""
+}
+
+// write writes what was asked for. One that can't be written does not keep the others from being.
+func (f *files) write(v *voyage.Voyage, results *sim.Results, s *logbook.Summary) error {
+	var failed []error
+	put := func(flag, name string, write func() error) {
+		if name == "" {
+			return
+		}
+		if err := write(); err != nil {
+			failed = append(failed, fmt.Errorf("--%s %s: %w", flag, name, err))
+		}
+	}
+	var r *output.Report
+	if f.wanted() {
+		r = reportOf(v, results, s)
+	}
+	put("report", f.report, func() error {
+		return output.WriteFile(f.report, func(w io.Writer) error { return output.HTML(w, r) })
+	})
+	put("charts", f.charts, func() error { return output.Charts(f.charts, r) })
+	if f.csv != "" || f.workbook != "" {
+		r.Replications = results.Columns()
+	}
+	put("csv", f.csv, func() error { return output.CSV(f.csv, r) })
+	put("xlsx", f.workbook, func() error {
+		return output.WriteFile(f.workbook, func(w io.Writer) error { return output.Workbook(w, r) })
+	})
+	put("geojson", f.track, func() error {
+		return output.WriteFile(f.track, func(w io.Writer) error { return output.TracksGeoJSON(w, sim.Track(v, s)) })
+	})
+	return asFault(errors.Join(failed...))
+}
+
+// yearsOfSea are made for the chart of the sea by month, as coredays sea makes them.
+const yearsOfSea = 100
+
+// reportOf gathers what the files tell.
+func reportOf(v *voyage.Voyage, results *sim.Results, s *logbook.Summary) *output.Report {
+	r := &output.Report{Summary: s, Plan: v.Plan, Passages: passages(v), Found: check.Plan(v, sim.Estimate(v)), Basis: basis.Of(v), Program: program()}
+	if s.Replications > 1 {
+		basis.Weigh(r.Basis, results.Sensitivity())
+	}
+	for _, n := range v.Plan.Order {
+		q := v.Sea(n)
+		q.Years, q.Seed = yearsOfSea, s.Seed
+		r.Seas = append(r.Seas, q.Study())
+	}
+	return r
+}
+
+// passages are those of the whole programme.
+func passages(v *voyage.Voyage) (list []output.Passage) {
+	at := voyage.FromPort
+	to := func(p voyage.Place) {
+		list = append(list, output.Passage{From: v.Name(at), To: v.Name(p), Distance: v.Leg(at, p).Distance})
+		at = p
+	}
+	for _, n := range v.Plan.Order {
+		if !v.Sites[n].Alternate {
+			to(voyage.SitePlace(n))
+		}
+	}
+	to(voyage.ToPort)
+	return list
+}
+
+// program is the name and the version of what runs, as far as its build tells.
+func program() string {
+	info, ok := debug.ReadBuildInfo()
+	if !ok {
+		return "coredays"
+	}
+	version := info.Main.Version
+	for _, s := range info.Settings {
+		if s.Key == "vcs.revision" && (version == "" || version == "(devel)") {
+			version = "revision " + s.Value
+		}
+	}
+	return "coredays " + version
+}

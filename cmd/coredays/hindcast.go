@@ -1,0 +1,192 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+
+	"github.com/spf13/cobra"
+
+	"coredays/model/plan"
+	"coredays/model/record"
+	"coredays/model/score"
+	"coredays/model/unit"
+	"coredays/model/voyage"
+	"coredays/output"
+	"coredays/scenario"
+	"coredays/sim"
+)
+
+// hindcasting is a call of hindcast.
+type hindcasting struct {
+	cores string
+	level string
+	runs  runs
+	answer
+}
+
+func newHindcast() *cobra.Command {
+	var h hindcasting
+	cmd := &cobra.Command{
+		Use:   "hindcast HOLES.csv",
+		Short: "The simulator scored against holes really drilled",
+		Long: `Hindcast sails every site of a table of holes with the built-in ship, at its place and date, and scores the
+days that it foresees against the days that it took.
+
+At the level "programme" it is told of each hole the tools and the depth that each reached; holes that stopped
+above 20 m below the sea floor are left out, as the simulator draws failed starts itself. At the level "counts" it is
+told the cores of each tool and the failed holes as well. With a table of cores it scores core cycles and recovery too.
+
+The table has a row for each hole and a heading with these columns; cells may be empty from cored_m to
+cored_other_m, apart from n_cores; lines that begin with # are comments:
+
+  program, leg, site, hole        names; the holes of a site on a leg belong together
+  hole_order, holes_at_site       place of the hole in the order drilled, and how many there are
+  latitude, longitude             signed degrees, or degrees and minutes with N, S, E, W
+  water_depth_m, penetration_m    m; m below the sea floor
+  cored_m, n_cores                m cored and cores in all
+  n_apc, n_hlapc, n_xcb, n_rcb, n_other         cores by tool
+  cored_apc_m, cored_xcb_m, cored_rcb_m, cored_other_m   m cored by tool; without them cores times stroke
+  start, end                      UTC, such as 1987-03-18T03:00: from the ship over the first hole of a site (for
+                                  others the bit clear of the hole before) until the bit clears the sea floor, for
+                                  the last hole the rig floor
+
+The table of cores has program, leg, site, hole, water_depth_m, core (its number), type (H, F, X or R), top_depth_mbsf,
+cored_m, recovered_m and time_on_deck.
+Rows that can't be read are listed and left out with their site.`,
+		Example: `  coredays hindcast holes.csv
+  coredays hindcast holes.csv --cores cores.csv --level counts --json score.json`,
+		Args: oneTable,
+		RunE: func(c *cobra.Command, args []string) error {
+			return h.execute(c.Context(), args[0], c.OutOrStdout(), c.ErrOrStderr())
+		},
+	}
+	cmd.Flags().StringVar(&h.cores, "cores", "", "score core cycles and recovery by this table of cores")
+	cmd.Flags().StringVar(&h.level, "level", scenario.Programme.String(), "what is known of a site: programme or counts")
+	cmd.Flags().IntVar(&h.runs.replications, "replications", 1000, "how often each site is simulated")
+	cmd.Flags().Uint64Var(&h.runs.seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
+	cmd.Flags().IntVar(&h.runs.workers, "workers", 0, "how many to sail at a time; 0 for one a processor; the answer is the same")
+	h.answer.addFlags(cmd)
+	return cmd
+}
+
+// oneTable wants one file.
+func oneTable(_ *cobra.Command, args []string) error {
+	if len(args) != 1 {
+		return fmt.Errorf("hindcast takes one table of holes, and %d are given", len(args))
+	}
+	return nil
+}
+
+func (h *hindcasting) execute(ctx context.Context, file string, stdout, stderr io.Writer) error {
+	known, err := scenario.ParseKnowledge(h.level)
+	if err != nil {
+		return fmt.Errorf("--level %w", err)
+	}
+	run, err := h.runs.run()
+	if err != nil {
+		return err
+	}
+	result, err := h.score(ctx, file, known, run, stderr)
+	if err != nil {
+		return err
+	}
+	return h.give(stdout,
+		func(w io.Writer) error { return output.HindcastText(w, result) },
+		func(w io.Writer) error { return output.HindcastJSON(w, result) })
+}
+
+// score reads the tables, sails and judges.
+func (h *hindcasting) score(ctx context.Context, file string, known scenario.Knowledge, run sim.Run, stderr io.Writer) (*score.Hindcast, error) {
+	sites, out, err := readHoles(file)
+	if err != nil {
+		return nil, fault{err}
+	}
+	if len(sites) == 0 {
+		for _, o := range out {
+			fmt.Fprintf(stderr, "%s:%d: %s\n", file, o.Row, o.Why)
+		}
+		return nil, fault{fmt.Errorf("%s: no site is left to score", file)}
+	}
+	f, err := foresee(sites, known)
+	if err != nil {
+		return nil, fault{err}
+	}
+	visits := sim.Hindcast(ctx, f.voyages, f.legs, run)
+	if visits.Stopped {
+		return nil, errInterrupted
+	}
+	result := judge(f, visits)
+	result.File, result.Level, result.Seed, result.Replications, result.LeftOut = file, known.String(), run.Seed, run.Replications, out
+	if h.cores != "" {
+		if err := scoreCores(ctx, h.cores, result, f.sites, run); err != nil {
+			return nil, err
+		}
+	}
+	return result, nil
+}
+
+func readHoles(file string) ([]record.Site, []record.LeftOut, error) {
+	r, err := os.Open(file)
+	if err != nil {
+		return nil, nil, fmt.Errorf("the table of holes can't be read: %w", err)
+	}
+	defer r.Close()
+	return scenario.ReadHoles(file, r)
+}
+
+// foreseen are sites with the voyages that foresee them.
+type foreseen struct {
+	sites   []record.Site
+	legs    []string
+	voyages []*voyage.Voyage
+}
+
+// foresee makes the plans of sites on record and compiles them.
+func foresee(sites []record.Site, known scenario.Knowledge) (*foreseen, error) {
+	model, faults := scenario.RecordModel()
+	if len(faults) > 0 {
+		return nil, faults
+	}
+	f := &foreseen{sites: sites}
+	var plans []*plan.Plan
+	for _, s := range sites {
+		p, err := model.Plan(s, known)
+		if err != nil {
+			return nil, fmt.Errorf("%s %s site %s: %w", s.Program, s.Leg, s.Name, err)
+		}
+		plans = append(plans, p)
+		f.legs = append(f.legs, s.Program+" "+s.Leg)
+	}
+	voyages, errs := voyage.CompileAll(plans)
+	f.voyages = voyages
+	return f, errors.Join(errs...)
+}
+
+// judge scores the days of the visits against those on record.
+func judge(f *foreseen, visits *sim.Visits) *score.Hindcast {
+	cases := make([]score.Case, len(f.sites))
+	for i := range f.sites {
+		days := visits.Days[i]
+		for n := range days {
+			days[n] /= float64(unit.Day)
+		}
+		cases[i] = score.Case{Group: f.legs[i], Actual: float64(f.sites[i].Days() / unit.Day), Forecast: score.NewForecast(days)}
+	}
+	result := &score.Hindcast{Card: score.Judge(cases)}
+	for i, c := range cases {
+		result.Sites = append(result.Sites, siteScore(&f.sites[i], c))
+	}
+	for _, by := range record.Classifications {
+		result.Classes = append(result.Classes, score.Classes(by.By, cases, func(i int) string { return by.Class(&f.sites[i]) })...)
+	}
+	return result
+}
+
+func siteScore(s *record.Site, c score.Case) score.Site {
+	q := c.Forecast.Quantiles(0.1, 0.5, 0.9)
+	return score.Site{Program: s.Program, Leg: s.Leg, Site: s.Name, Actual: c.Actual, Mean: c.Forecast.Mean(), P10: q[0], P50: q[1], P90: q[2],
+		CRPS: c.Forecast.CRPS(c.Actual), Water: float64(s.Water()), Depth: float64(s.Deepest()), Tool: s.DeepestTool().String(), Year: s.Start().Year()}
+}

@@ -1,0 +1,103 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"image/color"
+	"math"
+	"path/filepath"
+
+	"gonum.org/v1/plot"
+	"gonum.org/v1/plot/plotter"
+	"gonum.org/v1/plot/vg"
+
+	"coredays/model/record"
+	"coredays/model/score"
+)
+
+// charts writes the pictures of testdata/published/HINDCAST.md.
+func charts(dir string, j judged, cases []score.Case) error {
+	errs := []error{againstFact(filepath.Join(dir, "hindcast_days.svg"), cases), ranks(filepath.Join(dir, "hindcast_ranks.svg"), cases)}
+	for name, by := range map[string]int{"tool": 0, "depth": 1, "water": 2, "year": 3} {
+		class := record.Classifications[by]
+		errs = append(errs, ratios(filepath.Join(dir, "hindcast_"+name+".svg"), class.By, score.Classes(class.By, cases, func(i int) string { return class.Class(&j.sites[i]) }),
+			func(i int) string { return class.Class(&j.sites[i]) }, cases))
+	}
+	return errors.Join(errs...)
+}
+
+var grey = color.Gray{150}
+
+// againstFact plots what came true against the forecast's median, both logarithmic.
+func againstFact(file string, cases []score.Case) error {
+	p := plot.New()
+	p.X.Label.Text, p.Y.Label.Text = "forecast median, days on site", "days on site on record"
+	p.X.Scale, p.Y.Scale = plot.LogScale{}, plot.LogScale{}
+	p.X.Tick.Marker, p.Y.Tick.Marker = plot.LogTicks{}, plot.LogTicks{}
+	var points plotter.XYs
+	for _, c := range cases {
+		points = append(points, plotter.XY{X: c.Forecast.Quantiles(0.5)[0], Y: c.Actual})
+	}
+	dots, err := plotter.NewScatter(points)
+	if err != nil {
+		return err
+	}
+	dots.Radius = vg.Points(1.5)
+	even, err := plotter.NewLine(plotter.XYs{{X: 0.4, Y: 0.4}, {X: 60, Y: 60}})
+	if err != nil {
+		return err
+	}
+	even.Color = grey
+	p.Add(even, dots)
+	p.X.Min, p.Y.Min, p.X.Max, p.Y.Max = 0.2, 0.2, 100, 100
+	return p.Save(14*vg.Centimeter, 14*vg.Centimeter, file)
+}
+
+// ranks plots how many sites fell into each tenth of their forecast.
+func ranks(file string, cases []score.Case) error {
+	p := plot.New()
+	p.X.Label.Text, p.Y.Label.Text = "share of the forecast below the days on record, in tenths", "sites"
+	var bars plotter.Values
+	var names []string
+	for i, n := range score.Judge(cases).RankHistogram {
+		bars = append(bars, float64(n))
+		names = append(names, fmt.Sprint(i+1))
+	}
+	chart, err := plotter.NewBarChart(bars, vg.Points(25))
+	if err != nil {
+		return err
+	}
+	chart.Color = grey
+	even, err := plotter.NewLine(plotter.XYs{{X: -0.5, Y: float64(len(cases)) / 10}, {X: 9.5, Y: float64(len(cases)) / 10}})
+	if err != nil {
+		return err
+	}
+	p.Add(chart, even)
+	p.NominalX(names...)
+	p.Y.Min = 0
+	return p.Save(14*vg.Centimeter, 8*vg.Centimeter, file)
+}
+
+// ratios plots the spread of record over forecast median in each class as a box, logarithm to base 2.
+func ratios(file, by string, classes []score.Class, of func(i int) string, cases []score.Case) error {
+	p := plot.New()
+	p.X.Label.Text, p.Y.Label.Text = by, "record over forecast median, log2"
+	var names []string
+	for at, class := range classes {
+		var values plotter.Values
+		for i, c := range cases {
+			if of(i) == class.Class {
+				values = append(values, math.Log2(c.Actual/c.Forecast.Quantiles(0.5)[0]))
+			}
+		}
+		box, err := plotter.NewBoxPlot(vg.Points(20), float64(at), values)
+		if err != nil {
+			return err
+		}
+		p.Add(box)
+		names = append(names, class.Class)
+	}
+	p.Add(plotter.NewGrid())
+	p.NominalX(names...)
+	return p.Save(16*vg.Centimeter, 9*vg.Centimeter, file)
+}

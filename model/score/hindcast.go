@@ -1,0 +1,42 @@
+package score
+
+import "coredays/model/record"
+
+// Hindcast is the answer of a hindcast: sites on record against what the simulator says of them.
+// Times of sites are in days.
+type Hindcast struct {
+	File         string
+	Level        string
+	Seed         uint64
+	Replications int
+	Card         Card
+	Classes      []Class
+	Sites        []Site
+	Cycles       []Cycle
+	Recovery     []Recovery
+	LeftOut      []record.LeftOut
+}
+
+// Site is a site's days on record and in the forecast.
+type Site struct {
+	Program, Leg, Site        string
+	Actual                    float64
+	Mean, P10, P50, P90, CRPS float64
+	Water, Depth              float64 // m
+	Tool                      string
+	Year                      int
+}
+
+// Cycle is the core cycle of a tool in a class of water depth: medians of hole medians, min.
+type Cycle struct {
+	Tool, DepthClass  string
+	Holes             int
+	Record, Simulated float64
+}
+
+// Recovery is the recovery of holes by a tool: P10, P50 and P90 over holes, %.
+type Recovery struct {
+	Tool              string
+	Holes             int
+	Record, Simulated [3]float64
+}

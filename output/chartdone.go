@@ -1,0 +1,60 @@
+package output
+
+import (
+	"fmt"
+	"image/color"
+
+	"gonum.org/v1/plot"
+	"gonum.org/v1/plot/plotter"
+	"gonum.org/v1/plot/vg"
+	"gonum.org/v1/plot/vg/draw"
+
+	"coredays/model/logbook"
+)
+
+// doneChart draws the chance of each hole and task within the sea days.
+func doneChart(s *logbook.Summary) *chart {
+	c := &chart{name: "done", title: fmt.Sprintf("What gets done within the %s sea days", figures(s.Allotted.SeaDays.Days())), width: chartWidth,
+		key:    "● rank 1, □ rank 2, △ a later rank. Rank 1 is dropped last. In the order of the visits.",
+		behind: []*sheet{chancesSheet(s)}}
+	p := newPlot("expeditions of 100 in which it is done", "")
+	var ticks plot.ConstantTicks
+	row := 0.0
+	for i := range s.Sites {
+		site := &s.Sites[i]
+		for j := range site.Holes {
+			h := &site.Holes[j]
+			ticks = append(ticks, plot.Tick{Value: -row, Label: clipped(site.Name, 20) + "  " + clipped(h.Name, 18)})
+			x := 100 * h.ChanceDone
+			p.Add(line(draw.LineStyle{Color: faint, Width: 3}, plotter.XYs{{X: 0, Y: -row}, {X: x, Y: -row}}))
+			p.Add(spots(rankGlyph(h.Rank), rankShade(h.Rank), 3.2, plotter.XYs{{X: x, Y: -row}}))
+			p.Add(remarks(remark{x: x, y: -row, text: chance(h.ChanceDone, s.Replications), align: 1, dx: 2}))
+			c.desc += fmt.Sprintf("%s %s, rank %d: %s %%. ", siteName(site), h.Name, h.Rank, percent(h.ChanceDone))
+			row++
+		}
+		row += 0.5
+	}
+	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = 0, 108, -row+0.2, 0.7
+	p.X.Tick.Marker = evenly(0, 100, 20, func(x float64) string { return fmt.Sprintf("%.0f", x) })
+	p.Y.Tick.Marker, p.Y.Tick.Length, p.Y.LineStyle.Width = ticks, 0, 0
+	c.height = vg.Length(row)*0.45*vg.Centimeter + 1.7*vg.Centimeter
+	c.alone(p)
+	return c
+}
+
+func rankGlyph(rank int) draw.GlyphDrawer {
+	switch {
+	case rank <= 1:
+		return draw.CircleGlyph{}
+	case rank == 2:
+		return draw.SquareGlyph{}
+	}
+	return draw.TriangleGlyph{}
+}
+
+func rankShade(rank int) color.Color {
+	if rank <= 1 {
+		return deep
+	}
+	return ochre
+}

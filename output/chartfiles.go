@@ -1,0 +1,44 @@
+package output
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+)
+
+// charts are all charts of a report, in its order.
+func (r *Report) charts() []*chart {
+	s := r.Summary
+	list := []*chart{calendarChart(r), curveChart(s), doneChart(s), classesChart(s)}
+	for i := range s.Sites {
+		list = append(list, siteChart(s, i))
+	}
+	list = append(list, seaChart(r), driversChart(s))
+	var there []*chart
+	for _, c := range list {
+		if c != nil {
+			there = append(there, c)
+		}
+	}
+	return there
+}
+
+// Charts writes all charts into a folder, each as SVG and as PNG.
+func Charts(folder string, r *Report) error {
+	if err := os.MkdirAll(folder, 0o777); err != nil {
+		return err
+	}
+	var failed []error
+	for _, bare := range r.charts() {
+		c := bare.framed(r.sourceLine())
+		failed = append(failed, WriteFile(filepath.Join(folder, c.name+".svg"), c.svgFile), WriteFile(filepath.Join(folder, c.name+".png"), c.pngFile))
+	}
+	return errors.Join(failed...)
+}
+
+// sourceLine says what a chart is of.
+func (r *Report) sourceLine() string {
+	s := r.Summary
+	return fmt.Sprintf("%s%s; %s; seed %d; %s. An estimate, not a clearance.", orElse(s.Scenario, "Unnamed scenario"), invented(s), simulated(s), s.Seed, r.Program)
+}

@@ -1,0 +1,63 @@
+package output
+
+import (
+	"encoding/csv"
+	"errors"
+	"io"
+	"os"
+	"path/filepath"
+)
+
+// CSV writes all tables into a folder, a file each, and dictionary.csv, which tells what each column is.
+func CSV(folder string, r *Report) error {
+	all := r.tables()
+	if r.Replications != nil {
+		all = append(all, replicationsSheet(r.Replications, false))
+	}
+	if err := os.MkdirAll(folder, 0o777); err != nil {
+		return err
+	}
+	var failed []error
+	for _, s := range append([]*sheet{dictionary(all, ".csv")}, all...) {
+		failed = append(failed, WriteFile(filepath.Join(folder, s.name+".csv"), s.csv))
+	}
+	return errors.Join(failed...)
+}
+
+// csv writes a sheet as RFC 4180 has it, the keys first.
+func (s *sheet) csv(w io.Writer) error {
+	out := csv.NewWriter(w)
+	record := make([]string, len(s.fields))
+	for i, f := range s.fields {
+		record[i] = f.key
+	}
+	if err := out.Write(record); err != nil {
+		return err
+	}
+	for _, row := range s.rows {
+		for i, cell := range row {
+			record[i] = exact(cell)
+		}
+		if err := out.Write(record); err != nil {
+			return err
+		}
+	}
+	out.Flush()
+	return out.Error()
+}
+
+// dictionary tells of each column of each sheet what it holds; files have an ending.
+func dictionary(all []*sheet, ending string) *sheet {
+	d := &sheet{name: "dictionary", title: "What each column is", fields: []field{{"table", "table", ofWords, "name of the table"}, {"column", "column", ofWords, "its key"},
+		{"unit", "unit", ofWords, "of the figures; 1 for counts and shares from 0 to 1"}, {"meaning", "meaning", ofWords, ""}}}
+	for _, s := range append(all, d) {
+		for _, f := range s.fields {
+			meaning := f.meaning
+			if meaning == "" {
+				meaning = f.heading
+			}
+			d.add(s.name+ending, f.key, f.kind.unit(), meaning)
+		}
+	}
+	return d
+}

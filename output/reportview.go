@@ -1,0 +1,157 @@
+package output
+
+import (
+	"fmt"
+	"html/template"
+	"strings"
+
+	"coredays/model/basis"
+	"coredays/model/check"
+)
+
+// reportView is what the page shows, ready to be set.
+type reportView struct {
+	Style       template.CSS
+	Title, Sub  string
+	Headline    []string
+	Facts       []fact
+	Warnings    []string
+	Pictures    map[string]*picture
+	Sites       []siteView
+	SiteKey     string // how to read the charts of all sites
+	Consumables *sheet
+	Verdict     string
+	Found       []verdictView
+	Basis       []basisGroup
+	BasisWords  string
+	Matters     *sheet
+	Filled      []string
+	Cautions    []string
+	Run         *sheet
+	Call        string
+}
+
+// fact is a figure of the headline, with all its digits for programs.
+type fact struct{ Label, Value, Exact, Note string }
+
+// picture is a chart set into the page.
+type picture struct {
+	Title, Key string
+	SVG        template.HTML
+	Behind     []*sheet
+}
+
+// siteView is a site with its chart and its holes.
+type siteView struct {
+	Name    string
+	Picture *picture
+	Facts   string
+	Holes   *sheet
+}
+
+type verdictView struct {
+	Heading string
+	Table   *sheet
+	Folded  bool
+}
+
+type basisGroup struct {
+	Name  string
+	Table *sheet
+}
+
+// reportViewOf gathers what the page shows.
+func reportViewOf(r *Report) (*reportView, error) {
+	s := r.Summary
+	v := &reportView{Style: template.CSS(reportStyle), Title: orElse(s.Scenario, "Unnamed scenario"), Sub: subtitle(r), Headline: headlines(s),
+		Facts: facts(s), Warnings: s.Warnings, Pictures: map[string]*picture{}, Consumables: consumablesSheet(s), Cautions: check.Cautions(),
+		Run: runSheet(r).only("what", "value"), Call: call(s), BasisWords: basisWords(r.Basis), Matters: mattersSheet(r)}
+	for _, c := range r.charts() {
+		svg, err := c.svg()
+		if err != nil {
+			return nil, err
+		}
+		pic := &picture{c.title, c.key, svg, c.behind}
+		if strings.HasPrefix(c.name, "site-") {
+			pic.Key, v.SiteKey = "", c.key // told once, not for each site
+		}
+		v.Pictures[c.name] = pic
+	}
+	holes := holesSheet(s)
+	for i := range s.Sites {
+		site := &s.Sites[i]
+		v.Sites = append(v.Sites, siteView{siteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], siteWords(site),
+			holes.where("site", site.Name).only("hole", "rank", "days_p10", "days_p50", "days_p90", "depth_p50", "refusal_p50", "chance_refused", "section_p50", "chance_done")})
+	}
+	v.verdicts(r)
+	for _, group := range groups(r.Basis) {
+		v.Basis = append(v.Basis, basisGroup{group, basisSheet(inGroup(r.Basis, group)).only("site", "number", "low", "mid", "high", "unit", "varies", "from", "source")})
+	}
+	return v, nil
+}
+
+func subtitle(r *Report) string {
+	s := r.Summary
+	text := orElse(s.Ship, "unnamed ship")
+	if !s.Sails.IsZero() {
+		text += ", sails " + moment(s.Sails)
+	}
+	text += fmt.Sprintf(", %s sea days", figures(s.Allotted.SeaDays.Days()))
+	if s.Invented {
+		text += ". An invented demonstration: ship, ports, sites and programme are made up"
+	}
+	return text
+}
+
+// verdicts sets out what the check found.
+func (v *reportView) verdicts(r *Report) {
+	worst := check.Worst(r.Found)
+	v.Verdict = fmt.Sprintf("%s Verdict: %s. %d to stop for, %d to look at, %d passed.", mark(worst), verdictWords[worst],
+		len(check.Of(r.Found, check.Stop)), len(check.Of(r.Found, check.Caution)), len(check.Of(r.Found, check.Pass)))
+	for _, grade := range []check.Verdict{check.Stop, check.Caution, check.Pass} {
+		found := check.Of(r.Found, grade)
+		if grade == check.Pass {
+			found = together(found)
+		}
+		if len(found) > 0 {
+			v.Found = append(v.Found, verdictView{mark(grade) + " " + verdictHeadings[grade],
+				checkSheet(found).only("site", "hole", "what", "value", "limit", "unit", "source"), grade == check.Pass})
+		}
+	}
+	if r.Plan != nil {
+		v.Filled = r.Plan.Warnings
+	}
+}
+
+func basisWords(entries []basis.Entry) string {
+	stated, memory := 0, 0
+	for _, e := range entries {
+		if e.From == basis.Stated {
+			stated++
+		}
+		if e.Memory {
+			memory++
+		}
+	}
+	return fmt.Sprintf("%d numbers: %d stated by the scenario, %d wholly or in part from memory or judgement. "+
+		"Three figures are the 1-in-10, the even and the 9-in-10 value.", len(entries), stated, memory)
+}
+
+// mostMattering is how many numbers are told to matter most.
+const mostMattering = 10
+
+// mattersSheet is the numbers that matter most to the days needed; nil where no simulation tells.
+func mattersSheet(r *Report) *sheet {
+	var first []basis.Entry
+	for _, e := range r.Basis {
+		if len(first) < mostMattering && defined(e.Share) && e.Share >= basis.Chance(r.Summary.Replications) {
+			first = append(first, e)
+		}
+	}
+	if len(first) == 0 {
+		return nil
+	}
+	t := basisSheet(first).only("matters", "site", "number", "low", "mid", "high", "unit", "varies", "from", "source")
+	t.title = "What matters most to the days needed: squared rank correlation with the spread above the run. Shares do not add up to 100 %: the sea and single runs have the rest."
+	return t
+}

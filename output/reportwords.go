@@ -1,0 +1,67 @@
+package output
+
+import (
+	"fmt"
+
+	"coredays/model/logbook"
+)
+
+// headlines tell the answer in sentences.
+func headlines(s *logbook.Summary) []string {
+	if s.Replications == 0 {
+		return []string{"No replication finished, so there is no answer."}
+	}
+	days, sea := inDays(s.Needed.Total), figures(s.Allotted.SeaDays.Days())
+	p10, p50, p90 := quantiles(days, places(days.P50, days.P90))
+	if p10 == "" {
+		return []string{fmt.Sprintf("The whole programme needs %s days, port to port.", p50),
+			happens(s.Allotted.ChanceAll, s.Replications, "It fits into the "+sea+" sea days", "It does not fit into the "+sea+" sea days")}
+	}
+	return []string{
+		fmt.Sprintf("The whole programme needs %s days, port to port; nine expeditions in ten need less than %s, one in ten less than %s.", p50, p90, p10),
+		happens(s.Allotted.ChanceAll, s.Replications, "In the "+sea+" sea days it is finished", "In the "+sea+" sea days it is not finished") + " " +
+			happens(s.Allotted.ChancePrimary, s.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 at the primary sites gets done"),
+	}
+}
+
+// facts are the figures of the headline.
+func facts(s *logbook.Summary) []fact {
+	if s.Replications == 0 {
+		return nil
+	}
+	needed, hand := inDays(s.Needed.Total), inDays(s.Allotted.InHand)
+	return []fact{
+		spreadFact("days needed", needed, places(needed.P90, needed.P50), "d"),
+		{"whole programme within the days", chance(s.Allotted.ChanceAll, s.Replications) + perCent(s), exact(s.Allotted.ChanceAll), "of the expeditions"},
+		{"all of rank 1 within the days", chance(s.Allotted.ChancePrimary, s.Replications) + perCent(s), exact(s.Allotted.ChancePrimary), "of the expeditions"},
+		spreadFact("days in hand at the end", hand, places(hand.P10, hand.P50, hand.P90), "d"),
+		spreadFact("core recovered within the days", s.Allotted.Recovered, 0, "m"),
+		{"port reached too late", chance(s.Allotted.Late, s.Replications) + perCent(s), exact(s.Allotted.Late), "of the expeditions"},
+	}
+}
+
+func perCent(s *logbook.Summary) string { return orLess(" %", s.Replications >= 2) }
+
+// spreadFact tells P50, and P10 and P90 below it.
+func spreadFact(label string, s logbook.Spread, places int, unit string) fact {
+	p10, p50, p90 := quantiles(s, places)
+	note := "P50"
+	if p10 == "" {
+		note = ""
+	} else {
+		note += "; P10–P90 " + between(p10, p90) + " " + unit
+	}
+	return fact{label, p50 + " " + unit, exact(middle(s)), note}
+}
+
+// siteWords tells a site in a sentence.
+func siteWords(site *logbook.Site) string {
+	text := fmt.Sprintf("Water depth %s m, target %s m below the sea floor. ", figures(float64(site.WaterDepth)), figures(float64(site.Target)))
+	if neverReached(site) {
+		return text + "Not reached."
+	}
+	days, waiting := inDays(site.Days), inDays(site.Waiting)
+	return text + fmt.Sprintf("%s days on site, of which %s waiting on weather; %s m recovered, %s %% of what was cored; reached in %s %%, complete in %s %% of the expeditions within the days.",
+		ranged(days, places(days.P90)), ranged(waiting, places(days.P90)), ranged(site.Recovered, 0), ranged(site.Percent, 0),
+		percent(site.ChanceReached), percent(site.ChanceComplete))
+}

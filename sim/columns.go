@@ -1,0 +1,120 @@
+package sim
+
+import (
+	"coredays/model/activity"
+	"coredays/model/coring"
+	"coredays/model/logbook"
+)
+
+// Columns gives the result of each replication: "whole" is the whole programme without a deadline,
+// "within" what got done within the days.
+func (r *Results) Columns() *logbook.Replications {
+	c := columnList{results: r}
+	for n, done := range r.done {
+		if done {
+			c.list.Numbers = append(c.list.Numbers, n)
+		}
+	}
+	c.expedition()
+	for i := range activity.Classes {
+		c.add(r.needed, colClass+int(i), "whole.class."+i.Key(), "time of the class "+i.String()+", whole programme", logbook.Seconds, true)
+	}
+	for _, n := range r.columns.voyage.Plan.Order {
+		c.site(n)
+	}
+	c.more()
+	return &c.list
+}
+
+type columnList struct {
+	results *Results
+	list    logbook.Replications
+}
+
+func (c *columnList) add(rows []float64, column int, key, meaning string, of logbook.Measure, main bool) {
+	c.list.Columns = append(c.list.Columns, logbook.Column{Key: key, Meaning: meaning, Of: of, Main: main, Values: c.results.column(rows, column)})
+}
+
+func (c *columnList) expedition() {
+	r := c.results
+	c.add(r.needed, colDays, "whole.needed", "from leaving port to reaching port, whole programme, no deadline", logbook.Seconds, true)
+	c.add(r.bound, colDays, "within.taken", "from leaving port to reaching port under the rules of the expedition", logbook.Seconds, true)
+	c.add(r.bound, colInHand, "within.in_hand", "left of the sea days when port is reached; negative when late", logbook.Seconds, true)
+	c.add(r.bound, colAll, "within.all_done", "every hole and task of every primary site was completed", logbook.Truth, true)
+	c.add(r.bound, colFirst, "within.first_rank_done", "every hole and task of rank 1 at the primary sites was completed", logbook.Truth, true)
+	c.add(r.bound, colInPort, "in_port", "in port before sailing, in none of the other figures", logbook.Seconds, true)
+	c.add(r.needed, colMostCores, "whole.most_cores", "cores on deck on the busiest day", logbook.Count, true)
+	c.add(r.needed, colBehind, "whole.laboratory_behind", "that the laboratory was behind at most", logbook.Seconds, true)
+}
+
+// siteResults are the results of a site in the order of its columns.
+var siteResults = [siteColumns]struct {
+	key, meaning string
+	of           logbook.Measure
+}{
+	{"reached", "the site was reached", logbook.Truth},
+	{"complete", "every hole and task of the site was completed", logbook.Truth},
+	{"arrives", "after sailing, arriving", logbook.Seconds},
+	{"leaves", "after sailing, leaving", logbook.Seconds},
+	{"waiting", "on station, waiting on weather", logbook.Seconds},
+	{"cored", "cored", logbook.Metres},
+	{"recovered", "recovered", logbook.Metres},
+	{"cores", "cores", logbook.Count},
+	{"section", "section down to the target that is recovered in at least one hole", logbook.Share},
+}
+
+// itemResults are those of a hole or task.
+var itemResults = [itemColumns]struct {
+	key, meaning string
+	of           logbook.Measure
+}{
+	{"done", "completed", logbook.Truth},
+	{"time", "time taken", logbook.Seconds},
+	{"depth", "depth below the sea floor", logbook.Metres},
+	{"refusal", "depth below the sea floor at which a piston corer was refused", logbook.Metres},
+	{"section", "section of the site recovered in this hole or one before it", logbook.Share},
+}
+
+// site adds the results of a site and of its holes and tasks, of both expeditions.
+func (c *columnList) site(n int) {
+	r, site := c.results, &c.results.columns.voyage.Sites[n]
+	for _, of := range []struct {
+		rows      []float64
+		key, text string
+	}{{r.needed, "whole.", ", whole programme"}, {r.bound, "within.", ", within the days"}} {
+		if site.Alternate && of.key == "whole." {
+			continue // an alternate belongs to no whole programme
+		}
+		for i, s := range siteResults {
+			c.add(of.rows, r.columns.site(n, i), of.key+site.Name+"."+s.key, "site "+site.Name+": "+s.meaning+of.text, s.of, true)
+		}
+		for _, item := range site.Items {
+			for i, s := range itemResults {
+				if item.Task != nil && i > itemTook {
+					break
+				}
+				c.add(of.rows, r.columns.item(item.Number, i), of.key+site.Name+"."+item.Name+"."+s.key,
+					"site "+site.Name+", "+item.Name+": "+s.meaning+of.text, s.of, false)
+			}
+		}
+	}
+}
+
+// more adds what is behind the drivers, the tools and the consumables, of the whole programme.
+func (c *columnList) more() {
+	r := c.results
+	for i := range activity.Causes {
+		c.add(r.needed, colCause+int(i), "whole.cause."+i.String(), "time of the cause "+i.String()+", whole programme", logbook.Seconds, false)
+	}
+	for t := range coring.Tools {
+		for i, s := range []struct {
+			key string
+			of  logbook.Measure
+		}{{"cores", logbook.Count}, {"cored", logbook.Metres}, {"recovered", logbook.Metres}} {
+			c.add(r.needed, colTool+3*int(t)+i, "whole.tool."+t.String()+"."+s.key, t.String()+", "+s.key+", whole programme", s.of, false)
+		}
+	}
+	for t := range usedThings {
+		c.add(r.needed, colUsed+int(t), "whole.used."+t.String(), t.String()+", whole programme", logbook.Count, false)
+	}
+}

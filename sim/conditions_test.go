@@ -1,0 +1,63 @@
+package sim
+
+import (
+	"slices"
+	"testing"
+
+	"coredays/model/plan"
+)
+
+// conditional is a site whose hole A to 200 m is followed by B, wanted when the piston corer was
+// refused above 120 m, and C, wanted when it got deeper.
+func conditional() *plan.Plan {
+	b, c := pistonHole("B", 30), pistonHole("C", 30)
+	b.When = &plan.Condition{Hole: 0, Above: true, Depth: 120}
+	c.When = &plan.Condition{Hole: 0, Above: false, Depth: 120}
+	p := oneSite(pistonHole("A", 200), b, c)
+	p.Sites[0].Items[0].Hole.IfLost = plan.GiveUp
+	return p
+}
+
+// workedOn are the names of the items that were begun.
+func workedOn(s *ship) (names []string) {
+	for i := range s.v.Sites[0].Items {
+		if item := &s.v.Sites[0].Items[i]; s.items[item.Number].began > 0 {
+			names = append(names, item.Name)
+		}
+	}
+	return names
+}
+
+// At 1 kPa a metre the corer is refused between 120 and 130 m (see the refusal worked by hand), at 2
+// kPa a metre at about half of that; a softer sea floor lets it reach its target.
+func TestAHoleFollowsFromWhereThePistonWasRefused(t *testing.T) {
+	for strength, want := range map[float64][]string{2000: {"A", "B"}, 1000: {"A", "C"}, 100: {"A", "C"}} {
+		p := conditional()
+		p.Sites[0].Layers[0].Lithology.Strength = just(strength)
+		if got := workedOn(sailed(t, p, false)); !slices.Equal(got, want) {
+			t.Errorf("%g Pa/m: began %q, want %q", strength, got, want)
+		}
+	}
+}
+
+// Of a hole lost at some 50 m nobody knows where the corer would have been refused.
+func TestNothingFollowsFromAHoleThatWasLostTooEarly(t *testing.T) {
+	s := inPort(t, conditional())
+	goOnUntil(t, s, func() bool { return s.hole.depth > 50 })
+	s.hole.lost = true
+	goHome(t, s)
+	if got := workedOn(s); !slices.Equal(got, []string{"A"}) {
+		t.Errorf("began %q", got)
+	}
+}
+
+func TestWhatDependsOnADroppedHoleIsDroppedToo(t *testing.T) {
+	s := sailedTo(t, conditional())
+	s.item, s.items[0].state = nil, dropped
+	goHome(t, s)
+	for i := range s.items {
+		if s.items[i].state != dropped {
+			t.Errorf("item %d is in state %d", i, s.items[i].state)
+		}
+	}
+}

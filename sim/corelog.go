@@ -1,0 +1,65 @@
+package sim
+
+import (
+	"context"
+	"sync"
+	"sync/atomic"
+
+	"coredays/model/coring"
+	"coredays/model/voyage"
+)
+
+// Core is a core as it reached the deck in a hindcast.
+type Core struct {
+	Hole             string
+	Tool             coring.Tool
+	OnDeck           float64 // s after the ship came over the site
+	Cored, Recovered float64 // m
+}
+
+// coreLog keeps the cores of a replication where somebody asks for them.
+type coreLog struct{ cores []Core }
+
+// note keeps a core; nobody asks for it where the log is nil.
+func (l *coreLog) note(s *ship, t coring.Tool, cored, recovered float64) {
+	if l != nil {
+		l.cores = append(l.cores, Core{s.item.Name, t, s.clock, cored, recovered})
+	}
+}
+
+// HindcastCores sails the first site of each voyage as Hindcast does and gives the cores, by voyage
+// and replication; nil where the context ended the run.
+func HindcastCores(ctx context.Context, voyages []*voyage.Voyage, groups []string, run Run) [][][]Core {
+	all := make([][][]Core, len(voyages))
+	var next atomic.Int64
+	var group sync.WaitGroup
+	for range workersOf(run) {
+		group.Go(func() {
+			for ctx.Err() == nil {
+				n := int(next.Add(1)) - 1
+				if n >= len(voyages) {
+					return
+				}
+				all[n] = coresOf(voyages[n], seedOf(run.Seed, groups[n]), max(1, run.Replications))
+			}
+		})
+	}
+	group.Wait()
+	if ctx.Err() != nil {
+		return nil
+	}
+	return all
+}
+
+// coresOf are the cores of the replications of one visit.
+func coresOf(v *voyage.Voyage, seed uint64, replications int) [][]Core {
+	s := newShip(v)
+	byReplication := make([][]Core, replications)
+	for n := range byReplication {
+		s.begins(seed, n)
+		s.cores = &coreLog{}
+		s.visits()
+		byReplication[n] = s.cores.cores
+	}
+	return byReplication
+}

@@ -1,0 +1,150 @@
+package sim
+
+import (
+	"context"
+	"math"
+	"slices"
+	"testing"
+
+	"coredays/model/activity"
+	"coredays/model/coring"
+	"coredays/model/geo"
+	"coredays/model/plan"
+	"coredays/model/rig"
+	"coredays/model/spread"
+	"coredays/model/voyage"
+)
+
+// visited sails one visit of a plan's first site and gives the ship.
+func visited(t *testing.T, p *plan.Plan) *ship {
+	t.Helper()
+	s := newShip(compiled(t, p))
+	s.begins(1, 0)
+	s.visits()
+	return s
+}
+
+// oneVisit is a plan of one piston hole of 33 m in 1500 m of water.
+func oneVisit() *plan.Plan {
+	return expedition(site("S", geo.Position{Longitude: 1}, 1500, pistonHole("A", 33)))
+}
+
+func TestAVisitBeginsOverTheHoleAndEndsWithThePipeOnDeck(t *testing.T) {
+	p := oneVisit()
+	whole, visit := sailed(t, p, false), visited(t, p)
+	leg := float64(geo.Distance(geo.Position{}, geo.Position{Longitude: 1})) / 5
+	outside := 2*(2*hours+leg) + 30*minutes // pilotage and passage there and back, securing for sea
+	if !near(visit.clock, whole.clock-outside) {
+		t.Errorf("the visit took %.3f h, the expedition %.3f h, of which %.3f h are not at the site", visit.clock/hours, whole.clock/hours, outside/hours)
+	}
+}
+
+// trips are what a visit of oneVisit takes apart from cores and joints: positioning, BHA, pipe down,
+// top drive; out of the hole, top drive, clear, pipe out, BHA down.
+const trips = 30*minutes + 3*hours + 1470.0/30/20*hours + 30*minutes + 33.0/30/10*hours + 30*minutes + 1500.0/30/20*hours + 1*hours
+
+func TestThePaceOfASiteStretchesTripsAndNotCores(t *testing.T) {
+	p := oneVisit()
+	even := visited(t, p).clock
+	p.Ship.Rates[rig.SitePace] = spread.Just(1.5)
+	if slow := visited(t, p).clock; !near(slow-even, 0.5*trips) {
+		t.Errorf("half as slow again costs %.3f h, by hand %.3f h", (slow-even)/hours, 0.5*trips/hours)
+	}
+}
+
+func TestThePaceIsOneForASiteAndAnotherForTheNext(t *testing.T) {
+	p := expedition(site("S", geo.Position{Longitude: 1}, 1500, pistonHole("A", 33), pistonHole("B", 33)), site("T", geo.Position{Longitude: 2}, 1500, pistonHole("A", 33)))
+	p.Ship.Rates[rig.SitePace] = spread.Quantity{Shape: spread.Table{P: []float64{0.01, 0.99}, Value: []float64{0.5, 2}}, Shares: spread.All(spread.Site)}
+	v := compiled(t, p)
+	s := newShip(v)
+	s.begins(1, 0)
+	var paces []float64
+	for _, place := range []voyage.Place{voyage.SitePlace(0), voyage.SitePlace(1), voyage.SitePlace(0)} {
+		s.arrivesAt(place)
+		for _, key := range []int{0, len(s.here.Items) - 1} {
+			s.place.hole = s.here.Items[key].Key
+			s.pace = 0
+			paces = append(paces, s.paceOf(activity.DrillAhead))
+		}
+	}
+	if paces[0] != paces[1] || paces[0] != paces[4] || paces[0] == paces[2] || paces[2] != paces[3] {
+		t.Errorf("paces of S A, S B, T, T, S A, S B: %v", paces)
+	}
+}
+
+func TestAStartGivenUpCostsItsTime(t *testing.T) {
+	p := oneVisit()
+	even := visited(t, p).clock
+	p.Ship.Rates[rig.FailedStart], p.Ship.Rates[rig.FailedStartTime] = spread.Just(1), spread.Just(3*hours)
+	if got := visited(t, p).clock - even; !near(got, mostFailedStarts*3*hours) {
+		t.Errorf("starts that always fail cost %.3f h, want %d times 3 h", got/hours, mostFailedStarts)
+	}
+}
+
+// A start fails so often as it is said: of 4000 holes, within three standard errors.
+func TestStartsFailAsOftenAsIsSaid(t *testing.T) {
+	p := oneVisit()
+	p.Ship.Rates[rig.FailedStart], p.Ship.Rates[rig.FailedStartTime] = spread.Just(0.13), spread.Just(3*hours)
+	visits := Hindcast(context.Background(), []*voyage.Voyage{compiled(t, p)}, []string{"leg"}, Run{Replications: 4000})
+	even := visited(t, oneVisit()).clock
+	var failed float64
+	for _, d := range visits.Days[0] {
+		failed += (d - even) / (3 * hours)
+	}
+	want, spread := 0.13/0.87, math.Sqrt(0.13)/0.87 // mean and deviation of a geometric count
+	if got := failed / 4000; math.Abs(got-want) > 3*spread/math.Sqrt(4000) {
+		t.Errorf("%.4f starts fail for each hole, want %.4f", got, want)
+	}
+}
+
+func TestAKnownLengthOfCoresMakesTheirNumber(t *testing.T) {
+	p := oneVisit()
+	p.Sites[0].Items[0].Hole.Stages[0].Advance = 3.3
+	if got := visited(t, p).tools[coring.APC].cores; got != 10 {
+		t.Errorf("%d cores of 3.3 m in 33 m, want 10", got)
+	}
+}
+
+func TestAHindcastIsTheSameForAnyNumberOfWorkers(t *testing.T) {
+	p := oneVisit()
+	p.Ship.Rates[rig.Tripping] = spread.Quantity{Shape: spread.Table{P: []float64{0.1, 0.9}, Value: []float64{18 / hours, 24 / hours}}, Shares: spread.All(spread.Expedition)}
+	voyages := []*voyage.Voyage{compiled(t, p), compiled(t, p), compiled(t, p)}
+	groups := []string{"a", "b", "a"}
+	one := Hindcast(context.Background(), voyages, groups, Run{Seed: 7, Replications: 50, Workers: 1})
+	for _, workers := range []int{2, 7} {
+		many := Hindcast(context.Background(), voyages, groups, Run{Seed: 7, Replications: 50, Workers: workers})
+		for i := range voyages {
+			if !slices.Equal(one.Days[i], many.Days[i]) {
+				t.Errorf("voyage %d differs for %d workers", i, workers)
+			}
+		}
+	}
+	if !slices.Equal(one.Days[0], one.Days[2]) || slices.Equal(one.Days[0], one.Days[1]) {
+		t.Error("sites of one leg share its luck, those of another have their own")
+	}
+}
+
+func TestAHindcastThatIsStoppedSaysSo(t *testing.T) {
+	ctx, stop := context.WithCancel(context.Background())
+	stop()
+	if v := Hindcast(ctx, []*voyage.Voyage{compiled(t, oneVisit())}, []string{"a"}, Run{}); !v.Stopped || v.Days != nil {
+		t.Errorf("%+v", v)
+	}
+}
+
+func TestCoresOfAHindcastAreThoseThatCameUp(t *testing.T) {
+	cores := HindcastCores(context.Background(), []*voyage.Voyage{compiled(t, oneVisit())}, []string{"a"}, Run{Replications: 2})
+	if len(cores) != 1 || len(cores[0]) != 2 || len(cores[0][0]) != 4 {
+		t.Fatalf("%v", cores)
+	}
+	var cored, last float64
+	for _, c := range cores[0][0] {
+		if c.OnDeck <= last || c.Hole != "A" || c.Tool != coring.APC {
+			t.Errorf("core %+v after %g s", c, last)
+		}
+		cored, last = cored+c.Cored, c.OnDeck
+	}
+	if !near(cored, 33) {
+		t.Errorf("%g m cored, want 33", cored)
+	}
+}

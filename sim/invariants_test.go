@@ -1,0 +1,78 @@
+package sim
+
+import (
+	option "flag"
+	"fmt"
+	"slices"
+	"testing"
+
+	"coredays/model/voyage"
+)
+
+var long = option.Bool("long", false, "sail 3,000 random plans rather than 80")
+
+// randomPlans calls a test with the voyages of random plans.
+func randomPlans(t *testing.T, test func(*testing.T, *voyage.Voyage)) {
+	plans := 80
+	if *long {
+		plans = 3000
+	}
+	for n := range plans {
+		t.Run(fmt.Sprint("plan ", n), func(t *testing.T) {
+			v, err := voyage.Compile(diceOf(n).plan())
+			if err != nil {
+				t.Fatal(err)
+			}
+			test(t, v)
+		})
+	}
+}
+
+// Each replication is sailed by a worker's two ships, which have sailed before, and once more, watched,
+// by a new ship with and one without a deadline. Both pairs end alike: a replication depends on
+// nothing but its number, and a fork is as good as a voyage from the start.
+func TestWhateverThePlanTheBooksBalance(t *testing.T) {
+	randomPlans(t, func(t *testing.T, v *voyage.Voyage) {
+		const seed, replications = 5, 3
+		c := newColumns(v)
+		r := &Results{columns: c, run: Run{Seed: seed}, needed: make([]float64, replications*c.width), bound: make([]float64, replications*c.width), done: make([]bool, replications)}
+		worker, guess := newShip(v), reckon(v)
+		worker.guess, worker.needed = guess, newShip(v)
+		for n := range replications {
+			r.sail(worker, n)
+			for _, bound := range []bool{true, false} {
+				rows := r.needed
+				if bound {
+					rows = r.bound
+				}
+				w := watch{t: t, ship: newShip(v), slow: map[voyage.Place]bool{}, name: fmt.Sprintf("replication %d, bound %v", n, bound)}
+				w.guess = guess
+				w.begins(seed, n)
+				w.bound = bound
+				w.sails()
+				w.balances()
+				w.agrees(rows[n*c.width:(n+1)*c.width], c)
+			}
+		}
+	})
+}
+
+// Without chance and waves the crew's estimates are right but for their contingency, so a ship that
+// gets anywhere is back in time.
+func TestAnExpeditionWithoutSurprisesIsNeverLate(t *testing.T) {
+	randomPlans(t, func(t *testing.T, v *voyage.Voyage) {
+		s := newShip(v)
+		s.guess = reckon(v)
+		s.begins(0, 0)
+		s.bound, s.median, s.sea.calm = true, true, true
+		s.sails()
+		if late := s.clock - s.v.Deadline; late > 0 && reachedAny(s) {
+			t.Errorf("%.2f h late", late/hours)
+		}
+	})
+}
+
+// reachedAny tells whether a ship got to any site.
+func reachedAny(s *ship) bool {
+	return slices.ContainsFunc(s.sites, func(log siteLog) bool { return log.state == done })
+}

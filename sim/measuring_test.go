@@ -1,0 +1,54 @@
+package sim
+
+import (
+	"testing"
+	"time"
+
+	"coredays/model/activity"
+	"coredays/model/coring"
+	"coredays/model/geo"
+	"coredays/model/plan"
+	"coredays/model/unit"
+)
+
+// A run takes 45 min and the way there and back on the wire, at 250 m/min. Cores of 5, 9.5, ... m end at
+// 52.5 m, the first depth below 50 m; a hole that is drilled is at 100 m when both runs are made.
+func TestThePenetrometerIsRunDownToTheTargetOfAnyHole(t *testing.T) {
+	runs := []unit.Depth{50, 100}
+	cored, drilled := pistonHole("A", 100), drilledHole("A", 100)
+	for _, test := range []struct {
+		item plan.Item
+		bits float64 // sum of the depths of the bit, m
+	}{{cored, 1552.5 + 1600}, {drilled, 1600 + 1600}} {
+		test.item.Hole.Penetrometer = runs
+		s := sailed(t, oneSite(test.item), false)
+		want := 2*45*minutes + 2*test.bits/250*minutes
+		if got := s.spent[activity.Penetrometer]; !near(got, want) {
+			t.Errorf("%d stages: %.3f h, by hand %.3f h", len(test.item.Hole.Stages), got/hours, want/hours)
+		}
+	}
+}
+
+// Sailing at each hour of a day, the seismic run always falls between 6 and 18 o'clock by the sun, which
+// at 1 degree east is 4 min ahead of universal time.
+func TestSeismicStationsAreShotByDay(t *testing.T) {
+	hole := plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.RCB, To: 200}}, Logging: []int{1}}}
+	for start := range 24 {
+		p := expedition(site("S", geo.Position{Longitude: 1}, 3000, hole))
+		p.Sails = p.Sails.Add(time.Duration(start) * time.Hour)
+		runs := 0
+		for _, e := range Diary(compiled(t, p), 1, 0, false).Entries {
+			if e.Kind != activity.RunString {
+				continue
+			}
+			runs++
+			from, to := e.From.Add(4*time.Minute), e.To.Add(4*time.Minute)
+			if from.Hour() < 6 || to.Hour() >= 18 || from.Day() != to.Day() {
+				t.Errorf("sails at %d h: run from %s to %s by the sun", start, from.Format("15:04"), to.Format("15:04"))
+			}
+		}
+		if runs != 1 {
+			t.Errorf("sails at %d h: %d runs", start, runs)
+		}
+	}
+}

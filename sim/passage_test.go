@@ -1,0 +1,71 @@
+package sim
+
+import (
+	"math"
+	"testing"
+
+	"coredays/model/activity"
+	"coredays/model/geo"
+	"coredays/model/plan"
+	"coredays/model/unit"
+	"coredays/model/voyage"
+)
+
+// hanging is an expedition to two sites, with pipe hanging from the first to the second.
+func hanging(apart float64, first, second unit.Length) *plan.Plan {
+	p := expedition(site("A", geo.Position{Longitude: 1}, first, pistonHole("A", 20)),
+		site("B", geo.Position{Longitude: 1 + apart}, second, pistonHole("A", 20)))
+	p.Sites[1].Hanging = true
+	return p
+}
+
+// A storm has the pipe recovered on the way; the rest of it is sailed, neither skipped nor done twice.
+func TestAStormOnAHangingPassageLeavesTheRestToSail(t *testing.T) {
+	s := inPort(t, hanging(0.5, 3000, 3000))
+	goOnUntil(t, s, func() bool { return s.item == nil && s.positioned })
+	seaAhead(s, 1, 1, 11, 11, 11, 1)
+	goHome(t, s)
+	var way float64
+	for _, leg := range [][2]voyage.Place{{voyage.FromPort, voyage.SitePlace(0)}, {voyage.SitePlace(0), voyage.SitePlace(1)}, {voyage.SitePlace(1), voyage.ToPort}} {
+		way += s.v.Leg(leg[0], leg[1]).Distance
+	}
+	slow, fast := s.spent[activity.HangingPassage]*0.5, s.spent[activity.Passage]*5
+	if slow < 1000 || slow > 10_000 || math.Abs(slow+fast-way) > 1 {
+		t.Errorf("%.0f m with pipe hanging and %.0f m without are not %.0f m", slow, fast, way)
+	}
+}
+
+func TestPipeIsPulledUpBeforeAPassageToAShallowerSite(t *testing.T) {
+	s := inPort(t, hanging(0.05, 3000, 1000))
+	goOnUntil(t, s, func() bool { return s.at == voyage.SitePlace(1) })
+	if s.bit != 970 || s.inHole() {
+		t.Errorf("arrives in 1,000 m of water with the bit at %g m", s.bit)
+	}
+}
+
+// Where the sea is shallower than the clearance of a bit, each site costs what it does elsewhere.
+func TestInTenMetresOfWaterPipeIsRunAndRecovered(t *testing.T) {
+	s := sailed(t, expedition(site("A", geo.Position{Longitude: 1}, 10, pistonHole("A", 20)), site("B", geo.Position{Longitude: 2}, 10, pistonHole("A", 20))), false)
+	for kind, want := range map[activity.Kind]float64{activity.Position: 2 * 0.5, activity.MakeUpBHA: 2 * 3, activity.LayDownBHA: 2 * 1, activity.Secure: 2 * 0.5} {
+		if got := s.spent[kind]; !near(got, want*hours) {
+			t.Errorf("%v for %.2f h, by hand %.2f h", kind, got/hours, want)
+		}
+	}
+	if s.bit != 0 || s.items[0].depth != 20 || s.items[1].depth != 20 {
+		t.Errorf("home with the bit at %g m from holes of %g and %g m", s.bit, s.items[0].depth, s.items[1].depth)
+	}
+}
+
+func TestDaysInPortAreTheSameInAnyOrderOfTheSites(t *testing.T) {
+	p := hanging(1, 1500, 1500)
+	p.InPort = wide(5*86400, 1.5)
+	back := *p
+	back.Order = []int{1, 0}
+	there, other := replicated(t, p, 5, 1), replicated(t, &back, 5, 1)
+	for n := range 5 {
+		c := n*there.columns.width + colInPort
+		if there.needed[c] != other.needed[c] || there.needed[c] != there.bound[c] {
+			t.Errorf("replication %d: %.3f d, in the other order %.3f d, bound %.3f d", n, there.needed[c]/86400, other.needed[c]/86400, there.bound[c]/86400)
+		}
+	}
+}

@@ -1,0 +1,83 @@
+package sim
+
+import (
+	"testing"
+
+	"coredays/model/coring"
+	"coredays/model/geo"
+	"coredays/model/plan"
+	"coredays/model/unit"
+)
+
+// goOn carries an expedition on by one operation, as sails does, and names the operation.
+func goOn(s *ship) string {
+	s.obey()
+	s.choose()
+	r := s.next()
+	r.do(s)
+	if s.ended != goingOn {
+		s.makeSafe()
+	}
+	return r.name
+}
+
+// goOnUntil carries an expedition on until a condition holds and lists what was done.
+func goOnUntil(t testing.TB, s *ship, holds func() bool) (did []string) {
+	t.Helper()
+	for !holds() {
+		if did = append(did, goOn(s)); len(did) > 10_000 {
+			t.Fatalf("never so; did last %q", did[len(did)-10:])
+		}
+	}
+	return did
+}
+
+// goHome carries an expedition on until she is in the last port.
+func goHome(t testing.TB, s *ship) []string {
+	t.Helper()
+	return goOnUntil(t, s, func() bool { return s.home })
+}
+
+// inPort is a ship in port, about to begin replication 0 of a plan.
+func inPort(t testing.TB, p *plan.Plan) *ship {
+	t.Helper()
+	v := compiled(t, p)
+	s := newShip(v)
+	s.guess = reckon(v)
+	s.begins(1, 0)
+	return s
+}
+
+// seaAhead gives the sea hour by hour from the hour that begins next, the last for ever.
+func seaAhead(s *ship, heights ...float64) {
+	calm := make([]float64, int(s.clock/hours)+1)
+	for i := range calm {
+		calm[i] = 1
+	}
+	s.sea.forced = append(calm, heights...)
+}
+
+// times counts how often something was done.
+func times(did []string, what string) (n int) {
+	for _, name := range did {
+		if name == what {
+			n++
+		}
+	}
+	return n
+}
+
+// rotaryHole is a hole cored with the rotary barrel to a depth.
+func rotaryHole(name string, to unit.Depth) plan.Item {
+	return plan.Item{Name: name, Rank: 1, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.RCB, To: to}}}}
+}
+
+// drilledHole is a hole drilled to a depth, of which nothing is cored.
+func drilledHole(name string, to unit.Depth) plan.Item {
+	return plan.Item{Name: name, Rank: 1, Hole: &plan.Hole{DrillAheadTo: to}}
+}
+
+// oneSite is an expedition to one site in 1,500 m of water.
+func oneSite(items ...plan.Item) *plan.Plan {
+	return expedition(site("S", geo.Position{Longitude: 1}, 1500, items...))
+}

@@ -1,0 +1,68 @@
+package sim
+
+import (
+	"testing"
+
+	"coredays/model/voyage"
+)
+
+// watch is a ship under the eyes of the test.
+type watch struct {
+	t    *testing.T
+	name string
+	*ship
+	slow map[voyage.Place]bool // sites that took longer to reach than the crew reckoned
+}
+
+func (w *watch) wrong(format string, values ...any) {
+	w.t.Helper()
+	w.t.Errorf(w.name+": "+format, values...)
+}
+
+// mostIdle is how many operations may follow each other without any time passing, more than a hole
+// has reasons to do nothing.
+const mostIdle = 12
+
+// sails is the loop of a ship, with a look at clock and bit after each operation.
+func (w *watch) sails() {
+	idle := 0
+	for !w.home && w.clock <= w.longest() && !w.t.Failed() {
+		before, late := *w.ship, w.tooLate()
+		did := goOn(w.ship)
+		w.looks(did, &before)
+		if idle++; w.clock > before.clock {
+			idle = 0
+		}
+		if idle > mostIdle {
+			w.wrong("goes round in circles: to %s", did)
+		}
+		if late && work[did] {
+			w.wrong("%.2f h too late already the ship went on to %s", (w.clock-w.v.Deadline)/hours, did)
+		}
+	}
+	w.ship.sails() // closes the books
+}
+
+// looks holds the ship after an operation against what she was before.
+func (w *watch) looks(did string, before *ship) {
+	for k := range w.spent {
+		if w.spent[k] < before.spent[k]-1e-6 {
+			w.wrong("to %s took back %g s", did, before.spent[k]-w.spent[k])
+		}
+	}
+	if !(w.bit >= 0) || w.here != nil && w.bit > w.here.Floor+w.hole.depth+1e-3 {
+		w.wrong("the bit is at %g m after the ship did: %s", w.bit, did)
+	}
+	if w.at != before.at && w.clock-before.clock > before.passageTime(w.at) {
+		w.slow[w.at] = true
+	}
+}
+
+// work is what is not done any more when it is time to leave.
+var work = map[string]bool{"make up the BHA": true, "run pipe to the sea floor": true, "spud": true, "find the hole again": true, "drill down": true,
+	"change the bit": true, "run to the bottom": true, "run the penetrometer": true, "take a core": true, "log": true}
+
+// tooLate tells whether the crew can't be home in time by its own reckoning even if it leaves at once.
+func (w *watch) tooLate() bool {
+	return w.bound && w.here != nil && w.item != nil && w.item.Hole != nil && w.clock+w.leaveTime()+w.homeTime(w.at) > w.v.Deadline
+}

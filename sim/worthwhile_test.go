@@ -1,0 +1,58 @@
+package sim
+
+import (
+	"testing"
+
+	"coredays/model/geo"
+	"coredays/model/plan"
+	"coredays/model/unit"
+)
+
+// givenDays sails a plan, bound, with shares of the time that the whole of it takes.
+func givenDays(t *testing.T, p *plan.Plan, look func(share float64, s *ship)) {
+	t.Helper()
+	whole := sailed(t, p, false).clock
+	for share := 0.3; share < 1.3; share += 0.01 {
+		p.SeaDays = unit.Duration(whole * share)
+		look(share, sailed(t, p, true))
+	}
+}
+
+func TestASiteIsReachedOnlyToBeginSomethingThere(t *testing.T) {
+	second := pistonHole("A", 200)
+	second.Rank = 2
+	near, far := site("Near", geo.Position{Longitude: 8}, 3000, second), site("Big", geo.Position{Longitude: -8}, 3000, pistonHole("A", 300), pistonHole("B", 300))
+	for _, p := range []*plan.Plan{expedition(site("S", geo.Position{Longitude: 1}, 3000, pistonHole("A", 300))), expedition(near, far)} {
+		begun, passed := 0, 0
+		givenDays(t, p, func(share float64, s *ship) {
+			for n := range s.sites {
+				began := false
+				for _, item := range s.v.Sites[n].Items {
+					began = began || s.items[item.Number].began > 0
+				}
+				if reached := s.sites[n].state == done; reached != began {
+					t.Errorf("given %.2f of the days, %s was reached: %v, work begun there: %v", share, s.v.Sites[n].Name, reached, began)
+				} else if reached {
+					begun++
+				} else {
+					passed++
+				}
+			}
+		})
+		if begun == 0 || passed == 0 {
+			t.Errorf("%d sites reached, %d passed over: this shows little", begun, passed)
+		}
+	}
+}
+
+// A site far away does not fit; what ranks below its hole is not kept waiting for it.
+func TestNoTimeIsKeptForASiteThatIsDropped(t *testing.T) {
+	second := pistonHole("B", 50)
+	second.Rank = 2
+	p := expedition(site("Far", geo.Position{Longitude: 40}, 4000, pistonHole("A", 300)), site("Near", geo.Position{Longitude: 1}, 1500, pistonHole("A", 50), second))
+	p.SeaDays = 14 * unit.Day
+	s := sailed(t, p, true)
+	if s.sites[0].state != dropped || s.items[1].depth != 50 || s.items[2].depth != 50 {
+		t.Errorf("the far site is in state %d, the holes of the near one are %g and %g m deep", s.sites[0].state, s.items[1].depth, s.items[2].depth)
+	}
+}
