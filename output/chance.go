@@ -15,7 +15,7 @@ func percent(share float64) string {
 	case share > 0.99 && share < 1:
 		return ">99"
 	}
-	return fixed(100*share, 0)
+	return fixed(math.Round(100*share), 0) // as inHundred rounds
 }
 
 // chance writes a chance in per cent, and the outcome where there was one replication only.

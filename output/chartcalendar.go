@@ -33,7 +33,7 @@ func calendarChart(r *Report) *chart {
 	var ticks plot.ConstantTicks
 	last := plotter.XY{X: 0, Y: rows - 1}
 	ticks = append(ticks, plot.Tick{Value: last.Y, Label: clipped(portOf(r, true), 22)})
-	p.Add(hollow(draw.CircleGlyph{}, draw.RingGlyph{}, plum, 2.6, plotter.XYs{last}), remarks(remark{x: 0, y: last.Y, text: "sails", align: 1, dx: 3}))
+	p.Add(hollow(draw.CircleGlyph{}, draw.RingGlyph{}, plum, 2.6, plotter.XYs{last}), remarks(remark{x: 0, y: last.Y, text: "sails", align: 1, dx: 3, dy: 6}))
 	for i := range s.Sites {
 		row := rows - 2 - float64(i)
 		ticks = append(ticks, plot.Tick{Value: row, Label: clipped(s.Sites[i].Name, 22)})
@@ -50,7 +50,7 @@ func calendarChart(r *Report) *chart {
 	p.Add(remarks(remark{x: days, y: rows - 0.4, text: figures(days) + " sea days", align: 1, dy: -5}))
 	p.Y.Tick.Marker = ticks
 	p.Y.Tick.Length = 0
-	c.width, c.height = chartWidth, vg.Length(rows)*1.05*vg.Centimeter+1.9*vg.Centimeter
+	c.width, c.height = chartWidth, vg.Length(rows)*0.95*vg.Centimeter+1.9*vg.Centimeter
 	c.desc = calendarWords(s)
 	c.alone(p)
 	return c

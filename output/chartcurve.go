@@ -12,12 +12,12 @@ import (
 
 // curveChart draws the days that the whole programme needs by chance, the sea days marked.
 func curveChart(s *logbook.Summary) *chart {
+	if len(s.Needed.Curve) < 2 || s.Replications < 2 {
+		return nil
+	}
 	c := &chart{name: "days-needed", title: "Days needed: how many expeditions in 100 are done by then", width: chartWidth, height: 8.5 * vg.Centimeter,
 		key:    "Whole programme, no deadline, port to port. Within the sea days the crew turns for port by its own estimate and forecast, so that fewer finish than the curve has at that line.",
 		behind: []*sheet{coarse(curveSheet(s), 10)}}
-	if len(s.Needed.Curve) < 2 {
-		return nil
-	}
 	p := newPlot("days from leaving port to reaching port", "expeditions done, of 100")
 	var points plotter.XYs
 	for i, x := range s.Needed.Curve {

@@ -15,7 +15,7 @@ import (
 // doneChart draws the chance of each hole and task within the sea days.
 func doneChart(s *logbook.Summary) *chart {
 	c := &chart{name: "done", title: fmt.Sprintf("What gets done within the %s sea days", figures(s.Allotted.SeaDays.Days())), width: chartWidth,
-		key:    "● rank 1, □ rank 2, △ a later rank. Rank 1 is dropped last. In the order of the visits.",
+		key:    "Full circle: rank 1; square: rank 2; triangle: a later rank. Rank 1 is dropped last. In the order of the visits.",
 		behind: []*sheet{chancesSheet(s)}}
 	p := newPlot("expeditions of 100 in which it is done", "")
 	var ticks plot.ConstantTicks
@@ -34,7 +34,7 @@ func doneChart(s *logbook.Summary) *chart {
 		}
 		row += 0.5
 	}
-	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = 0, 108, -row+0.2, 0.7
+	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = -1.5, 108, -row+0.2, 0.7
 	p.X.Tick.Marker = evenly(0, 100, 20, func(x float64) string { return fmt.Sprintf("%.0f", x) })
 	p.Y.Tick.Marker, p.Y.Tick.Length, p.Y.LineStyle.Width = ticks, 0, 0
 	c.height = vg.Length(row)*0.45*vg.Centimeter + 1.7*vg.Centimeter

@@ -7,12 +7,15 @@ import (
 	"path/filepath"
 )
 
-// charts are all charts of a report, in its order.
+// charts are all charts of a report, in its order; those that have nothing to draw are left out.
 func (r *Report) charts() []*chart {
 	s := r.Summary
-	list := []*chart{calendarChart(r), curveChart(s), doneChart(s), classesChart(s)}
-	for i := range s.Sites {
-		list = append(list, siteChart(s, i))
+	var list []*chart
+	if s.Replications > 0 {
+		list = append(list, calendarChart(r), curveChart(s), doneChart(s), classesChart(s))
+		for i := range s.Sites {
+			list = append(list, siteChart(s, i))
+		}
 	}
 	list = append(list, seaChart(r), driversChart(s))
 	var there []*chart

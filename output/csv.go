@@ -34,7 +34,7 @@ func (s *sheet) csv(w io.Writer) error {
 	if err := out.Write(record); err != nil {
 		return err
 	}
-	for _, row := range s.rows {
+	for row := range s.all() {
 		for i, cell := range row {
 			record[i] = exact(cell)
 		}

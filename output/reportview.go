@@ -21,6 +21,7 @@ type reportView struct {
 	SiteKey     string // how to read the charts of all sites
 	Consumables *sheet
 	Verdict     string
+	Checked     string // the verdict in a sentence
 	Found       []verdictView
 	Basis       []basisGroup
 	BasisWords  string
@@ -80,7 +81,7 @@ func reportViewOf(r *Report) (*reportView, error) {
 	holes := holesSheet(s)
 	for i := range s.Sites {
 		site := &s.Sites[i]
-		v.Sites = append(v.Sites, siteView{siteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], siteWords(site),
+		v.Sites = append(v.Sites, siteView{siteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], strings.ReplaceAll(siteWords(site), " %", "\u00a0%"), // no line begins with %
 			holes.where("site", site.Name).only("hole", "rank", "days_p10", "days_p50", "days_p90", "depth_p50", "refusal_p50", "chance_refused", "section_p50", "chance_done")})
 	}
 	v.verdicts(r)
@@ -108,6 +109,7 @@ func (v *reportView) verdicts(r *Report) {
 	worst := check.Worst(r.Found)
 	v.Verdict = fmt.Sprintf("%s Verdict: %s. %d to stop for, %d to look at, %d passed.", mark(worst), verdictWords[worst],
 		len(check.Of(r.Found, check.Stop)), len(check.Of(r.Found, check.Caution)), len(check.Of(r.Found, check.Pass)))
+	v.Checked = checkedWords(r.Found)
 	for _, grade := range []check.Verdict{check.Stop, check.Caution, check.Pass} {
 		found := check.Of(r.Found, grade)
 		if grade == check.Pass {

@@ -3,6 +3,7 @@ package output
 import (
 	"fmt"
 
+	"coredays/model/check"
 	"coredays/model/logbook"
 )
 
@@ -22,6 +23,19 @@ func headlines(s *logbook.Summary) []string {
 		happens(s.Allotted.ChanceAll, s.Replications, "In the "+sea+" sea days it is finished", "In the "+sea+" sea days it is not finished") + " " +
 			happens(s.Allotted.ChancePrimary, s.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 at the primary sites gets done"),
 	}
+}
+
+// checkedWords tells the verdict of the check in a sentence.
+func checkedWords(found []check.Finding) string {
+	worst := check.Worst(found)
+	text := mark(worst) + " The check finds nothing to stop for"
+	if n := len(check.Of(found, check.Stop)); n > 0 {
+		text = fmt.Sprintf("%s The check STOPS the plan: %d to stop for", mark(worst), n)
+	}
+	if n := len(check.Of(found, check.Caution)); n > 0 {
+		text += fmt.Sprintf(" and %d to look at", n)
+	}
+	return text + "."
 }
 
 // facts are the figures of the headline.

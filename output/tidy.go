@@ -1,7 +1,9 @@
 package output
 
 import (
+	"iter"
 	"math"
+	"slices"
 	"time"
 
 	"coredays/model/logbook"
@@ -13,7 +15,8 @@ type sheet struct {
 	name   string // of the file and the sheet
 	title  string
 	fields []field
-	rows   [][]any // a cell is a string, a float64 (not-a-number for none), a bool or a time.Time
+	long   iter.Seq[[]any] // rows one after the other, where they would take much room; nil for rows
+	rows   [][]any         // a cell is a string, a float64 (not-a-number for none), a bool or a time.Time
 }
 
 // field is a column of a sheet.
@@ -49,6 +52,14 @@ func (k kind) unit() string {
 // unitForPeople is the unit in a heading.
 func (k kind) unitForPeople() string {
 	return [...]string{"", "", "", "d", "h", "m", "%", "%", "", "", ""}[k]
+}
+
+// all goes through the rows.
+func (s *sheet) all() iter.Seq[[]any] {
+	if s.long != nil {
+		return s.long
+	}
+	return slices.Values(s.rows)
 }
 
 func (s *sheet) add(cells ...any) { s.rows = append(s.rows, cells) }

@@ -102,18 +102,26 @@ func basisSheet(entries []basis.Entry) *sheet {
 // of tools, causes and holes.
 func replicationsSheet(r *logbook.Replications, main bool) *sheet {
 	t := &sheet{name: "replications", title: "Each replication", fields: []field{{"replication", "replication", ofCount, "its number, for coredays diary --replication"}}}
-	t.rows = make([][]any, len(r.Numbers))
-	for i, n := range r.Numbers {
-		t.rows[i] = []any{float64(n)}
-	}
+	var columns []logbook.Column
+	var sizes []float64
 	for _, c := range r.Columns {
 		if main && !c.Main {
 			continue
 		}
 		k, size := kindOf(c.Of)
 		t.fields = append(t.fields, field{c.Key, c.Key, k, c.Meaning})
-		for i, x := range c.Values {
-			t.rows[i] = append(t.rows[i], x/size)
+		columns, sizes = append(columns, c), append(sizes, size)
+	}
+	t.long = func(yield func([]any) bool) {
+		row := make([]any, len(t.fields))
+		for n, number := range r.Numbers {
+			row[0] = float64(number)
+			for i := range columns {
+				row[i+1] = columns[i].Values[n] / sizes[i]
+			}
+			if !yield(row) {
+				return
+			}
 		}
 	}
 	return t

@@ -37,6 +37,8 @@ func inWords(value float64, k kind, largest float64) string {
 		return orderable(value)
 	case ofNumber:
 		return figure(value)
+	case ofDays:
+		return fixed(value, max(1, places(largest)))
 	case ofCount:
 		return fixed(value, 0)
 	case ofMetres, ofPercent:

@@ -6,18 +6,19 @@ import (
 	"time"
 
 	"github.com/xuri/excelize/v2"
+
+	"coredays/model/check"
 )
 
 // Workbook writes a workbook: what was simulated, results, chances, sites, holes, replications, basis.
 func Workbook(w io.Writer, r *Report) error {
 	s := r.Summary
-	sheets := []*sheet{runSheet(r), resultsSheet(s), chancesSheet(s), sitesSheet(s), holesSheet(s), classesSheet(s), driversSheet(s), consumablesSheet(s)}
+	sheets := []*sheet{summarySheet(r), resultsSheet(s), chancesSheet(s), sitesSheet(s), holesSheet(s), classesSheet(s), driversSheet(s), consumablesSheet(s)}
 	if r.Replications != nil {
 		sheets = append(sheets, replicationsSheet(r.Replications, true))
 	}
 	sheets = append(sheets, checkSheet(r.Found), basisSheet(r.Basis))
 	sheets = append(sheets, dictionary(sheets, ""))
-	sheets[0].name = "summary"
 	book := excelize.NewFile()
 	err := book.SetDefaultFont("Arial")
 	for i, s := range sheets {
@@ -38,6 +39,9 @@ func Workbook(w io.Writer, r *Report) error {
 // fillIn streams a sheet into a workbook: headings that stay in sight, numbers in full precision shown
 // with few figures.
 func (s *sheet) fillIn(book *excelize.File) error {
+	if err := s.printed(book); err != nil {
+		return err
+	}
 	out, err := book.NewStreamWriter(s.name)
 	if err != nil {
 		return err
@@ -50,16 +54,50 @@ func (s *sheet) fillIn(book *excelize.File) error {
 		err = errors.Join(err, out.SetColWidth(i+1, i+1, s.width(i)))
 	}
 	err = errors.Join(err, out.SetPanes(&excelize.Panes{Freeze: true, YSplit: 1, TopLeftCell: "A2", ActivePane: "bottomLeft"}))
-	err = errors.Join(err, out.SetRow("A1", s.headings(styles[len(s.fields)])))
-	for n, row := range s.rows {
+	err = errors.Join(err, out.SetRow("A1", s.headings(styles[len(s.fields)]), excelize.RowOpts{Height: 30}))
+	n := 1
+	for row := range s.all() {
+		n++
 		cells := make([]any, len(row))
 		for i, cell := range row {
 			cells[i] = excelize.Cell{StyleID: styles[i], Value: workbookValue(cell)}
 		}
-		at, failed := excelize.CoordinatesToCellName(1, n+2)
+		at, failed := excelize.CoordinatesToCellName(1, n)
 		err = errors.Join(err, failed, out.SetRow(at, cells))
 	}
 	return errors.Join(err, out.Flush())
+}
+
+// summarySheet is the answer in words, then what was simulated.
+func summarySheet(r *Report) *sheet {
+	run := runSheet(r)
+	t := &sheet{name: "summary", title: "Summary", fields: run.fields}
+	for _, text := range append(headlines(r.Summary), checkedWords(r.Found)) {
+		t.add("answer", text)
+	}
+	for _, f := range facts(r.Summary) {
+		text := f.Value
+		if f.Note != "" {
+			text += " (" + f.Note + ")"
+		}
+		t.add(f.Label, text)
+	}
+	t.rows = append(t.rows, run.rows...)
+	for _, c := range check.Cautions() {
+		t.add("caution", c)
+	}
+	return t
+}
+
+// printed sets a sheet on A4 across, as wide as the page. Sheets of a hundred columns are for screens.
+func (s *sheet) printed(book *excelize.File) error {
+	const a4, onePage, asMany = 9, 1, 0
+	if len(s.fields) > 40 {
+		return nil
+	}
+	fit := true
+	return errors.Join(book.SetSheetProps(s.name, &excelize.SheetPropsOptions{FitToPage: &fit}),
+		book.SetPageLayout(s.name, &excelize.PageLayoutOptions{Size: new(a4), Orientation: new("landscape"), FitToWidth: new(onePage), FitToHeight: new(asMany)}))
 }
 
 func (s *sheet) headings(style int) []any {
@@ -85,14 +123,14 @@ func (s *sheet) styles(book *excelize.File) (ids []int, err error) {
 		id, failed := book.NewStyle(style)
 		ids, err = append(ids, id), errors.Join(err, failed)
 	}
-	id, failed := book.NewStyle(&excelize.Style{Font: &excelize.Font{Bold: true, Color: "FFFFFF"}, Fill: excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{"1D4E74"}},
+	id, failed := book.NewStyle(&excelize.Style{Font: &excelize.Font{Bold: true, Color: "FFFFFF", Family: "Arial"}, Fill: excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{"1D4E74"}},
 		Alignment: &excelize.Alignment{WrapText: true, Vertical: "center"}})
 	return append(ids, id), errors.Join(err, failed)
 }
 
 // width of a column in characters: that of its longest cell within reason.
 func (s *sheet) width(column int) float64 {
-	widest := 10
+	widest := max(10, displayed(s.fields[column].heading)/2+4) // headings go on two lines
 	for i, row := range s.rows {
 		if i == 500 {
 			break // the rest is alike
@@ -104,11 +142,15 @@ func (s *sheet) width(column int) float64 {
 			widest = 18
 		}
 	}
-	return float64(min(widest, 60))
+	return float64(min(widest, 120))
 }
 
-// workbookValue is a cell; not-a-number leaves it empty.
+// workbookValue is a cell; not-a-number leaves it empty, and what is true is told in words, since not
+// every program shows it so.
 func workbookValue(cell any) any {
+	if yes, is := cell.(bool); is {
+		return exact(yes)
+	}
 	if x, is := cell.(float64); is && !defined(x) {
 		return nil
 	}

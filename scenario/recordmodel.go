@@ -99,6 +99,17 @@ func classOf(h *record.Hole, bare bool) UnrecordedClass {
 	}
 }
 
+// ClassesOf are the classes of the holes of a site, apart from failed starts.
+func ClassesOf(s *record.Site) (classes []UnrecordedClass) {
+	bare := isBare(s)
+	for i := range s.Holes {
+		if h := &s.Holes[i]; !h.FailedStart() {
+			classes = append(classes, classOf(h, bare))
+		}
+	}
+	return classes
+}
+
 // leastAhead is the length drilled before a rotary hole is cored from which the ground above counts
 // as known, m [judgement].
 const leastAhead = 50

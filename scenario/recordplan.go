@@ -108,6 +108,7 @@ func (u *Unrecorded) rates(rates [rig.Rates]spread.Quantity, s *record.Site, kno
 	for _, r := range never {
 		rates[r] = spread.Just(0)
 	}
+	rates[rig.LayerDepth] = spread.Just(1) // where each tool cored is known
 	e := u.era(s.Start().Year())
 	if s.DeepestTool() == coring.APC {
 		e.Piston *= u.PistonAlone

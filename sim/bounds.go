@@ -26,9 +26,9 @@ func (s *ship) obey() {
 	if !s.workLeft() {
 		return
 	}
-	needed := s.leaveTime() + s.nextTakes()
-	outOfTime := s.mustLeave(s.nextTakes())
-	outOfCap := s.here.Cap > 0 && s.clock-s.sites[s.siteNumber()].arrived+needed > float64(s.here.Cap)
+	next := s.nextTakes()
+	outOfTime := s.mustLeave(next)
+	outOfCap := s.here.Cap > 0 && s.clock-s.sites[s.siteNumber()].arrived+s.leaveTime()+next > float64(s.here.Cap)
 	if !outOfTime && !outOfCap {
 		return
 	}

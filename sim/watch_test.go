@@ -37,7 +37,7 @@ func (w *watch) sails() {
 			w.wrong("goes round in circles: to %s", did)
 		}
 		if late && work[did] {
-			w.wrong("%.2f h too late already the ship went on to %s", (w.clock-w.v.Deadline)/hours, did)
+			w.wrong("with no time left but to leave, the ship went on to %s", did)
 		}
 	}
 	w.ship.sails() // closes the books
@@ -59,10 +59,10 @@ func (w *watch) looks(did string, before *ship) {
 }
 
 // work is what is not done any more when it is time to leave.
-var work = map[string]bool{"make up the BHA": true, "run pipe to the sea floor": true, "spud": true, "find the hole again": true, "drill down": true,
+var work = map[string]bool{"take station": true, "do the task": true, "make up the BHA": true, "run pipe to the sea floor": true, "spud": true, "find the hole again": true, "drill down": true,
 	"change the bit": true, "run to the bottom": true, "run the penetrometer": true, "take a core": true, "log": true}
 
 // tooLate tells whether the crew can't be home in time by its own reckoning even if it leaves at once.
 func (w *watch) tooLate() bool {
-	return w.bound && w.here != nil && w.item != nil && w.item.Hole != nil && w.clock+w.leaveTime()+w.homeTime(w.at) > w.v.Deadline
+	return w.bound && w.here != nil && w.item != nil && w.clock+w.leaveTime()+w.homeTime(w.at) > w.v.Deadline
 }

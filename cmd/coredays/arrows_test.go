@@ -36,6 +36,7 @@ var onlyIn = map[string][]string{
 	"github.com/rogpeppe/go-internal":     {"cmd/coredays"},
 	"github.com/schollz/progressbar":      {"output"},
 	"github.com/go-viper/mapstructure/v2": {"scenario"},
+	"github.com/xuri/excelize":            {"output"},
 }
 
 func TestTheTopLevelHoldsTheFixedFoldersAndFiles(t *testing.T) {

@@ -21,20 +21,29 @@ import (
 type files struct{ report, charts, csv, workbook, track string }
 
 func (f *files) addFlags(cmd *cobra.Command) {
-	named := func(to *string, flag, usage string) {
-		cmd.Flags().Func(flag, usage, func(name string) error {
-			if name == "" {
-				return errors.New("no name")
-			}
-			*to = name
-			return nil
-		})
-	}
+	named := func(to *string, flag, usage string) { cmd.Flags().Var((*fileName)(to), flag, usage) }
 	named(&f.report, "report", "write a report as one web page to `FILE.html`: charts, tables, check and basis, to read offline or to print")
 	named(&f.charts, "charts", "write the charts into `DIR`, each as SVG and as PNG")
 	named(&f.csv, "csv", "write all tables into `DIR` as CSV files, every replication among them, with dictionary.csv telling the columns")
 	named(&f.workbook, "xlsx", "write a workbook to `FILE.xlsx`: summary, results, sites, replications, basis")
 	named(&f.track, "geojson", "write ports, sites and track as a map to `FILE` (GeoJSON)")
+}
+
+// fileName is the value of a flag that names a file or a folder.
+type fileName string
+
+func (f *fileName) String() string { return string(*f) }
+
+// Type is what wantedOf knows it by.
+func (f *fileName) Type() string { return "name" }
+
+// Set takes any name but none.
+func (f *fileName) Set(name string) error {
+	if name == "" {
+		return errors.New("no name")
+	}
+	*f = fileName(name)
+	return nil
 }
 
 // wanted tells whether any of them needs the results looked at closely.

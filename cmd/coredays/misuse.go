@@ -15,6 +15,7 @@ var wantedOf = map[string]string{
 	"uint64": "a whole number of 0 or more",
 	"bool":   "true or false",
 	"func":   "the name of a file, or -",
+	"name":   "a name",
 }
 
 // wrongFlag tells people what a flag wants rather than what the parser of numbers says.

@@ -1,27 +1,58 @@
 package voyage
 
 import (
+	"reflect"
+
 	"coredays/model/plan"
+	"coredays/model/rig"
 	"coredays/model/sea"
+	"coredays/model/spread"
 )
 
-// hulls keeps what is worked out of a ship's hull for all plans that share the ship.
-type hulls struct {
-	hull     sea.Hull
-	heading  float64
-	response map[float64]*sea.Response
+// shared is what is worked out once for all plans of one ship: the response of her hull to waves, which
+// takes longer than all the rest, and the tables of quantities.
+type shared struct {
+	hull       sea.Hull
+	heading    float64
+	response   map[float64]*sea.Response // by period factor
+	quantities map[shapeKey]spread.Drawn
 }
 
-// CompileAll works out plans, those of one ship faster than one by one: the response of a hull to
-// waves takes longer than all the rest. The errors are by plan; where there is one, the voyage is nil.
+// shapeKey tells quantities apart whose shapes can be compared.
+type shapeKey struct {
+	shape               spread.Shape
+	shares              spread.Shares
+	persistence, common float64
+}
+
+func newShared(ship *rig.Ship) *shared {
+	return &shared{ship.Hull, ship.Heading, map[float64]*sea.Response{}, map[shapeKey]spread.Drawn{}}
+}
+
+// compiled tabulates a quantity, once.
+func (s *shared) compiled(q spread.Quantity) spread.Drawn {
+	if !reflect.ValueOf(q.Shape).Comparable() {
+		return q.Compile()
+	}
+	key := shapeKey{q.Shape, q.Shares, q.Persistence, q.Common}
+	d, known := s.quantities[key]
+	if !known {
+		d = q.Compile()
+		s.quantities[key] = d
+	}
+	return d
+}
+
+// CompileAll works out plans, those of one ship faster than one by one. The errors are by plan; where
+// there is one, the voyage is nil.
 func CompileAll(plans []*plan.Plan) ([]*Voyage, []error) {
 	voyages, errs := make([]*Voyage, len(plans)), make([]error, len(plans))
-	var known hulls
+	var known *shared
 	for i, p := range plans {
-		if ship := &p.Ship; known.response == nil || known.hull != ship.Hull || known.heading != ship.Heading {
-			known = hulls{ship.Hull, ship.Heading, map[float64]*sea.Response{}}
+		if known == nil || known.hull != p.Ship.Hull || known.heading != p.Ship.Heading {
+			known = newShared(&p.Ship)
 		}
-		v, err := compile(p, known.response)
+		v, err := compile(p, known)
 		if err == nil {
 			voyages[i] = v
 		}

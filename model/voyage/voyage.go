@@ -83,14 +83,14 @@ type Leg struct {
 }
 
 // Compile works out a plan. It fails where the plan's sea cannot be made or a figure of the ship is missing.
-func Compile(p *plan.Plan) (*Voyage, error) { return compile(p, map[float64]*sea.Response{}) }
+func Compile(p *plan.Plan) (*Voyage, error) { return compile(p, newShared(&p.Ship)) }
 
-// compile takes the responses of the ship's hull, as far as they are worked out, and adds to them.
-func compile(p *plan.Plan, response map[float64]*sea.Response) (*Voyage, error) {
+// compile takes what is worked out of the ship already, and adds to it.
+func compile(p *plan.Plan, known *shared) (*Voyage, error) {
 	if err := stated(p); err != nil {
 		return nil, err
 	}
-	c := compiler{response: response, v: &Voyage{Plan: p, Deadline: float64(p.SeaDays), ClearFloor: float64(p.Ship.Storm.ClearSeaFloor), Recover: float64(p.Ship.Storm.RecoverPipe)}}
+	c := compiler{shared: known, v: &Voyage{Plan: p, Deadline: float64(p.SeaDays), ClearFloor: float64(p.Ship.Storm.ClearSeaFloor), Recover: float64(p.Ship.Storm.RecoverPipe)}}
 	for r, q := range p.Ship.Rates {
 		c.add(q, "rate", rig.Rate(r).Of().Key)
 	}
@@ -127,9 +127,9 @@ func stated(p *plan.Plan) error {
 const SeaStep = unit.Hour
 
 type compiler struct {
-	v        *Voyage
-	response map[float64]*sea.Response // of the hull, by period factor
-	courses  map[*sea.Likeness]int     // indices into Voyage.Courses
+	*shared
+	v       *Voyage
+	courses map[*sea.Likeness]int // indices into Voyage.Courses
 }
 
 // add compiles a quantity with the names of its purpose.
@@ -137,7 +137,7 @@ func (c *compiler) add(q spread.Quantity, purpose ...string) Quantity {
 	if !q.Given() {
 		return NoQuantity
 	}
-	c.v.Quantities = append(c.v.Quantities, q.Compile())
+	c.v.Quantities = append(c.v.Quantities, c.compiled(q))
 	c.v.Purposes = append(c.v.Purposes, chance.KeyOf(purpose...))
 	return Quantity(len(c.v.Quantities) - 1)
 }

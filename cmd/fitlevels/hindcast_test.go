@@ -1,0 +1,120 @@
+package main
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"coredays/model/score"
+	"coredays/scenario"
+)
+
+// fingerprint is all that the knobs can move, as numbers.
+func fingerprint(u scenario.Unrecorded) string {
+	last := u.Eras[len(u.Eras)-1]
+	text := fmt.Sprint(u.SitePace.Shape.Quantile(0.9), u.WithWater, u.WithDepth, u.Work, last, u.PistonAlone)
+	for _, g := range u.Ground {
+		text += fmt.Sprint(g.Rate.Shape.Quantile(0.5), g.Rate.Shape.Quantile(0.9), g.Ahead.Shape.Quantile(0.5))
+	}
+	return text
+}
+
+func TestEveryKnobMovesSomethingAndOnlyWhenTurned(t *testing.T) {
+	start := fingerprint(round())
+	if got := fingerprint(turned(make([]float64, len(knobs)))); got != start {
+		t.Errorf("nothing turned, and yet %s is %s", start, got)
+	}
+	seen := map[string]string{}
+	for i, k := range knobs {
+		x := make([]float64, len(knobs))
+		x[i] = 0.2
+		moved := fingerprint(turned(x))
+		if moved == start {
+			t.Errorf("%s moves nothing", k.name)
+		}
+		if other := seen[moved]; other != "" {
+			t.Errorf("%s moves the same as %s", k.name, other)
+		}
+		seen[moved] = k.name
+	}
+	if fingerprint(round()) != start {
+		t.Error("turning knobs has changed what is built in")
+	}
+}
+
+func TestTheRoundFiguresKnowNothingOfTheFit(t *testing.T) {
+	u := round()
+	if got := u.SitePace.Shape.Quantile(0.9); math.Abs(got-2) > 1e-9 {
+		t.Errorf("site pace factor %g, want the round 2", got)
+	}
+	if got := u.Work[scenario.RotaryHole]; got != (scenario.Sometimes{Chance: 0.4, Median: 24 * 3600, Factor: 3}) {
+		t.Errorf("work on rotary holes %+v", got)
+	}
+}
+
+func TestLegsAreNeverTornByAFold(t *testing.T) {
+	j := judged{legs: []string{"a", "b", "a", "c", "d", "e", "f", "b"}}
+	of := j.fold()
+	if len(of) != 6 || of["a"] != 0 || of["b"] != 1 || of["f"] != 0 {
+		t.Errorf("folds %v", of)
+	}
+}
+
+// Forecasts 0, 1, … 9 of facts in their midst: inside every band, so that 50 and 20 points are too much.
+func TestBandsThatHoldTooMuchCost(t *testing.T) {
+	f := score.Forecast{0, 1, 2, 3, 4, 5, 6, 7, 8, 9}
+	cases := []score.Case{{Group: "a", Actual: 4.5, Forecast: f}}
+	if got, want := lossOf(cases), f.CRPS(4.5)+calibration*(0.25+0.04); math.Abs(got-want) > 1e-12 {
+		t.Errorf("loss %g, want %g", got, want)
+	}
+}
+
+// The days on record of 98 sites, forecast by the round figures and by a site pace that hardly varies:
+// the latter must be found too narrow.
+func TestTheExtractTellsANarrowForecast(t *testing.T) {
+	j, err := openSites("../../testdata/published/site_days.csv")
+	if err != nil || len(j.sites) < 60 {
+		t.Fatalf("%d sites, %v", len(j.sites), err)
+	}
+	narrow := make([]float64, len(knobs))
+	narrow[0] = -5
+	even, err := j.cases(round(), scenario.Programme, trialReplications)
+	if err != nil {
+		t.Fatal(err)
+	}
+	cases, err := j.cases(turned(narrow), scenario.Programme, trialReplications)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if b := lossOf(cases); b <= lossOf(even) {
+		t.Errorf("loss of a narrow forecast %.3f, of the round figures %.3f", b, lossOf(even))
+	}
+}
+
+// What is left as it was because a knob does not concern it would be the same if it were sailed again.
+func TestAKnobConcernsTheSitesThatItMoves(t *testing.T) {
+	j, err := openSites("../../testdata/published/site_days.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	j = j.only(func(i int) bool { return i%3 == 0 })
+	start, err := j.try(make([]float64, len(knobs)), nil, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, k := range knobs {
+		x := make([]float64, len(knobs))
+		x[i] = 0.3
+		partly, err := j.try(x, start, i)
+		if err != nil {
+			t.Fatal(err)
+		}
+		whole, err := j.try(x, nil, i)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if partly.loss != whole.loss {
+			t.Errorf("%s: loss %.6f with some sites left as they were, %.6f with all anew", k.name, partly.loss, whole.loss)
+		}
+	}
+}

@@ -1,0 +1,295 @@
+package output
+
+import (
+	"bytes"
+	"encoding/csv"
+	"encoding/json"
+	"encoding/xml"
+	"fmt"
+	"io"
+	"math"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/xuri/excelize/v2"
+
+	"coredays/model/basis"
+	"coredays/model/check"
+	"coredays/model/logbook"
+	"coredays/model/plan"
+	"coredays/model/unit"
+)
+
+// reportOn is a report on a summary, looked at closely by hand.
+func reportOn(s *logbook.Summary) *Report {
+	t := s.Needed.Total
+	for i := range 201 {
+		s.Needed.Curve = append(s.Needed.Curve, t.P10+(t.P90-t.P10)*(float64(i)/160-0.125))
+	}
+	for i := range s.Sites {
+		site := &s.Sites[i]
+		site.Layers = []logbook.Layer{{Name: "ooze", Bottom: site.Target / 2}, {Name: "chalk & <chert>", Bottom: site.Target}}
+		for d := unit.Depth(0); d < site.Target; d += 20 {
+			site.Section = append(site.Section, logbook.Slice{From: d, To: d + 20, Cored: 40, Recovered: unit.Length(38 - d/20), Covered: 0.97})
+		}
+		for h := range site.Holes {
+			if hole := &site.Holes[h]; !hole.Task {
+				for m := range 11 {
+					x := float64(m+1) * testDay / 4
+					hole.Marks = append(hole.Marks, logbook.DepthMark{Depth: site.Target * unit.Depth(m) / 10, Share: 1 - float64(m)/30, P10: 0.8 * x, P50: x, P90: 1.4 * x})
+				}
+			}
+		}
+	}
+	return &Report{Summary: s, Plan: &plan.Plan{Title: s.Scenario, From: plan.Port{Name: "Leith"}, To: plan.Port{Name: "Leith"}},
+		Passages: []Passage{{"Leith", "TR-01", 1.2e6}}, Program: "coredays test",
+		Found: []check.Finding{{Site: "TR-01", What: "string reaches the target", Value: 3800, Limit: 8000, Unit: "m", Source: "hand"},
+			{What: "days for all", Verdict: check.Caution, Value: 41, Limit: 40, Unit: "d", Source: "<hand>"}},
+		Basis:        []basis.Entry{{Group: "Rates", Name: "tripping", Low: 18, Mid: 21, High: 24, Unit: "stands/h", Varies: "run", From: basis.OfShip, Source: "from memory", Memory: true, Share: math.NaN()}},
+		Replications: &logbook.Replications{Numbers: []int{0, 1}, Columns: []logbook.Column{{Key: "whole.needed", Meaning: "days", Of: logbook.Seconds, Main: true, Values: []float64{40 * testDay, 44.5 * testDay}}}},
+	}
+}
+
+func TestReportChartsTablesAndWorkbookOfAnySummaryAreWritten(t *testing.T) {
+	none := func() *logbook.Summary { return &logbook.Summary{StoppedEarly: true} }
+	for name, summary := range map[string]func() *logbook.Summary{"ordinary": ordinary, "single": single, "never reached": neverReachedAlternate, "long names": longNames, "none": none} {
+		r := reportOn(summary())
+		page := printed(t, func(w io.Writer) error { return HTML(w, r) })
+		if bad := regexp.MustCompile(`NaN|Inf|ZgotmplZ|%!`).FindString(page); bad != "" {
+			t.Errorf("%s: the page holds %q", name, bad)
+		}
+		dir := t.TempDir()
+		written := []error{CSV(dir, r), Workbook(io.Discard, r)}
+		if name == "long names" { // pictures take their time
+			written = append(written, Charts(dir, r))
+		}
+		for _, err := range written {
+			if err != nil {
+				t.Errorf("%s: %v", name, err)
+			}
+		}
+	}
+}
+
+func TestEveryChartIsXMLWithTitleAndDescriptionAndTheSameEachTime(t *testing.T) {
+	charts, again := reportOn(longNames()).charts(), reportOn(longNames()).charts()
+	if len(charts) < 7 {
+		t.Fatalf("%d charts", len(charts))
+	}
+	for i, c := range charts {
+		text, err := c.svg()
+		if err != nil {
+			t.Fatal(err)
+		}
+		var top struct {
+			Title string `xml:"title"`
+			Desc  string `xml:"desc"`
+			Role  string `xml:"role,attr"`
+		}
+		if err := xml.Unmarshal([]byte(text), &top); err != nil || top.Title == "" || len(top.Desc) < 20 || top.Role != "img" {
+			t.Errorf("%s: %v; title %q, description %q, role %q", c.name, err, top.Title, top.Desc, top.Role)
+		}
+		if other, _ := again[i].svg(); other != text {
+			t.Errorf("%s is drawn another way the second time", c.name)
+		}
+		if len(c.behind) == 0 || len(c.behind[0].fields) == 0 {
+			t.Errorf("%s has no table behind it", c.name)
+		}
+	}
+}
+
+func TestPageWorkbookCSVAndJSONHoldTheSameFigures(t *testing.T) {
+	r := reportOn(ordinary())
+	csvs, book, page, asJSON := readCSV(t, r), readBook(t, r), readPage(t, r), tree(t, r.Summary)
+	compared := 0
+	same := func(what string, want any, got ...string) {
+		t.Helper()
+		for _, g := range got {
+			x, err := strconv.ParseFloat(g, 64)
+			if err != nil || math.Abs(x-want.(float64)) > 1e-12*math.Abs(x) {
+				t.Errorf("%s: JSON has %v, another has %q (of %q)", what, want, g, got)
+			}
+			compared++
+		}
+	}
+	for i, s := range asJSON["sites"].([]any) {
+		name := at(t, s, "name").(string)
+		for _, q := range []string{"p10", "p50", "p90"} {
+			for key, path := range map[string]string{"days": "days", "waiting": "waiting", "recovered": "recovered_m", "section": "section_coverage", "arrives_d": "arrives_after_days"} {
+				if want := at(t, s, path+"."+q); want != nil {
+					same(name+" "+key, want, csvs["sites"][i][key+"_"+q], book["sites"][i][key+"_"+q])
+				}
+			}
+		}
+		if want := at(t, s, "arrives_after_days.p50"); want != nil {
+			same(name+" arrives", want, page["sites"][i]["arrives_d_p50"])
+		}
+		same(name+" reached", at(t, s, "chance_reached"), csvs["sites"][i]["chance_reached"], book["sites"][i]["chance_reached"])
+	}
+	n := 0
+	for _, s := range asJSON["sites"].([]any) {
+		for _, h := range s.(map[string]any)["holes"].([]any) {
+			same("done", at(t, h, "chance_done"), csvs["holes"][n]["chance_done"], book["holes"][n]["chance_done"], page["holes"][n]["chance_done"])
+			if want := at(t, h, "days.p50"); want != nil {
+				same("days of a hole", want, csvs["holes"][n]["days_p50"], book["holes"][n]["days_p50"], page["holes"][n]["days_p50"])
+			}
+			n++
+		}
+	}
+	total := at(t, asJSON, "days_needed.total").(map[string]any)
+	for _, q := range []string{"mean", "sd", "p10", "p50", "p90"} {
+		same("days needed "+q, total[q], csvs["results"][0][q], book["results"][0][q])
+	}
+	same("whole programme", at(t, asJSON, "within_allotted.chance_all"), csvs["chances"][0]["chance"], book["chances"][0]["chance"], page["chances"][0]["chance"])
+	for i, d := range asJSON["drivers"].([]any) {
+		same("driver", at(t, d, "share"), csvs["drivers"][i]["share"], book["drivers"][i]["share"], page["drivers"][i]["share"])
+	}
+	for i, c := range asJSON["consumables"].([]any) {
+		same("consumable", at(t, c, "p90"), csvs["consumables"][i]["p90"], book["consumables"][i]["p90"], page["consumables"][i]["p90"])
+	}
+	same("days of replication 1", 44.5, csvs["replications"][1]["whole.needed"], book["replications"][1]["whole.needed"])
+	facts := regexp.MustCompile(`<dd><data value="([^"]+)"`).FindAllStringSubmatch(printed(t, func(w io.Writer) error { return HTML(w, r) }), -1)
+	same("headline", total["p50"], facts[0][1])
+	same("headline", at(t, asJSON, "within_allotted.chance_primary"), facts[2][1])
+	if compared < 100 {
+		t.Errorf("only %d figures were compared", compared)
+	}
+}
+
+// table is rows by key.
+type table []map[string]string
+
+func readCSV(t *testing.T, r *Report) map[string]table {
+	t.Helper()
+	dir, all := t.TempDir(), map[string]table{}
+	if err := CSV(dir, r); err != nil {
+		t.Fatal(err)
+	}
+	files, _ := filepath.Glob(dir + "/*.csv")
+	for _, file := range files {
+		text, err := os.ReadFile(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		records, err := csv.NewReader(bytes.NewReader(text)).ReadAll()
+		if err != nil {
+			t.Fatalf("%s: %v", file, err)
+		}
+		for _, record := range records[1:] {
+			row := map[string]string{}
+			for i, key := range records[0] {
+				row[key] = record[i]
+			}
+			name := strings.TrimSuffix(filepath.Base(file), ".csv")
+			all[name] = append(all[name], row)
+		}
+	}
+	return all
+}
+
+// readBook reads the workbook; its headings are for people, so that keys come from the dictionary.
+func readBook(t *testing.T, r *Report) map[string]table {
+	t.Helper()
+	text := printed(t, func(w io.Writer) error { return Workbook(w, r) })
+	book, err := excelize.OpenReader(strings.NewReader(text))
+	if err != nil {
+		t.Fatal(err)
+	}
+	rows := func(name string) [][]string {
+		list, err := book.GetRows(name, excelize.Options{RawCellValue: true})
+		if err != nil {
+			t.Fatal(err)
+		}
+		return list[1:]
+	}
+	keys := map[string][]string{}
+	for _, row := range rows("dictionary") {
+		keys[row[0]] = append(keys[row[0]], row[1])
+	}
+	all := map[string]table{}
+	for _, name := range book.GetSheetList() {
+		for _, row := range rows(name) {
+			cells := map[string]string{}
+			for i, cell := range row {
+				cells[keys[name][i]] = cell
+			}
+			all[name] = append(all[name], cells)
+		}
+	}
+	return all
+}
+
+// readPage reads the values of the data elements of all tables of the page.
+func readPage(t *testing.T, r *Report) map[string]table {
+	t.Helper()
+	page := printed(t, func(w io.Writer) error { return HTML(w, r) })
+	all := map[string]table{}
+	for _, part := range strings.Split(page, "<table data-of=")[1:] {
+		part, _, _ = strings.Cut(part, "</table>")
+		name, _, _ := strings.Cut(strings.TrimPrefix(part, `"`), `"`)
+		head, body, _ := strings.Cut(part, "<tbody>")
+		keys := regexp.MustCompile(`data-key="([^"]*)"`).FindAllStringSubmatch(head, -1)
+		for _, line := range strings.Split(body, "<tr>")[1:] {
+			row := map[string]string{}
+			for i, cell := range regexp.MustCompile(`(?s)<t[dh][^>]*>(.*?)</t[dh]>`).FindAllStringSubmatch(line, -1) {
+				row[keys[i][1]] = regexp.MustCompile(`value="([^"]*)"`).ReplaceAllString(cell[1], "$1")
+				if value := regexp.MustCompile(`value="([^"]*)"`).FindStringSubmatch(cell[1]); value != nil {
+					row[keys[i][1]] = value[1]
+				}
+			}
+			all[name] = append(all[name], row)
+		}
+	}
+	return all
+}
+
+func TestTheDictionaryTellsEveryColumnOfEveryFile(t *testing.T) {
+	all := readCSV(t, reportOn(ordinary()))
+	told := map[string]bool{}
+	for _, row := range all["dictionary"] {
+		told[row["table"]+" "+row["column"]] = row["meaning"] != ""
+	}
+	for name, rows := range all {
+		for key := range rows[0] {
+			if !told[name+".csv "+key] {
+				t.Errorf("%s.csv: the dictionary doesn't tell %s", name, key)
+			}
+		}
+	}
+}
+
+func TestNothingOnThePageIsFetchedOrRun(t *testing.T) {
+	page := printed(t, func(w io.Writer) error { return HTML(w, reportOn(longNames())) })
+	for _, bad := range []string{"<script", "<link", "<img", "@import", "url(", "src=", "xlink:href", "javascript:"} {
+		if strings.Contains(page, bad) {
+			t.Errorf("the page holds %s", bad)
+		}
+	}
+	for _, href := range regexp.MustCompile(`href="([^"]*)"`).FindAllStringSubmatch(page, -1) {
+		if !strings.HasPrefix(href[1], "#") || !strings.Contains(page, `id="`+href[1][1:]+`"`) {
+			t.Errorf("a link goes to %s", href[1])
+		}
+	}
+	if !strings.Contains(page, `content="default-src 'none'; style-src 'unsafe-inline'"`) {
+		t.Error("nothing keeps a browser from fetching")
+	}
+}
+
+func TestNamesFromFilesAreTextOnThePage(t *testing.T) {
+	s := ordinary()
+	s.Scenario, s.Sites[0].Name, s.Drivers[0].Name = `<script>alert("x")</script>`, `"><b>bold`, "<i>"
+	page := printed(t, func(w io.Writer) error { return HTML(w, reportOn(s)) })
+	for _, bad := range []string{"<script", "<b>", "<i>", "<chert>", "<hand>"} {
+		if strings.Contains(page, bad) {
+			t.Errorf("a name became %s of the page", bad)
+		}
+	}
+	var v any
+	if err := json.Unmarshal([]byte(printed(t, func(w io.Writer) error { return JSON(w, s) })), &v); err != nil {
+		t.Error(fmt.Errorf("the JSON of the same names: %w", err))
+	}
+}

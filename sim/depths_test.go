@@ -1,0 +1,117 @@
+package sim
+
+import (
+	"math"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+	"github.com/google/go-cmp/cmp/cmpopts"
+
+	"coredays/model/coring"
+	"coredays/model/plan"
+	"coredays/model/rig"
+	"coredays/model/unit"
+)
+
+// The diary of the same replication tells when the bit first stood at a depth: each mark of the hole is
+// that moment.
+func TestMarksAreWhenTheDiaryHasTheHoleAtTheirDepth(t *testing.T) {
+	p := holesOf(1)
+	v := compiled(t, p)
+	r := Replicate(t.Context(), v, Run{Seed: 1, Replications: 1})
+	s := r.Closely()
+	arrived := s.Sites[0].Arrives.P50
+	marks := s.Sites[0].Holes[0].Marks
+	if len(marks) != depthMarks || marks[0].Depth != 0 || marks[depthSteps].Depth != 100 {
+		t.Fatalf("marks %v, want %d from 0 to 100 m", marks, depthMarks)
+	}
+	diary := Diary(v, 1, 0, false)
+	for _, m := range marks[1:] {
+		at := math.NaN()
+		for _, e := range diary.Entries {
+			if float64(e.Depth) >= float64(m.Depth)-shortest {
+				at = e.From.Sub(p.Sails).Seconds() - arrived
+				break
+			}
+		}
+		if math.Abs(at-m.P50) > 1.5 { // the diary is to the second
+			t.Errorf("%.0f m: marked %.0f s after arriving, the diary has %.0f s", float64(m.Depth), m.P50, at)
+		}
+		if m.Share != 1 || m.P10 != m.P50 || m.P90 != m.P50 {
+			t.Errorf("%.0f m: %+v, want one certain moment", float64(m.Depth), m)
+		}
+	}
+}
+
+// Half of what is cut comes up, everywhere: 10 m of each slice are cored, 5 m come up; with two holes
+// twice that.
+func TestSlicesHoldWhatIsCutAndHalfOfItWhereHalfComesUp(t *testing.T) {
+	for holes := 1; holes <= 2; holes++ {
+		p := holesOf(holes)
+		for l := range p.Sites[0].Layers[0].Lithology.Recovery {
+			p.Sites[0].Layers[0].Lithology.Recovery[l] = just(0.5)
+		}
+		r := Replicate(t.Context(), compiled(t, p), Run{Seed: 1, Replications: 3})
+		site := r.Closely().Sites[0]
+		var cored, covered float64
+		for _, c := range site.Section {
+			if !near(float64(c.Cored), 10*float64(holes)) || math.Abs(float64(c.Recovered)-5*float64(holes)) > 0.03 {
+				t.Errorf("%d holes, %.0f to %.0f m: %.2f m cored, %.2f m recovered", holes, float64(c.From), float64(c.To), float64(c.Cored), float64(c.Recovered))
+			}
+			cored += float64(c.Cored)
+			covered += c.Covered * float64(c.To-c.From)
+		}
+		if !near(cored, site.Cored.Mean) || !near(covered/100, site.Coverage.Mean) {
+			t.Errorf("slices hold %.2f m cored and %.3f of the section; the site %.2f and %.3f", cored, covered/100, site.Cored.Mean, site.Coverage.Mean)
+		}
+	}
+}
+
+func TestWhatChartsDrawIsTheSameForAnyNumberOfWorkers(t *testing.T) {
+	p := holesOf(3)
+	p.Sites[0].Unusable = plan.Unusable{}
+	p.Ship.Rates[rig.CoreGap], p.Ship.Rates[rig.PistonPace] = wide(0.8, 2), wide(0.7, 1.5)
+	for l := range p.Sites[0].Layers[0].Lithology.Recovery {
+		p.Sites[0].Layers[0].Lithology.Recovery[l] = wide(0.8, 1.1)
+	}
+	v := compiled(t, p)
+	one := Replicate(t.Context(), v, Run{Seed: 3, Replications: 60, Workers: 1}).Closely()
+	for _, workers := range []int{2, 7} {
+		many := Replicate(t.Context(), v, Run{Seed: 3, Replications: 60, Workers: workers}).Closely()
+		if d := cmp.Diff(one, many, cmpopts.EquateNaNs()); d != "" {
+			t.Errorf("%d workers (-one +many):\n%s", workers, d)
+		}
+	}
+	if first, last := one.Needed.Curve[0], one.Needed.Curve[curveSteps]; first >= last {
+		t.Errorf("the curve goes from %g to %g: nothing varies and this shows nothing", first, last)
+	}
+}
+
+func TestAHoleIsMarkedDownToWhatWasAskedForNotToWhatRefusalAllows(t *testing.T) {
+	refusal := plan.Stage{With: coring.APC, To: 500, ToRefusal: true}
+	for want, stages := range map[unit.Depth][]plan.Stage{420: {refusal, {With: coring.XCB, To: 420}}, 500: {refusal}} {
+		if got := wayTo(&plan.Item{Hole: &plan.Hole{Stages: stages}}); got != want {
+			t.Errorf("marked down to %g m, want %g", float64(got), float64(want))
+		}
+	}
+}
+
+func TestColumnsGiveEveryReplicationItsDays(t *testing.T) {
+	p := holesOf(1)
+	p.Ship.Rates[rig.PistonPace] = wide(0.7, 1.5)
+	r := Replicate(t.Context(), compiled(t, p), Run{Seed: 1, Replications: 40})
+	list := r.Columns()
+	if list.Columns[0].Key != "whole.needed" || len(list.Numbers) != 40 {
+		t.Fatalf("first column %q, %d replications", list.Columns[0].Key, len(list.Numbers))
+	}
+	if got, want := summarise(list.Columns[0].Values), r.Summary().Needed.Total; got != want {
+		t.Errorf("the column has %v, the summary %v", got, want)
+	}
+	seen := map[string]bool{}
+	for _, c := range list.Columns {
+		if seen[c.Key] || c.Meaning == "" || len(c.Values) != 40 {
+			t.Errorf("column %q: twice %t, meaning %q, %d values", c.Key, seen[c.Key], c.Meaning, len(c.Values))
+		}
+		seen[c.Key] = true
+	}
+}
