@@ -109,6 +109,9 @@ func (p *page) spells(s *sea.Study) error {
 	var rows [][]string
 	for i, h := range s.Heights {
 		one, other := s.Seasons.At(i, 0), s.Made.At(i, 0)
+		if share := one.ShareAbove(); share < rarely || share > 1-rarely {
+			continue
+		}
 		row := []string{fixed(h, 1)}
 		for _, figure := range []func(*sea.Spells) string{
 			func(s *sea.Spells) string { return percentCell(s.ShareAbove()) },
@@ -128,6 +131,10 @@ func (p *page) spells(s *sea.Study) error {
 	}
 	return p.table(columns, rows)
 }
+
+// rarely is the share of the time below which a sea is too rare for a mean spell to print; the JSON has
+// it all the same.
+const rarely = 0.005
 
 // trust says how far to rely on all this.
 func (p *page) trust(s *sea.Study) {

@@ -13,6 +13,7 @@ type recordFile struct {
 	SitePace    *spreadFile     `mapstructure:"site_pace"`
 	Eras        []eraFile       `mapstructure:"eras"`
 	PistonAlone text            `mapstructure:"piston_alone"`
+	NearShore   nearShoreFile   `mapstructure:"near_shore"`
 	Slower      slowerFile      `mapstructure:"rotary_slower"`
 	Work        workFile        `mapstructure:"work"`
 	Lithologies []lithologyFile `mapstructure:"lithologies"`
@@ -22,6 +23,11 @@ type eraFile struct {
 	From    text `mapstructure:"from"`
 	Piston  text `mapstructure:"piston"`
 	Rotated text `mapstructure:"rotated"`
+}
+
+type nearShoreFile struct {
+	InWaterTo text `mapstructure:"in_water_to"`
+	Waves     text `mapstructure:"waves"`
 }
 
 type slowerFile struct {
@@ -72,6 +78,8 @@ func readUnrecorded(name string, data []byte) (Unrecorded, Faults) {
 		WithWater:   c.number("work.with_water", f.Work.WithWater, powerMeasure),
 		WithDepth:   c.number("work.with_depth", f.Work.WithDepth, powerMeasure),
 	}
+	u.NearShore = NearShore{InWaterTo: unit.Length(c.number("near_shore.in_water_to", f.NearShore.InWaterTo, waterLimitMeasure)),
+		Waves: c.number("near_shore.waves", f.NearShore.Waves, paceMeasure)}
 	u.Below = c.slower("rotary_slower.below", f.Slower.Below)
 	u.InWater = c.slower("rotary_slower.in_water", f.Slower.InWater)
 	for i, e := range f.Eras {

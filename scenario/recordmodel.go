@@ -20,8 +20,9 @@ type Unrecorded struct {
 	SitePace    spread.Quantity // in place of the ship's
 	Eras        []Era           // by rising year
 	PistonAlone float64         // piston cycles of sites without other tools, against those of all
-	Below       Slower          // rotary cutting deep in a hole
-	InWater     Slower          // rotary cutting in deep water
+	NearShore   NearShore
+	Below       Slower // rotary cutting deep in a hole
+	InWater     Slower // rotary cutting in deep water
 	Work        [UnrecordedClasses]Sometimes
 	WithWater   float64 // power of the water depth over 2500 m with which the work grows
 	WithDepth   float64 // power of the depth of the hole over 300 m
@@ -54,6 +55,12 @@ const (
 	bareGround
 	grounds
 )
+
+// NearShore is how waves in shallow water are against those of the built-in climate.
+type NearShore struct {
+	InWaterTo unit.Length
+	Waves     float64
+}
 
 // Slower is a rate's share of its even value from a depth on.
 type Slower struct {

@@ -1,6 +1,9 @@
 package sim
 
-import "coredays/model/chance"
+import (
+	"coredays/model/chance"
+	"coredays/model/sea"
+)
 
 // lookAhead is how far ahead a forecast is used, s: three days.
 const lookAhead = 72 * 3600
@@ -17,6 +20,24 @@ type forecast struct {
 	issue  int // number of the issue, counted from sailing; -1 before the first
 	at     int // place for which it was read
 	height [toldTimes]float64
+	skill  skill
+}
+
+// skill is the correlation of told and true for each lead that a forecast tells of.
+type skill struct {
+	of   sea.Forecast
+	lead [toldTimes]float64
+}
+
+// skills works the correlations out once for a channel of forecasts.
+func (f *forecast) skills(channel sea.Forecast) *skill {
+	if f.skill.of != channel {
+		f.skill.of = channel
+		for i := range f.skill.lead {
+			f.skill.lead[i] = channel.Correlation(seconds(float64(i * toldEvery)))
+		}
+	}
+	return &f.skill
 }
 
 // theForecast is the purpose of the errors of forecasts.
@@ -31,12 +52,12 @@ func (s *ship) told() *forecast {
 	}
 	f.issue, f.at = issue, int(s.at)
 	noise := s.luck.For(theForecast).Normal(issue + s.sea.ahead*int(seaStep)/issueEvery) // one error for all that an issue tells
+	skill := f.skills(s.v.Forecast)
 	for i := range f.height {
-		lead := float64(i * toldEvery)
-		step := int((float64(issue*issueEvery) + lead) / seaStep)
-		channel := s.v.Forecast
-		told := channel.Told(s.sea.score(step), noise, seconds(lead))
-		f.height[i] = s.sea.at(step, channel.Correlation(seconds(lead))*told)
+		step := int(float64(issue*issueEvery+i*toldEvery) / seaStep)
+		r := skill.lead[i]
+		told := sea.Told(s.sea.score(step), noise, r)
+		f.height[i] = s.sea.at(step, r*told)
 	}
 	return f
 }

@@ -27,7 +27,7 @@ func newShip(v *voyage.Voyage) *ship {
 func (s *ship) begins(seed uint64, replication int) {
 	*s = ship{v: s.v, coverage: s.coverage, guess: s.guess, needed: s.needed, diary: s.diary,
 		sea: weather{series: s.sea.series}, sites: s.sites, items: s.items, drawn: s.drawn, bits: s.bits,
-		depths: s.depths, slices: s.slices}
+		depths: s.depths, slices: s.slices, forecast: forecast{issue: -1, skill: s.forecast.skill}}
 	clear(s.sites)
 	clear(s.items)
 	clear(s.drawn)
@@ -38,7 +38,6 @@ func (s *ship) begins(seed uint64, replication int) {
 	s.sea.begin(s.v, s.luck)
 	s.at, s.towards = voyage.FromPort, voyage.FromPort
 	s.agenda = newAgenda()
-	s.forecast.issue = -1
 	s.sea.waves = s.v.Leg(voyage.FromPort, voyage.SitePlace(s.v.Plan.Order[0])).Waves
 	s.seaChanges()
 	s.planBreakdown()

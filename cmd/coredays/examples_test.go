@@ -4,6 +4,7 @@ import (
 	"io"
 	"os"
 	"os/exec"
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -12,7 +13,8 @@ import (
 	"coredays/scenario"
 )
 
-// TestTheExamplesOfEachHelpTextRun runs every line of them in a folder with plan.yaml.
+// TestTheExamplesOfEachHelpTextRun runs every line of them in a folder with the files that they
+// name.
 func TestTheExamplesOfEachHelpTextRun(t *testing.T) {
 	if testing.Short() {
 		t.Skip("takes some seconds")
@@ -25,8 +27,15 @@ func TestTheExamplesOfEachHelpTextRun(t *testing.T) {
 		t.Run(line, func(t *testing.T) {
 			t.Parallel()
 			dir := t.TempDir()
-			if err := os.WriteFile(dir+"/plan.yaml", scenario.Starter(), 0o644); err != nil {
-				t.Fatal(err)
+			furnish(t, dir)
+			for name, file := range exampleTables {
+				table, err := os.ReadFile(file)
+				if err != nil {
+					t.Fatal(err)
+				}
+				if err := os.WriteFile(dir+"/"+name, table, 0o644); err != nil {
+					t.Fatal(err)
+				}
 			}
 			cmd := exec.Command(shell, "-c", line)
 			cmd.Dir = dir
@@ -34,6 +43,24 @@ func TestTheExamplesOfEachHelpTextRun(t *testing.T) {
 				t.Errorf("%v\n%s", err, out)
 			}
 		})
+	}
+}
+
+// furnish puts the files into a folder that the examples speak of.
+func furnish(t *testing.T, dir string) {
+	t.Helper()
+	files := map[string][]byte{"plan.yaml": scenario.Starter()}
+	for name, extract := range map[string]string{"holes.csv": "site_days.csv", "cores.csv": "core_cycles.csv"} {
+		data, err := os.ReadFile("../../testdata/published/" + extract)
+		if err != nil {
+			t.Fatal(err)
+		}
+		files[name] = data
+	}
+	for name, data := range files {
+		if err := os.WriteFile(filepath.Join(dir, name), data, 0o644); err != nil {
+			t.Fatal(err)
+		}
 	}
 }
 

@@ -97,6 +97,7 @@ var knobs = []struct {
 	{"site pace, spread", 0.4, anySite, func(u *scenario.Unrecorded, by float64) { u.SitePace.Shape = wider(u.SitePace.Shape, by) }},
 	{"rotary rate, below other ground", 0.1, rotaryCored, func(u *scenario.Unrecorded, by float64) { faster(&u.Ground[1], by) }},
 	{"rotary rate, from the sea floor", 0.1, rotaryCored, func(u *scenario.Unrecorded, by float64) { faster(&u.Ground[2], by) }},
+	{"rotary rate below other ground, spread", 0.4, rotaryCored, func(u *scenario.Unrecorded, by float64) { u.Ground[1].Rate.Shape = wider(u.Ground[1].Rate.Shape, by) }},
 	{"rotary rate from the sea floor, spread", 0.4, rotaryCored, func(u *scenario.Unrecorded, by float64) { u.Ground[2].Rate.Shape = wider(u.Ground[2].Rate.Shape, by) }},
 	{"drilling ahead", 0.3, anySite, func(u *scenario.Unrecorded, by float64) {
 		for i := range u.Ground {
@@ -215,9 +216,9 @@ const perHour = 1.0 / 3600 // m/h in m/s
 // cost 0.002 d of CRPS.
 const penalty = 0.002
 
-// calibration makes bands that hold too little or too much cost: 3 points off cost 0.0045 d, as CRPS alone
+// calibration makes bands that hold too little or too much cost: 3 points off cost 0.018 d, as CRPS alone
 // hardly tells a band from one that is a little too narrow.
-const calibration = 5
+const calibration = 20
 
 // lossOf is the mean CRPS with what the shares inside the bands are off.
 func lossOf(cases []score.Case) float64 {

@@ -81,7 +81,7 @@ func TestOneGroupHasNoInterval(t *testing.T) {
 func TestTheForecastThatKnowsNothingIsWhatOtherGroupsHad(t *testing.T) {
 	// Group a had 1 and 3, group b 2: for 1 and 3 the forecast is 2, for 2 it is {1, 3}.
 	got := sampleAlone([]float64{1, 3, 2}, []string{"a", "a", "b"})
-	near(t, "CRPS", got, (1+1+(1-1))/3.0, 1e-12) // {1, 3} against 2: mean distance 1, less half of 2
+	near(t, "CRPS", got, (1+1+0)/3.0, 1e-12) // {1, 3} against 2: mean distance 1, less half of 2
 }
 
 func TestClassesComeInOrderOfTheirNumbers(t *testing.T) {

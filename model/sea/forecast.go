@@ -48,6 +48,11 @@ func (f Forecast) Correlation(lead unit.Duration) float64 {
 // as smoothly as the sea does, use one noise for all its leads, and another for the next issue.
 // The best estimate of the truth is Correlation times what is told.
 func (f Forecast) Told(truth, noise float64, lead unit.Duration) float64 {
-	r := f.Correlation(lead)
-	return r*truth + math.Sqrt(1-r*r)*noise
+	return Told(truth, noise, f.Correlation(lead))
+}
+
+// Told is the score that the crew is told where told and true scores have a correlation; see
+// Forecast.Told.
+func Told(truth, noise, correlation float64) float64 {
+	return correlation*truth + math.Sqrt(1-correlation*correlation)*noise
 }
