@@ -28,15 +28,6 @@ func TestTheExamplesOfEachHelpTextRun(t *testing.T) {
 			t.Parallel()
 			dir := t.TempDir()
 			furnish(t, dir)
-			for name, file := range exampleTables {
-				table, err := os.ReadFile(file)
-				if err != nil {
-					t.Fatal(err)
-				}
-				if err := os.WriteFile(dir+"/"+name, table, 0o644); err != nil {
-					t.Fatal(err)
-				}
-			}
 			cmd := exec.Command(shell, "-c", line)
 			cmd.Dir = dir
 			if out, err := cmd.CombinedOutput(); err != nil {

@@ -28,12 +28,15 @@ func charts(dir string, j judged, cases []score.Case) error {
 
 var grey = color.Gray{150}
 
+// dayTicks mark days on a logarithmic axis.
+var dayTicks = plot.ConstantTicks{{Value: 0.3, Label: "0.3"}, {Value: 1, Label: "1"}, {Value: 3, Label: "3"}, {Value: 10, Label: "10"}, {Value: 30, Label: "30"}, {Value: 100, Label: "100"}}
+
 // againstFact plots what came true against the forecast's median, both logarithmic.
 func againstFact(file string, cases []score.Case) error {
 	p := plot.New()
 	p.X.Label.Text, p.Y.Label.Text = "forecast median, days on site", "days on site on record"
 	p.X.Scale, p.Y.Scale = plot.LogScale{}, plot.LogScale{}
-	p.X.Tick.Marker, p.Y.Tick.Marker = plot.LogTicks{}, plot.LogTicks{}
+	p.X.Tick.Marker, p.Y.Tick.Marker = dayTicks, dayTicks
 	var points plotter.XYs
 	for _, c := range cases {
 		points = append(points, plotter.XY{X: c.Forecast.Quantiles(0.5)[0], Y: c.Actual})
@@ -99,5 +102,6 @@ func ratios(file, by string, classes []score.Class, of func(i int) string, cases
 	}
 	p.Add(plotter.NewGrid())
 	p.NominalX(names...)
+	p.X.Min, p.X.Max = -0.6, float64(len(names))-0.4 // room for the names at both ends
 	return p.Save(16*vg.Centimeter, 9*vg.Centimeter, file)
 }
