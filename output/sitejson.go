@@ -31,6 +31,9 @@ type holeJSON struct {
 	Depth         spreadJSON `json:"depth_m"`
 	Refusal       spreadJSON `json:"refusal_depth_m"`
 	ChanceRefused number     `json:"chance_refused"`
+	Cored         spreadJSON `json:"cored_m"`
+	Recovered     spreadJSON `json:"recovered_m"`
+	Percent       spreadJSON `json:"percent"`
 	Covered       spreadJSON `json:"section_coverage"` // share of the site's section, in this hole or one before it
 	ChanceDone    number     `json:"chance_done"`
 }
@@ -60,7 +63,7 @@ func holesOf(holes []logbook.Hole) []holeJSON {
 	list := []holeJSON{}
 	for _, h := range holes {
 		list = append(list, holeJSON{h.Name, h.Task, h.Rank, daysOf(h.Days), spreadOf(h.Depth), spreadOf(h.Refusal),
-			number(h.ChanceRefused), spreadOf(h.Covered), number(h.ChanceDone)})
+			number(h.ChanceRefused), spreadOf(h.Cored), spreadOf(h.Recovered), spreadOf(h.Percent), spreadOf(h.Covered), number(h.ChanceDone)})
 	}
 	return list
 }

@@ -81,6 +81,9 @@ func siteResults(site *logbook.Site, add adder) {
 		if !h.Task {
 			add("hole", site.Name, h.Name, "depth below the sea floor", ofMetres, h.Depth)
 			add("hole", site.Name, h.Name, "refusal of a piston corer", ofMetres, h.Refusal)
+			add("hole", site.Name, h.Name, "cored", ofMetres, h.Cored)
+			add("hole", site.Name, h.Name, "recovered", ofMetres, h.Recovered)
+			add("hole", site.Name, h.Name, "recovered of what was cored", ofPercent, h.Percent)
 			add("hole", site.Name, h.Name, "section recovered in this hole or one before it", ofShare, h.Covered)
 		}
 	}

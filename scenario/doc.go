@@ -114,6 +114,8 @@
 //	              significant wave heights of a year and more beside the scenario; source
 //	unusable      what closes the site for a while, such as ice, current or cyclones: {because: text,
 //	              every: mean time between closings, lasts: time}. Pipe is recovered meanwhile.
+//	not_before    date before which no work begins here: the ship waits for it
+//	not_after     date after which nothing is begun here within the days of the expedition
 //	move          pipe recovered, or pipe hanging: the way here is made with pipe hanging below
 //
 // A layer has a bottom and a lithology, and may state otherwise for itself: side_shear on a piston

@@ -53,6 +53,8 @@ type siteFile struct {
 	Weather    *weatherFile  `mapstructure:"weather"`
 	Move       text          `mapstructure:"move"`
 	Unusable   *unusableFile `mapstructure:"unusable"`
+	NotBefore  text          `mapstructure:"not_before"`
+	NotAfter   text          `mapstructure:"not_after"`
 }
 
 type unusableFile struct {

@@ -57,6 +57,15 @@ func (r siteReader) read() {
 	r.assumeLayer()
 	s.Climate = r.climate()
 	s.Unusable = r.unusable()
+	if f.NotBefore.given {
+		s.NotBefore = r.moment(r.at("not_before"), f.NotBefore)
+	}
+	if f.NotAfter.given {
+		s.NotAfter = r.moment(r.at("not_after"), f.NotAfter)
+	}
+	if !s.NotAfter.IsZero() && !s.NotAfter.After(s.NotBefore) {
+		r.fault(r.at("not_after"), f.NotAfter.value, "a date after not_before")
+	}
 }
 
 // unusable reads what closes the site for a while.

@@ -66,7 +66,7 @@ func (s *ship) leaveOut(i *voyage.Item) bool {
 
 // fits tells whether there is time for an item at the site where the ship is.
 func (s *ship) fits(i *voyage.Item) bool {
-	if s.timeUp {
+	if s.timeUp || s.clock > s.closes(s.siteNumber()) {
 		return false
 	}
 	needed := s.reckons(i)
@@ -122,8 +122,9 @@ func (s *ship) passOver(n int) bool {
 		return false
 	}
 	place := voyage.SitePlace(n)
-	left := s.v.Deadline - s.clock - s.passageTime(place) - s.homeTime(place)
-	if !s.timeUp {
+	arrives := s.clock + s.passageTime(place)
+	left := s.v.Deadline - max(arrives, s.opens(n)) - s.homeTime(place)
+	if !s.timeUp && arrives <= s.closes(n) {
 		for i := range s.v.Sites[n].Items {
 			item := &s.v.Sites[n].Items[i]
 			work := s.reckons(item) * worth(item)

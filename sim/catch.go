@@ -33,6 +33,9 @@ func (s *ship) landCore(t coring.Tool, from, length, share float64) {
 	site.cores++
 	site.cored += length
 	site.recovered += recovered
+	item := &s.items[s.item.Number]
+	item.cored += length
+	item.recovered += recovered
 	tool := &s.tools[t]
 	tool.cores++
 	tool.cored += length

@@ -73,6 +73,8 @@ var itemResults = [itemColumns]struct {
 	{"depth", "depth below the sea floor", logbook.Metres},
 	{"refusal", "depth below the sea floor at which a piston corer was refused", logbook.Metres},
 	{"section", "section of the site recovered in this hole or one before it", logbook.Share},
+	{"cored", "cored", logbook.Metres},
+	{"recovered", "recovered", logbook.Metres},
 }
 
 // site adds the results of a site and of its holes and tasks, of both expeditions.

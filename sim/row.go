@@ -49,6 +49,8 @@ const (
 	itemDepth
 	itemRefused
 	itemCovered // share of the site's section recovered when it was finished
+	itemCored
+	itemRecovered
 	itemColumns
 )
 
@@ -123,9 +125,11 @@ func (c columns) writeSite(r row, s *ship, n int) {
 func (c columns) writeItem(r row, s *ship, i *voyage.Item) (complete bool) {
 	log := &s.items[i.Number]
 	complete = log.state == done && !log.incomplete
-	values := [itemColumns]float64{flag(complete), log.took, log.depth, log.refused, log.covered}
+	values := [itemColumns]float64{flag(complete), log.took, log.depth, log.refused, log.covered, log.cored, log.recovered}
 	if log.began == 0 {
-		values[itemTook], values[itemDepth], values[itemCovered] = math.NaN(), math.NaN(), math.NaN()
+		for i := itemTook; i < itemColumns; i++ {
+			values[i] = math.NaN()
+		}
 	}
 	if log.refused == 0 {
 		values[itemRefused] = math.NaN()

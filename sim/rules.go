@@ -17,6 +17,7 @@ var rules = []rule{
 	{"recover the pipe", (*ship).pipeNotWanted, (*ship).recoverPipe},
 	{"secure for sea", (*ship).leavingStation, (*ship).secure},
 	{"sail on", (*ship).leaving, (*ship).sail},
+	{"wait for the date", (*ship).tooEarly, (*ship).awaitDate},
 	{"take station", (*ship).notOnStation, (*ship).takeStation},
 	{"service the rig", (*ship).serviceDue, (*ship).serviceRig},
 	{"slip and cut", (*ship).lineWorn, (*ship).slipAndCut},

@@ -109,6 +109,8 @@ type itemLog struct {
 	depth      float64 // deepest, m below sea floor
 	refused    float64 // where a piston corer was refused, m below sea floor; 0 if it was not
 	covered    float64 // share of the site's section recovered when it was finished
+	cored      float64 // m
+	recovered  float64 // m
 	attempts   int     // times it was lost
 	holes      int     // times it was spudded
 	incomplete bool    // ended before its target

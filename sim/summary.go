@@ -140,6 +140,8 @@ func (r *Results) holes(n int, rows []float64) []logbook.Hole {
 		if !h.Task {
 			h.Depth = summarise(of(itemDepth))
 			h.Covered = summarise(of(itemCovered))
+			h.Cored, h.Recovered = summarise(of(itemCored)), summarise(of(itemRecovered))
+			h.Percent = summarise(percent(of(itemRecovered), of(itemCored)))
 		}
 		holes = append(holes, h)
 	}

@@ -60,6 +60,7 @@ const (
 	CementPlug
 	Task
 	WholeTask
+	WaitForDate
 	WaitOnWeather
 	Breakdown
 	Kinds
@@ -135,6 +136,7 @@ var traits = [Kinds]Traits{
 	CementPlug:      {"setting a cement plug", Trips, RotaryCoring, FinishFirst, OfLeaving},
 	Task:            {"task", Other, FreeTask, Pause, OfTasks},
 	WholeTask:       {"task, uninterrupted", Other, FreeTask, Restart, OfTasks},
+	WaitForDate:     {"waiting for the date", Other, AnySea, Pause, OfTasks},
 	WaitOnWeather:   {"waiting on weather", Waiting, AnySea, Pause, OfWeather},
 	Breakdown:       {"repairing a breakdown", Repair, AnySea, Pause, OfBreakdowns},
 }

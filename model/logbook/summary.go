@@ -115,6 +115,9 @@ type Hole struct {
 	Depth         Spread      // m below sea floor; N = 0 for a task
 	Refusal       Spread      // m below sea floor, over the replications in which a piston corer was refused
 	ChanceRefused float64     // of the replications
+	Cored         Spread      // m
+	Recovered     Spread      // m
+	Percent       Spread      // of the cored length
 	Covered       Spread      // share of the site's section that came up in this hole or one before it
 	ChanceDone    float64     // within the days
 	Marks         []DepthMark // of the way down; nil for a task, and unless asked for

@@ -60,6 +60,9 @@ type Site struct {
 	Climate    sea.Climate
 	Likeness   *sea.Likeness // of a record of the sea there, in place of the climate; nil for none
 	Unusable   Unusable
+	// NotBefore and NotAfter are the first and the last date for work here; zero for none. The ship
+	// waits for the first; after the last nothing more is begun here.
+	NotBefore, NotAfter time.Time
 	// Hanging: the ship moves here with pipe hanging from the site before.
 	Hanging bool
 }

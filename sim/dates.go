@@ -1,0 +1,46 @@
+package sim
+
+import (
+	"math"
+	"time"
+
+	"coredays/model/activity"
+)
+
+// Dates that a site must keep: ice that goes and comes, other ships, permits.
+
+// opens is when work may begin at a site, s after sailing.
+func (s *ship) opens(site int) float64 {
+	return s.sinceSailing(s.v.Sites[site].NotBefore, math.Inf(-1))
+}
+
+// closes is when nothing more may be begun at a site, s after sailing.
+func (s *ship) closes(site int) float64 {
+	return s.sinceSailing(s.v.Sites[site].NotAfter, math.Inf(1))
+}
+
+// sinceSailing is a date as s after sailing, or what is said where there is none.
+func (s *ship) sinceSailing(date time.Time, none float64) float64 {
+	if date.IsZero() {
+		return none
+	}
+	return date.Sub(s.v.Plan.Sails).Seconds()
+}
+
+// tooEarly tells whether the ship must wait for the site's first date. The crew's estimates leave that
+// out: it depends on when she comes.
+func (s *ship) tooEarly() bool {
+	return s.here != nil && !s.median && !s.positioned && s.clock < s.opens(s.siteNumber())-1
+}
+
+// awaitDate waits off the site for its first date; a bound ship no longer than she has time.
+func (s *ship) awaitDate() {
+	wait := s.opens(s.siteNumber()) - s.clock
+	if s.bound && s.mustLeave(wait) {
+		s.fork()
+		s.timeUp = true
+		s.finishItem(true)
+		return
+	}
+	s.do(activity.WaitForDate, wait)
+}

@@ -1,0 +1,42 @@
+package sim
+
+import (
+	"testing"
+
+	"coredays/model/activity"
+	"coredays/model/unit"
+)
+
+func TestTheShipWaitsForTheFirstDateOfASite(t *testing.T) {
+	p := twoSites()
+	free := sailed(t, p, false)
+	p.Sites[1].NotBefore = p.Sails.Add(15 * 24 * 3600e9)
+	s := sailed(t, p, false)
+	// She waits from her arrival at the second site to 15 days after sailing, and the rest is as it was.
+	want := 15*86400 - free.sites[1].arrived
+	if got := s.spent[activity.WaitForDate]; !near(got, want) || !near(s.clock, free.clock+want) {
+		t.Errorf("waited %.2f h, by hand %.2f h; %.2f h longer in all", got/hours, want/hours, (s.clock-free.clock)/hours)
+	}
+}
+
+func TestNothingIsBegunAfterTheLastDateOfASite(t *testing.T) {
+	p := twoSites()
+	p.Sites[1].NotAfter = p.Sails.Add(2 * 24 * 3600e9)
+	bound := sailed(t, p, true)
+	if bound.sites[1].state != dropped || bound.sites[1].cores != 0 {
+		t.Errorf("the second site is in state %d with %d cores, want it dropped", bound.sites[1].state, bound.sites[1].cores)
+	}
+	if free := sailed(t, p, false); free.sites[1].cores == 0 {
+		t.Error("the whole programme, without a deadline, must hold the second site too")
+	}
+}
+
+func TestAShipDoesNotWaitForADateThatComesTooLate(t *testing.T) {
+	p := twoSites()
+	p.SeaDays = 20 * unit.Day
+	p.Sites[1].NotBefore = p.Sails.Add(19 * 24 * 3600e9)
+	s := sailed(t, p, true)
+	if s.clock > 20*86400 || s.sites[1].cores != 0 {
+		t.Errorf("home after %.1f d with %d cores from the second site", s.clock/86400, s.sites[1].cores)
+	}
+}
