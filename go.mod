@@ -59,5 +59,5 @@ require (
 	golang.org/x/sys v0.49.0 // indirect
 	golang.org/x/text v0.43.0 // indirect
 	golang.org/x/tools v0.52.1-0.20261106145633-d407941a339a // indirect
-	gonum.org/v1/plot v0.17.0 // indirect
+	gonum.org/v1/plot v0.17.0
 )
