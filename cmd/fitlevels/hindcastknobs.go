@@ -1,0 +1,139 @@
+package main
+
+import (
+	"math"
+	"slices"
+
+	"coredays/model/coring"
+	"coredays/model/ground"
+	"coredays/model/record"
+	shapes "coredays/model/spread"
+	"coredays/model/unit"
+	"coredays/scenario"
+)
+
+// knobs are the figures that are fitted. Chances move in the logit, all else in the logarithm.
+// Each concerns some sites only: the others need not be sailed again when it is turned.
+var knobs = []struct {
+	name     string
+	prior    float64
+	concerns func(s *record.Site) bool
+	turn     func(u *scenario.Unrecorded, by float64)
+}{
+	{"site pace, spread", 0.4, anySite, func(u *scenario.Unrecorded, by float64) { u.SitePace.Shape = wider(u.SitePace.Shape, by) }},
+	{"rotary rate, below other ground", 0.1, rotaryCored, func(u *scenario.Unrecorded, by float64) { faster(&u.Ground[1], by) }},
+	{"rotary rate, from the sea floor", 0.1, rotaryCored, func(u *scenario.Unrecorded, by float64) { faster(&u.Ground[2], by) }},
+	{"rotary rate below other ground, spread", 0.4, rotaryCored, func(u *scenario.Unrecorded, by float64) { u.Ground[1].Rate.Shape = wider(u.Ground[1].Rate.Shape, by) }},
+	{"rotary rate from the sea floor, spread", 0.4, rotaryCored, func(u *scenario.Unrecorded, by float64) { u.Ground[2].Rate.Shape = wider(u.Ground[2].Rate.Shape, by) }},
+	{"drilling ahead", 0.3, anySite, func(u *scenario.Unrecorded, by float64) {
+		for i := range u.Ground {
+			u.Ground[i].Ahead.Shape = times(u.Ground[i].Ahead.Shape, by)
+		}
+	}},
+	{"cycles of rotated tools, from 2004", 0.1, recent, func(u *scenario.Unrecorded, by float64) { u.Eras[len(u.Eras)-1].Rotated *= math.Exp(by) }},
+	{"piston cycles, from 2004", 0.15, recent, func(u *scenario.Unrecorded, by float64) { u.Eras[len(u.Eras)-1].Piston *= math.Exp(by) }},
+	{"piston cycles, no other tool", 0.07, pistonAlone, func(u *scenario.Unrecorded, by float64) { u.PistonAlone *= math.Exp(by) }},
+	{"chance, piston", 0.7, has(scenario.PistonHole), chanceOf(scenario.PistonHole)},
+	{"chance, extended", 0.7, has(scenario.ExtendedHole), chanceOf(scenario.ExtendedHole)},
+	{"chance, rotary", 0.7, has(scenario.RotaryHole), chanceOf(scenario.RotaryHole)},
+	{"chance, rotary from the sea floor", 0.7, has(scenario.BareHole), chanceOf(scenario.BareHole)},
+	{"chance, without cores", 0.7, has(scenario.CorelessHole), chanceOf(scenario.CorelessHole)},
+	{"time, piston", 0.7, has(scenario.PistonHole), timeOf(scenario.PistonHole)},
+	{"time, extended", 0.7, has(scenario.ExtendedHole), timeOf(scenario.ExtendedHole)},
+	{"time, rotary", 0.5, has(scenario.RotaryHole), timeOf(scenario.RotaryHole)},
+	{"time, rotary from the sea floor", 0.5, has(scenario.BareHole), timeOf(scenario.BareHole)},
+	{"time, without cores", 0.5, has(scenario.CorelessHole), timeOf(scenario.CorelessHole)},
+	{"time of rotary and coreless holes, spread", 0.3, anySite, func(u *scenario.Unrecorded, by float64) {
+		for _, c := range []scenario.UnrecordedClass{scenario.RotaryHole, scenario.BareHole, scenario.CorelessHole} {
+			u.Work[c].Factor = math.Pow(u.Work[c].Factor, math.Exp(by))
+		}
+	}},
+	{"power of water", 0.3, anySite, func(u *scenario.Unrecorded, by float64) { u.WithWater += by }},
+	{"power of depth", 0.3, anySite, func(u *scenario.Unrecorded, by float64) { u.WithDepth += by }},
+}
+
+func anySite(*record.Site) bool { return true }
+
+func rotaryCored(s *record.Site) bool {
+	return slices.ContainsFunc(s.Holes, func(h record.Hole) bool {
+		return slices.ContainsFunc(h.Steps(), func(step record.Step) bool { return step.With == coring.RCB })
+	})
+}
+
+func pistonAlone(s *record.Site) bool { return s.DeepestTool() == coring.APC }
+
+func recent(s *record.Site) bool { return s.Start().Year() >= 2004 }
+
+// has tells whether a site has a hole of a class.
+func has(c scenario.UnrecordedClass) func(*record.Site) bool {
+	return func(s *record.Site) bool { return slices.Contains(scenario.ClassesOf(s), c) }
+}
+
+func chanceOf(c scenario.UnrecordedClass) func(*scenario.Unrecorded, float64) {
+	return func(u *scenario.Unrecorded, by float64) {
+		p := u.Work[c].Chance
+		u.Work[c].Chance = 1 / (1 + (1-p)/p*math.Exp(-by))
+	}
+}
+
+func timeOf(c scenario.UnrecordedClass) func(*scenario.Unrecorded, float64) {
+	return func(u *scenario.Unrecorded, by float64) { u.Work[c].Median *= math.Exp(by) }
+}
+
+func faster(g *ground.Lithology, by float64) { g.Rate.Shape = times(g.Rate.Shape, by) }
+
+// multiplied is a shape whose values are all multiplied.
+type multiplied struct {
+	shapes.Shape
+	by float64
+}
+
+func (m multiplied) Quantile(p float64) float64 { return m.by * m.Shape.Quantile(p) }
+
+func times(s shapes.Shape, by float64) shapes.Shape { return multiplied{s, math.Exp(by)} }
+
+// stretched is a shape whose logarithm spreads more about its even value.
+type stretched struct {
+	shapes.Shape
+	by float64
+}
+
+func (s stretched) Quantile(p float64) float64 {
+	mid := s.Shape.Quantile(0.5)
+	return mid * math.Pow(s.Shape.Quantile(p)/mid, s.by)
+}
+
+func wider(s shapes.Shape, by float64) shapes.Shape { return stretched{s, math.Exp(by)} }
+
+// turned are the round figures with the knobs turned.
+func turned(x []float64) scenario.Unrecorded {
+	u := round()
+	for i, k := range knobs {
+		k.turn(&u, x[i])
+	}
+	return u
+}
+
+// round are the figures before they are fitted: round numbers, so that nothing of the days that a
+// fold is judged on is in them.
+func round() scenario.Unrecorded {
+	u, _ := scenario.RecordModel()
+	u.Eras = slices.Clone(u.Eras)
+	last := &u.Eras[len(u.Eras)-1]
+	last.Piston, last.Rotated = 1.1, 1.1
+	u.SitePace.Shape, _ = shapes.NewLognormal(1, 2)
+	for i, factor := range []float64{1.6, 2, 2.5} {
+		u.Ground[i].Rate.Shape, _ = shapes.NewLognormal([]float64{33, 13, 12}[i]*perHour, factor)
+		u.Ground[i].Ahead.Shape, _ = shapes.NewLognormal([]float64{20, 10, 10}[i]*perHour, 1.6)
+	}
+	chances := [scenario.UnrecordedClasses]float64{0.1, 0.2, 0.4, 0.4, 0.5}
+	hours := [scenario.UnrecordedClasses]float64{6, 10, 24, 24, 36}
+	for c := range u.Work {
+		u.Work[c] = scenario.Sometimes{Chance: chances[c], Median: hours[c] * float64(unit.Hour), Factor: 3}
+	}
+	u.WithWater, u.WithDepth = 0.5, 0
+	u.PistonAlone = 0.9
+	return u
+}
+
+const perHour = 1.0 / 3600 // m/h in m/s
