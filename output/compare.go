@@ -74,8 +74,28 @@ func (p *page) first(c *logbook.Comparison) error {
 	p.say("%s", happens(a.ChancePrimary, c.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 gets done"))
 	p.say("The whole programme needs P50 %s d; %s m of core come up within %s days.", figures(days.P50), figures(a.Recovered.Mean), figures(a.SeaDays.Days()))
 	p.say("%s", p.aliveSentence(c))
+	if planned := plannedSentence(c); planned != "" {
+		p.say("%s", planned)
+	}
 	p.say("By the chance of rank 1 first (less than %s in a hundred counts as the same), then days, then metres.", figures(100*c.SameChance))
 	return nil
+}
+
+// plannedSentence tells how the order of the scenario stands to the first; empty where there is none.
+func plannedSentence(c *logbook.Comparison) string {
+	switch {
+	case c.Planned < 0 || c.Planned >= len(c.Alternatives):
+		return ""
+	case c.Planned == c.Best:
+		return "It is the order of the scenario."
+	}
+	planned := &c.Alternatives[c.Planned]
+	how := "which is behind it"
+	if planned.Alike {
+		how = "which is not to be told from it"
+	}
+	return fmt.Sprintf("The order of the scenario is %s, %s: rank 1 gets done %s, the whole programme needs P50 %s d.", planned.Name, how,
+		often(planned.Summary.Allotted.ChancePrimary, c.Replications), figures(inDays(planned.Summary.Needed.Total).P50))
 }
 
 // aliveSentence tells which alternatives can't be told from the first.

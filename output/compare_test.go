@@ -36,7 +36,7 @@ func ways(name string, chance, days float64, alike bool, order ...string) logboo
 
 // twoPlans are compared without a clear difference in days.
 func twoPlans() *logbook.Comparison {
-	return &logbook.Comparison{Title: "Ridge of the Terns", Seed: 7, Replications: 400, Confidence: 0.95, SameChance: 0.01, Reference: -1, Call: []string{"a.yaml", "the b.yaml"},
+	return &logbook.Comparison{Title: "Ridge of the Terns", Seed: 7, Replications: 400, Confidence: 0.95, SameChance: 0.01, Reference: -1, Planned: -1, Call: []string{"a.yaml", "the b.yaml"},
 		Alternatives: []logbook.Alternative{ways("a.yaml", 0.9, 41, true), ways("the b.yaml", 0.9, 41.3, true)},
 		Differences: []logbook.Difference{{A: 0, B: 1, Days: logbook.Interval{Mean: -0.3 * testDay, Low: -0.7 * testDay, High: 0.1 * testDay},
 			Chance: logbook.Interval{Mean: 0.004, Low: -0.01, High: 0.018}, Metres: logbook.Interval{Mean: 12, Low: -3, High: 27}, AShorter: 0.56, Pairing: 4.2, SettlesDays: 712}},
@@ -59,7 +59,7 @@ func threeOrders() *logbook.Comparison {
 
 // fourCuts are of each kind.
 func fourCuts() *logbook.Comparison {
-	c := &logbook.Comparison{Question: logbook.WhatToCut, Title: "Ridge of the Terns", Seed: 7, Replications: 400, Confidence: 0.95, SameChance: 0.01, Reference: -1,
+	c := &logbook.Comparison{Question: logbook.WhatToCut, Title: "Ridge of the Terns", Seed: 7, Replications: 400, Confidence: 0.95, SameChance: 0.01, Reference: -1, Planned: -1,
 		Alternatives: []logbook.Alternative{ways("as planned", 0.9, 41, true)}, Call: []string{"--drop", "terns.yaml"}}
 	for kind, days := range []float64{0.03, 1.2, 2.9, 14} {
 		rest := ways("rest", 0.9+0.02*float64(kind), 41-days, false)
@@ -81,7 +81,7 @@ func fourCuts() *logbook.Comparison {
 var comparisons = map[string]func() *logbook.Comparison{
 	"plans": twoPlans, "orders": threeOrders, "cuts": fourCuts,
 	"stopped": func() *logbook.Comparison {
-		return &logbook.Comparison{Title: "Ridge of the Terns", StoppedEarly: true, Reference: -1, Call: []string{"--orders"}}
+		return &logbook.Comparison{Title: "Ridge of the Terns", StoppedEarly: true, Reference: -1, Planned: -1, Call: []string{"--orders"}}
 	},
 	"single": func() *logbook.Comparison {
 		c := threeOrders()

@@ -32,6 +32,7 @@ type comparisonJSON struct {
 	SameChance   number            `json:"chances_count_as_equal_within"`
 	Unbeaten     []string          `json:"unbeaten"` // in chance, days and metres at once
 	Shortest     *string           `json:"shortest_track"`
+	Planned      *string           `json:"order_of_scenario"`
 	Search       *searchJSON       `json:"search"`
 	Cuts         []cutJSON         `json:"cuts"`
 	Days         []dayMoreJSON     `json:"sea_days"`
@@ -145,6 +146,9 @@ func comparisonOf(c *logbook.Comparison) comparisonJSON {
 		j.Best = &c.Alternatives[c.Best].Name
 		j.Alike = append(j.Alike, namesWhere(c, func(i int) bool { return i != c.Best && c.Alternatives[i].Alike })...)
 		j.Unbeaten = append(j.Unbeaten, namesWhere(c, func(i int) bool { return c.Alternatives[i].Unbeaten })...)
+	}
+	if c.Planned >= 0 && c.Planned < len(c.Alternatives) {
+		j.Planned = &c.Alternatives[c.Planned].Name
 	}
 	if c.Reference >= 0 && c.Reference < len(c.Alternatives) {
 		j.Shortest = &c.Alternatives[c.Reference].Name

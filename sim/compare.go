@@ -75,7 +75,7 @@ func (r *Results) outcomes() []outcome {
 // compared ranks alternatives that were sailed and tells them apart, all statements about the best
 // together with a chance of so much to miss.
 func compared(sailed []sailedAlternative, run Run, stopped bool, miss float64) *logbook.Comparison {
-	c := &logbook.Comparison{Seed: run.Seed, StoppedEarly: stopped, Confidence: confidence, SameChance: sameChance, Reference: -1}
+	c := &logbook.Comparison{Seed: run.Seed, StoppedEarly: stopped, Confidence: confidence, SameChance: sameChance, Reference: -1, Planned: -1}
 	if len(sailed) == 0 {
 		return c
 	}

@@ -72,6 +72,9 @@ func TestTheBestOrderOfACertainPlanIsTheShortestOfAll(t *testing.T) {
 		if c.Search.Allowed != orders {
 			t.Errorf("%d sites: %d orders allowed, by hand %d", n, c.Search.Allowed, orders)
 		}
+		if got := c.Alternatives[c.Planned].Order; len(got) != n || got[0] != "S0" || got[n-1] != fmt.Sprint("S", n-1) {
+			t.Errorf("%d sites: the order of the scenario is told to be %v", n, got)
+		}
 		if c.Reference != c.Best {
 			t.Errorf("%d sites: the shortest track is that of %s", n, c.Alternatives[c.Reference].Name)
 		}

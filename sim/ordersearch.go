@@ -52,12 +52,13 @@ func (s search) bestOrder(ctx context.Context, v *voyage.Voyage, run Run) *logbo
 	c := compared(sailed, h.run, stopped, missed)
 	c.Question, c.Search = logbook.WhichOrder, &h.found
 	h.judgeReckoning(sailed)
-	for i := range c.Alternatives {
-		if c.Alternatives[i].Name == h.nameOf(h.shortest) {
-			c.Reference = i
-		}
-	}
+	c.Reference, c.Planned = placeOf(c, h.nameOf(h.shortest)), placeOf(c, h.nameOf(v.Visits()))
 	return c
+}
+
+// placeOf is the index of the alternative of a name; -1 where it was not sailed.
+func placeOf(c *logbook.Comparison, name string) int {
+	return slices.IndexFunc(c.Alternatives, func(a logbook.Alternative) bool { return a.Name == name })
 }
 
 // byMerit puts what was sailed in the order of merit.

@@ -37,6 +37,7 @@ type Comparison struct {
 	SameChance   float64      // chances so near to each other count as equal
 	Search       *Search      // for an order
 	Reference    int          // index of the alternative that the best is explained against; -1 for none
+	Planned      int          // index of the order that the scenario has; -1 where the question is another
 	Cuts         []Cut        // for what to cut
 	Days         []DayMore    // for what to cut
 	Warnings     []string
