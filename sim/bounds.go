@@ -122,22 +122,50 @@ func (s *ship) passOver(n int) bool {
 		return false
 	}
 	place := voyage.SitePlace(n)
-	arrives := s.clock + s.passageTime(place)
-	left := s.v.Deadline - max(arrives, s.opens(n)) - s.homeTime(place)
-	if !s.timeUp && arrives <= s.closes(n) {
-		for i := range s.v.Sites[n].Items {
-			item := &s.v.Sites[n].Items[i]
-			work := s.reckons(item) * worth(item)
-			if item.When == nil && s.items[item.Number].state == ahead && left >= work && (s.v.Sites[n].Cap == 0 || float64(s.v.Sites[n].Cap) >= work) &&
-				left-work >= s.reserve(place, item.Rank)-s.homeTime(place) {
-				if s.v.Sites[n].Alternate {
-					s.fork()
-				}
-				return false
+	for i := range s.v.Sites[n].Items {
+		item := &s.v.Sites[n].Items[i]
+		if item.When == nil && s.items[item.Number].state == ahead && !s.timeUp && s.stillFits(n, item) &&
+			s.v.Deadline-s.mayBegin(n)-s.reckons(item)*worth(item) >= s.reserve(place, item.Rank) {
+			if s.v.Sites[n].Alternate {
+				s.fork()
 			}
+			return false
 		}
 	}
 	s.fork()
 	s.sites[n].state = dropped
 	return true
+}
+
+// giveUp drops what lies ahead at other primary sites and would not fit even if the ship went there now for it
+// alone, so that nothing is kept waiting for it. What is wanted only as another hole turns out is judged
+// when that is known.
+func (s *ship) giveUp() {
+	for n := range s.v.Sites {
+		if s.sites[n].state != ahead || s.v.Sites[n].Alternate || voyage.SitePlace(n) == s.at {
+			continue
+		}
+		for i := range s.v.Sites[n].Items {
+			if item := &s.v.Sites[n].Items[i]; item.When == nil && s.items[item.Number].state == ahead && !s.stillFits(n, item) {
+				s.fork()
+				s.items[item.Number].state = dropped
+			}
+		}
+	}
+}
+
+// stillFits tells whether there would be time for an item of a site, were the ship to go there now for
+// it alone.
+func (s *ship) stillFits(n int, item *voyage.Item) bool {
+	work, at, limit := s.reckons(item)*worth(item), s.mayBegin(n), float64(s.v.Sites[n].Cap)
+	return at <= s.closes(n) && (limit == 0 || work <= limit) && at+work+s.homeTime(voyage.SitePlace(n)) <= s.v.Deadline
+}
+
+// mayBegin is when work at a site may begin at the earliest, by the crew's estimate of the passage.
+func (s *ship) mayBegin(n int) float64 {
+	at := s.clock
+	if to := voyage.SitePlace(n); to != s.at {
+		at += s.passageTime(to)
+	}
+	return max(at, s.opens(n))
 }

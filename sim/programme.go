@@ -13,6 +13,9 @@ func (s *ship) choose() {
 	if s.item != nil {
 		return
 	}
+	if s.bound {
+		s.giveUp()
+	}
 	if s.here != nil {
 		for i := range s.here.Items {
 			item := &s.here.Items[i]

@@ -56,3 +56,27 @@ func TestNoTimeIsKeptForASiteThatIsDropped(t *testing.T) {
 		t.Errorf("the far site is in state %d, the holes of the near one are %g and %g m deep", s.sites[0].state, s.items[1].depth, s.items[2].depth)
 	}
 }
+
+// A site that comes later and can't be worked any more, for its distance, its own work or its last date,
+// takes no time from what ranks below it and is at hand.
+func TestNoTimeIsKeptForALaterSiteThatCannotFit(t *testing.T) {
+	second := pistonHole("B", 50)
+	second.Rank = 2
+	near := site("Near", geo.Position{Longitude: 1}, 1500, pistonHole("A", 50), second)
+	far := site("Later", geo.Position{Longitude: 40}, 4000, pistonHole("A", 300))
+	long := site("Later", geo.Position{Longitude: 2}, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: just(30 * day)}})
+	fits := site("Later", geo.Position{Longitude: 2}, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: just(11 * day)}})
+	closed := fits
+	closed.NotAfter = expedition().Sails.AddDate(0, 0, 1)
+	for name, c := range map[string]struct {
+		later plan.Site
+		kept  bool
+	}{"far": {far, false}, "long": {long, false}, "closed": {closed, false}, "fits": {fits, true}} {
+		p := expedition(near, c.later)
+		p.SeaDays = 14 * unit.Day
+		s := sailed(t, p, true)
+		if got := s.items[1].depth == 0; got != c.kept {
+			t.Errorf("%s: the hole of rank 2 was left out: %t, want %t", name, got, c.kept)
+		}
+	}
+}
