@@ -1,8 +1,10 @@
 package output
 
 import (
+	"cmp"
 	"fmt"
 	"io"
+	"math"
 	"slices"
 	"strconv"
 
@@ -45,7 +47,7 @@ func (p *page) checkTitle(s *plan.Plan, found []check.Finding) {
 		len(check.Of(found, check.Stop)), len(check.Of(found, check.Caution)), len(check.Of(found, check.Pass))))
 }
 
-var verdictHeadings = [...]string{"Passed", "To look at", "To stop for: the plan can't be done so"}
+var verdictHeadings = [...]string{"Passed (closest: nearest to its limit)", "To look at", "To stop for: the plan can't be done so"}
 
 // verdicts prints the findings of one verdict.
 func (p *page) verdicts(v check.Verdict, found []check.Finding) error {
@@ -53,37 +55,73 @@ func (p *page) verdicts(v check.Verdict, found []check.Finding) error {
 		return nil
 	}
 	p.heading("%s %s", mark(v), verdictHeadings[v])
+	cols := []column{words("site", 10), words("hole", 11), words("what", 26), numbers("value"), numbers("limit"), words("unit", 4), words("source of the limit", 30)}
 	if v == check.Pass {
 		found = together(found)
-	}
-	cols := []column{words("site", 14), words("hole", 10), words("what", 46), numbers("value"), numbers("limit"), words("unit", 4)}
-	if v != check.Pass {
-		cols = []column{words("site", 10), words("hole", 11), words("what", 26), numbers("value"), numbers("limit"), words("unit", 4), words("source of the limit", 30)}
+		cols = []column{words("site", 10), words("hole", 6), words("what", 66), numbers("value"), numbers("limit"), words("unit", 7)}
 	}
 	var rows [][]string
 	for _, f := range found {
-		row := []string{f.Site, f.Hole, f.What, figure(f.Value), figure(f.Limit), f.Unit}
-		if v != check.Pass {
-			row = append(row, f.Source)
-		}
-		rows = append(rows, row)
+		row := []string{f.Site, f.Hole, f.What, figure(f.Value), figure(f.Limit), f.Unit, f.Source}
+		rows = append(rows, row[:len(cols)])
 	}
 	return p.table(cols, rows)
 }
 
-// together makes one of findings that differ in the hole alone.
+// together makes one of findings that are alike: that closest to its limit, or that which all of them are.
 func together(found []check.Finding) (fewer []check.Finding) {
+	var groups [][]check.Finding
 	for _, f := range found {
-		same := func(o check.Finding) bool {
-			return f.Hole != "" && o.Hole != "" && o.Site == f.Site && o.What == f.What && figure(o.Value) == figure(f.Value) && figure(o.Limit) == figure(f.Limit)
-		}
-		if i := slices.IndexFunc(fewer, same); i >= 0 {
-			fewer[i].Hole += ", " + f.Hole
+		if i := slices.IndexFunc(groups, func(g []check.Finding) bool { return alike(g[0], f) }); i >= 0 {
+			groups[i] = append(groups[i], f)
 			continue
 		}
-		fewer = append(fewer, f)
+		groups = append(groups, []check.Finding{f})
+	}
+	for _, g := range groups {
+		fewer = append(fewer, one(g))
 	}
 	return fewer
+}
+
+// alike tells whether findings differ in nothing but site, hole and figures. What concerns the
+// expedition stands alone.
+func alike(a, b check.Finding) bool {
+	return a.Site != "" && b.Site != "" && (a.Hole == "") == (b.Hole == "") && lookedAt(a) == lookedAt(b) && a.Unit == b.Unit && a.Source == b.Source
+}
+
+// lookedAt is what was looked at, without the particulars of a place.
+func lookedAt(f check.Finding) string { return orElse(f.Kind, f.What) }
+
+// one stands for findings that are alike.
+func one(of []check.Finding) check.Finding {
+	closest := slices.MinFunc(of, func(a, b check.Finding) int { return cmp.Compare(room(a), room(b)) })
+	if len(of) == 1 {
+		return closest
+	}
+	closest.What = lookedAt(closest)
+	if slices.ContainsFunc(of, func(f check.Finding) bool { return !sameFigures(f, closest) }) {
+		closest.What += fmt.Sprintf(" (closest of %d)", len(of))
+		return closest
+	}
+	places := "sites"
+	if closest.Hole != "" {
+		places = "holes"
+	}
+	closest.Site, closest.Hole = fmt.Sprintf("%d %s", len(of), places), ""
+	return closest
+}
+
+func sameFigures(a, b check.Finding) bool {
+	return figure(a.Value) == figure(b.Value) && figure(a.Limit) == figure(b.Limit)
+}
+
+// room is the share of its limit that lies between a finding and its limit.
+func room(f check.Finding) float64 {
+	if !defined(f.Value) || !defined(f.Limit) {
+		return math.Inf(1)
+	}
+	return math.Abs(f.Value-f.Limit) / math.Abs(f.Limit)
 }
 
 // figure is a number of a finding, empty where it has none.

@@ -11,6 +11,7 @@ import (
 	"coredays/model/check"
 	"coredays/model/plan"
 	"coredays/model/rig"
+	"github.com/google/go-cmp/cmp"
 )
 
 func somePlan() *plan.Plan {
@@ -30,6 +31,42 @@ func someFindings() []check.Finding {
 
 func TestCheckIsPrintedWithStopsFirst(t *testing.T) {
 	matchGolden(t, "check.txt", printed(t, func(w io.Writer) error { return Check(w, somePlan(), someFindings()) }))
+}
+
+// passedAt is a finding that passed at a site or hole.
+func passedAt(site, hole, what, kind string, value, limit float64) check.Finding {
+	return check.Finding{Site: site, Hole: hole, What: what, Kind: kind, Value: value, Limit: limit, Unit: "m", Source: "a sheet"}
+}
+
+func TestPassesThatAreAlikeAreToldOnceWithTheClosestToItsLimit(t *testing.T) {
+	none := math.NaN()
+	deeper := passedAt("S2", "A", "string reaches the target", "", 4200, 8400)
+	deeper.Source = "another sheet"
+	found := []check.Finding{
+		passedAt("S1", "", "water deep enough", "", 3420, 75),
+		passedAt("S2", "", "water deep enough", "", 700, 75), // closest, from above the limit
+		passedAt("S1", "A", "string reaches the target", "", 3800, 8400),
+		passedAt("S1", "B", "string reaches the target", "", 3900, 8400), // closest, from below
+		deeper,
+		passedAt("S1", "", "heave, Hs 5.5 m", "heave", 4.9, 6.1),
+		passedAt("S2", "", "heave, Hs 5.4 m", "heave", 4.9, 6.1),
+		passedAt("S1", "A", "tools can follow one another", "", none, none),
+		passedAt("S2", "A", "tools can follow one another", "", none, none),
+		passedAt("", "", "collars on board", "", 30, 40),
+		passedAt("", "", "collars on board", "", 30, 40), // of the expedition: never put together
+		passedAt("S1", "C", "weight on bit for chalk", "weight on bit for the hardest rock", 8, 30),
+	}
+	want := []string{
+		"S2//water deep enough (closest of 2)/700", "S1/B/string reaches the target (closest of 2)/3900", "S2/A/string reaches the target/4200",
+		"2 sites//heave/4.9", "2 holes//tools can follow one another/", "//collars on board/30", "//collars on board/30", "S1/C/weight on bit for chalk/8",
+	}
+	var got []string
+	for _, f := range together(found) {
+		got = append(got, strings.Join([]string{f.Site, f.Hole, f.What, figure(f.Value)}, "/"))
+	}
+	if diff := cmp.Diff(want, got); diff != "" {
+		t.Errorf("(-want +got)\n%s", diff)
+	}
 }
 
 func TestCheckStaysOnThePage(t *testing.T) {

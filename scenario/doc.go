@@ -32,6 +32,7 @@
 //	speed       10.4 kn   28 m/h   250 m/min   0.5 m/s
 //	rate        22 stands/h
 //	force       80 klbf   356 kN
+//	torque      60 klbf ft   81 kN m
 //	strength    0.6 kPa/m (side shear for each metre below the sea floor)
 //	share       65 %   0.65
 //	number      3
@@ -89,6 +90,7 @@
 //	string                  pipe and collars otherwise than the ship has them, key by key; see below
 //	endurance               days that she stays at sea; the ship's without it
 //	least_water_depth       shallowest water in which she holds station; the ship's without it
+//	position_keeping        how far off the hole she is moved in the roughest sea in which she works; the ship's without it
 //	sites                   list
 //	order                   names of sites in the order of the visits; every primary site must be
 //	                        there, alternates left out come last. Without it: primary sites as they
@@ -159,8 +161,9 @@
 //
 // Has version, name, source, in_port_before_sailing, hull (length, beam, draught, block, source),
 // rig_floor (height above sea level), heading (off the bow on station, such as 30 deg), every one
-// of the rates, limits, storm, refusal, string, endurance, least_water_depth, and tool_strings (name, passes of the open hole, seismic
-// yes or no, source). Here every value has a source, and every spread says how it varies. The
+// of the rates, limits, storm, refusal, string, endurance, least_water_depth, position_keeping (how far
+// off the hole she is moved in the roughest sea in which she works), and tool_strings (name, passes of
+// the open hole, seismic yes or no, source). Here every value has a source, and every spread says how it varies. The
 // built-in drillship.yaml, commented, is the example and lists the keys of the rates.
 //
 // A limit has for (positioning, pipe_handling, tripping, piston_coring, rotary_coring, logging),
@@ -173,7 +176,9 @@
 // class (new or premium), length and source; collars, the weight collars of an assembly;
 // collars_on_board; assemblies, complete ones on board, that in use included; derrick and hoist, the
 // forces that they carry; overpull, the pull kept back for freeing the string; roll, such as 6 deg,
-// and guide_horn, its radius, for the bending of the pipe at the top. Each of these but pipe is one
+// and guide_horn, its radius, for the bending of the pipe at the top; compensator_load, rated, and
+// compensator_stroke; make_up_torque, the most that tongs or iron roughneck give, and rotating_torque, the
+// most with which the string is rotated, which may be left out. Each of these but pipe is one
 // value, or {value, source}. The names of pipe are those of the built-in table, such as
 // "5 in 19.50 lb/ft S-140". The blocks are the rate travelling_mass.
 //

@@ -28,6 +28,7 @@ func (c *clerk) expedition(f expeditionFile) *plan.Plan {
 	p.Ship.Storm = c.storm("storm", f.Storm, ship.Storm)
 	p.Ship.Strings = slices.Clone(ship.Strings)
 	c.tubulars(f.String, f.Endurance, f.LeastWaterDepth, &p.Ship)
+	c.figure("position_keeping", f.PositionKeeping, keepingMeasure, &p.Ship.PositionKeeping)
 	if f.InPortBeforeSailing != nil {
 		p.InPort = c.quantity("in_port_before_sailing", f.InPortBeforeSailing, inPortMeasure, ship.inPort)
 	}

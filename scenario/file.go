@@ -17,6 +17,7 @@ type expeditionFile struct {
 	String              *stringFile           `mapstructure:"string"`
 	Endurance           *spreadFile           `mapstructure:"endurance"`
 	LeastWaterDepth     *spreadFile           `mapstructure:"least_water_depth"`
+	PositionKeeping     *spreadFile           `mapstructure:"position_keeping"`
 	Sites               []siteFile            `mapstructure:"sites"`
 	Order               []text                `mapstructure:"order"`
 	OrderRules          []orderRuleFile       `mapstructure:"order_rules"`

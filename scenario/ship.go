@@ -94,5 +94,6 @@ func (c *clerk) vessel(f shipFile) vessel {
 	c.limitsSourced(f)
 	c.wholeString(f)
 	c.tubulars(f.String, f.Endurance, f.LeastWaterDepth, &s.Ship)
+	c.figure("position_keeping", f.PositionKeeping, keepingMeasure, &s.PositionKeeping)
 	return s
 }

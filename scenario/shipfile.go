@@ -18,6 +18,7 @@ type shipFile struct {
 	String              *stringFile           `mapstructure:"string"`
 	Endurance           *spreadFile           `mapstructure:"endurance"`
 	LeastWaterDepth     *spreadFile           `mapstructure:"least_water_depth"`
+	PositionKeeping     *spreadFile           `mapstructure:"position_keeping"`
 }
 
 type hullFile struct {

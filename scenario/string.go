@@ -13,10 +13,12 @@ import (
 var (
 	stockMeasure     = measure{of: unit.OfLength, symbol: "m", such: "7000 m", above: true, most: 20_000, single: true}
 	collarsMeasure   = measure{of: unit.OfCount, least: 1, most: 100, whole: true, single: true}
-	ratingMeasure    = measure{of: unit.OfForce, symbol: "klbf", above: true, most: 2e7, single: true} // 4500 klbf
+	ratingMeasure    = measure{of: unit.OfForce, symbol: "klbf", above: true, most: 4_500_000 * float64(unit.PoundForce), single: true}
 	reserveMeasure   = measure{of: unit.OfForce, symbol: "klbf", most: 2e6, single: true}
 	hornMeasure      = measure{of: unit.OfLength, symbol: "m", such: "107 m", most: 1000, single: true}
 	enduranceMeasure = measure{of: unit.OfDuration, symbol: "d", such: "75 d", above: true, most: 400 * float64(unit.Day), single: true}
+	strokeMeasure    = measure{of: unit.OfLength, symbol: "m", such: "6.1 m", above: true, most: 30, single: true}
+	keepingMeasure   = measure{of: unit.OfLength, symbol: "m", such: "6 m", above: true, most: 1000, single: true}
 	leastMeasure     = measure{of: unit.OfLength, symbol: "m", such: "75 m", most: 11_000, single: true}
 )
 
@@ -39,23 +41,27 @@ func (c *clerk) tubulars(f *stringFile, endurance, leastWater *spreadFile, ship 
 	if f.Pipe != nil {
 		t.Pipe = c.pipe("string.pipe", f.Pipe)
 	}
-	for _, one := range f.figures(t) {
+	for _, one := range f.figures(ship) {
 		c.figure(join("string", one.key), one.given, one.of, one.to)
 	}
 	if f.Roll != nil {
 		t.Roll = c.lean("string.roll", f.Roll)
 	}
+	c.torque("string.make_up_torque", f.MakeUpTorque, &ship.Torque.MakeUp)
+	c.torque("string.rotating_torque", f.RotatingTorque, &ship.Torque.Rotating)
 	if t.CollarsOnBoard.Value < t.Collars.Value && f.Collars != nil {
 		c.fault("string.collars", t.Collars.Text, "no more than there are on board, "+t.CollarsOnBoard.Text)
 	}
 }
 
-func (f *stringFile) figures(t *rig.Tubulars) []figureOf {
+func (f *stringFile) figures(ship *rig.Ship) []figureOf {
+	t := &ship.Tubulars
 	return []figureOf{
 		{"collars", f.Collars, collarsMeasure, &t.Collars}, {"collars_on_board", f.CollarsOnBoard, collarsMeasure, &t.CollarsOnBoard},
 		{"assemblies", f.Assemblies, collarsMeasure, &t.Assemblies}, {"derrick", f.Derrick, ratingMeasure, &t.Derrick},
 		{"hoist", f.Hoist, ratingMeasure, &t.Hoist}, {"overpull", f.Overpull, reserveMeasure, &t.Overpull},
-		{"guide_horn", f.GuideHorn, hornMeasure, &t.GuideHorn}}
+		{"guide_horn", f.GuideHorn, hornMeasure, &t.GuideHorn}, {"compensator_load", f.CompensatorLoad, ratingMeasure, &ship.Compensator.Load},
+		{"compensator_stroke", f.CompensatorStroke, strokeMeasure, &ship.Compensator.Stroke}}
 }
 
 // figure reads one value, if it is there.
@@ -124,6 +130,7 @@ func pipeNames(t drillstring.Table) (names []string) {
 func (c *clerk) wholeString(f shipFile) {
 	c.stated("endurance", f.Endurance, "how long she stays at sea")
 	c.stated("least_water_depth", f.LeastWaterDepth, "the shallowest water in which she holds station")
+	c.stated("position_keeping", f.PositionKeeping, "how far off the hole she is moved in the roughest sea in which she works")
 	if f.String == nil {
 		c.fault("string", "", "pipe and collars on board, and what derrick and hoist carry")
 		return
@@ -136,8 +143,11 @@ func (c *clerk) wholeString(f shipFile) {
 			c.fault(join(at("string.pipe", i), "source"), "", "where the value comes from")
 		}
 	}
-	for _, one := range append(f.String.figures(&rig.Tubulars{}), figureOf{key: "roll", given: f.String.Roll}) {
+	for _, one := range append(f.String.figures(&rig.Ship{}), figureOf{key: "roll", given: f.String.Roll}, figureOf{key: "make_up_torque", given: f.String.MakeUpTorque}) {
 		c.stated(join("string", one.key), one.given, "a value with its source")
+	}
+	if turns := f.String.RotatingTorque; turns != nil {
+		c.stated("string.rotating_torque", turns, "a value with its source")
 	}
 }
 

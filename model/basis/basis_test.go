@@ -99,6 +99,25 @@ func TestDefaultsAreToldAsSuch(t *testing.T) {
 	}
 }
 
+// 60,000 ft lb are 81.3 kN m, 30,980 are 42.0; the source of the first is partly from memory.
+func TestGearAndConnectionsAreToldOneByOne(t *testing.T) {
+	entries := basis.Of(plainVoyage(t))
+	for name, want := range map[string]basis.Entry{
+		"position keeping":                            {Mid: 6, Unit: "m", From: basis.OfShip, Memory: true},
+		"compensator: rated load":                     {Mid: 800, Unit: "klbf", From: basis.OfShip},
+		"compensator: stroke":                         {Mid: 6.1, Unit: "m", From: basis.OfShip, Memory: true},
+		"make-up torque of the tongs":                 {Mid: 81.349, Unit: "kN m", From: basis.OfShip, Memory: true},
+		"rotating torque":                             {Mid: 40.675, Unit: "kN m", From: basis.OfShip, Memory: true},
+		"make-up torque of 5-1/2 FH, 7 x 4.125 in":    {Mid: 42.003, Unit: "kN m", From: basis.BuiltIn, Memory: true},
+		"make-up torque of 6-5/8 FH, 8.25 x 4.125 in": {Mid: 76.604, Unit: "kN m", From: basis.BuiltIn, Memory: true},
+	} {
+		e := named(t, entries, name)
+		if math.Abs(e.Mid/want.Mid-1) > 1e-4 || e.Unit != want.Unit || e.From != want.From || e.Memory != want.Memory {
+			t.Errorf("%+v, want %+v", e, want)
+		}
+	}
+}
+
 func named(t *testing.T, entries []basis.Entry, name string) basis.Entry {
 	t.Helper()
 	for _, e := range entries {

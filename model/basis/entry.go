@@ -6,6 +6,7 @@ import (
 	"math"
 	"strings"
 
+	"coredays/model/rig"
 	"coredays/model/spread"
 	"coredays/model/unit"
 	"coredays/model/voyage"
@@ -63,7 +64,7 @@ func (m measure) in(si float64) float64 {
 func number(group, site, name string, si float64, m measure, from From, source string) Entry {
 	x := m.in(si)
 	return Entry{Group: group, Site: site, Name: name, Low: x, Mid: x, High: x, Unit: m.unit(), From: from,
-		Memory: fromMemory(source), Source: source, Quantity: voyage.NoQuantity, Share: math.NaN()}
+		Memory: rig.FromMemory(source), Source: source, Quantity: voyage.NoQuantity, Share: math.NaN()}
 }
 
 // quantity is an entry with what spread there is.
@@ -73,8 +74,4 @@ func quantity(group, site, name string, q spread.Quantity, m measure, from From,
 		e.Low, e.High, e.Varies = m.in(q.Shape.Quantile(0.1)), m.in(q.Shape.Quantile(0.9)), q.Shares.String()
 	}
 	return e
-}
-
-func fromMemory(source string) bool {
-	return strings.Contains(source, "from memory") || strings.Contains(source, "judgement")
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"coredays/model/drillstring"
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/unit"
@@ -67,6 +68,7 @@ var (
 	count   = measure{of: unit.OfCount}
 	percent = measure{of: unit.OfShare, symbol: "%"}
 	hours   = measure{of: unit.OfDuration, symbol: "h"}
+	kNm     = measure{of: unit.OfForce, symbol: "kN", per: " m"}
 )
 
 // expedition lists what concerns the whole of it.
@@ -106,6 +108,7 @@ func (b *book) ship() {
 	}
 	b.figure("ship", "endurance", b.plan.Ship.Endurance, days, "endurance")
 	b.figure("ship", "least water depth", b.plan.Ship.LeastWater, metres, "least_water_depth")
+	b.figure("ship", "position keeping", b.plan.Ship.PositionKeeping, metres, "position_keeping")
 }
 
 var ofWords = [...]string{"significant heave", "largest heave", "wave height"}
@@ -125,6 +128,25 @@ func (b *book) string() {
 	b.figure("string", "hoist", t.Hoist, klbf, "string.hoist")
 	b.figure("string", "overpull kept back", t.Overpull, klbf, "string.overpull")
 	b.figure("string", "radius of the guide horn", t.GuideHorn, metres, "string.guide_horn")
+	b.figure("string", "compensator: rated load", b.plan.Ship.Compensator.Load, klbf, "string.compensator_load")
+	b.figure("string", "compensator: stroke", b.plan.Ship.Compensator.Stroke, metres, "string.compensator_stroke")
+	b.torques()
+}
+
+// torques lists those of the rig and of the connections.
+func (b *book) torques() {
+	gear := &b.plan.Ship.Torque
+	b.figure("string", "make-up torque of the tongs", gear.MakeUp, kNm, "string.make_up_torque")
+	if gear.Rotating.Value > 0 {
+		b.figure("string", "rotating torque", gear.Rotating, kNm, "string.rotating_torque")
+	}
+	board, _ := b.plan.Ship.Tubulars.Board() // what can't be made up is for the check to tell
+	table, _ := drillstring.Published()
+	for _, joint := range board.Connections() {
+		if m, err := table.MakeUp(joint); err == nil {
+			b.add(number("string", "", "make-up torque of "+joint.Tell(), float64(m.Torque), kNm, BuiltIn, m.Source))
+		}
+	}
 }
 
 func (b *book) figure(group, name string, f rig.Figure, m measure, path string) {

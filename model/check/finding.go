@@ -3,6 +3,8 @@ package check
 import (
 	"math"
 	"slices"
+
+	"coredays/model/rig"
 )
 
 // Verdict is what a finding amounts to.
@@ -21,6 +23,7 @@ func (v Verdict) String() string { return [...]string{"pass", "caution", "stop"}
 type Finding struct {
 	Site, Hole string // empty for what concerns the expedition, or the whole site
 	What       string
+	Kind       string // What without the particulars of a site or hole; empty where What has none
 	Verdict    Verdict
 	Value      float64 // in Unit; NaN for none
 	Limit      float64 // in Unit; NaN for none
@@ -58,6 +61,14 @@ func atLeast(value, limit float64) Verdict {
 		return Stop
 	}
 	return Pass
+}
+
+// remembered keeps what rests on a figure from memory from stopping a plan.
+func remembered(v Verdict, sources ...string) Verdict {
+	if slices.ContainsFunc(sources, rig.FromMemory) {
+		return min(v, Caution)
+	}
+	return v
 }
 
 // between judges a value that is well up to one limit and stopped beyond another.

@@ -43,13 +43,16 @@ func (i *inspector) expedition() {
 	i.inPort()
 	i.routes()
 	i.spares()
+	i.torques()
 }
 
 // site looks at one site and at each of its holes.
 func (i *inspector) site(s *voyage.Site, n int) {
 	i.water(s)
 	i.approval(s)
+	i.station(s)
 	i.hookLoad(s)
+	i.compensator(s)
 	i.sea(s, n)
 	i.cap(s, n)
 	for k := range s.Items {

@@ -45,7 +45,7 @@ func (i *inspector) bitWeight(s *voyage.Site, item *voyage.Item) {
 	})
 	if rotated != "" {
 		usable := float64(i.board.Assembly.UsableBitWeight(drillstring.Seawater) / klbf)
-		i.note(Finding{Site: s.Name, Hole: item.Name, What: "weight on bit for " + rotated, Verdict: atMost(needs(rotated), usable),
+		i.note(Finding{Site: s.Name, Hole: item.Name, What: "weight on bit for " + rotated, Kind: "weight on bit for the hardest rock", Verdict: atMost(needs(rotated), usable),
 			Value: needs(rotated), Limit: usable, Unit: "klbf", Source: weightSource})
 	}
 	if extended != "" && needs(extended) > extendedWeight {
@@ -101,5 +101,6 @@ func (i *inspector) spud(s *voyage.Site, item *voyage.Item) {
 		return // no rock is met
 	}
 	i.note(Finding{Site: s.Name, Hole: item.Name, What: fmt.Sprintf("sediment above %s to bury the collars of a rotary spud", rock),
+		Kind:    "sediment to bury the collars of a rotary spud",
 		Verdict: atLeast(float64(thick), buried), Value: float64(thick), Limit: buried, Unit: "m", Source: "about 50 m of sediment (common practice)"})
 }

@@ -49,7 +49,7 @@ func (i *inspector) rough(s *voyage.Site, hole, what string, height float64, fro
 	if verdict == Stop {
 		limit = hopelessTime
 	}
-	i.note(Finding{Site: s.Name, Hole: hole, What: fmt.Sprintf("%s, Hs %.1f m, %s to %s", what, height, from.Format("2 Jan"), to.Format("2 Jan")),
+	i.note(Finding{Site: s.Name, Hole: hole, Kind: what, What: fmt.Sprintf("%s, Hs %.1f m, %s to %s", what, height, from.Format("2 Jan"), to.Format("2 Jan")),
 		Verdict: verdict, Value: 100 * share, Limit: 100 * limit, Unit: "%", Source: source})
 }
 

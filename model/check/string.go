@@ -61,16 +61,20 @@ func (i *inspector) below(s *voyage.Site, depth unit.Depth) unit.Length {
 // hookLoad looks at the string that hangs to the deepest target of a site: the load in the heave of the
 // roughest sea for running pipe, and what is left to pull in the roughest sea for coring.
 func (i *inspector) hookLoad(s *voyage.Site) {
-	depth := i.below(s, unit.Depth(s.Target))
-	unhoisted := i.conditions(drillstring.Heave{})
-	unhoisted.Hoist = 0 // what the hoist can't carry is found below
-	hung, err := i.board.Hang(depth, unhoisted)
+	hung, err := i.hang(i.below(s, unit.Depth(s.Target)))
 	if s.Target == 0 || err != nil {
 		return // the depth itself is looked at for each hole
 	}
 	i.load(s, hung)
 	i.pipeRating(s, hung)
 	i.margin(s, hung)
+}
+
+// hang is the string to a depth, whatever carries it: what the hoist can't carry is found by its load.
+func (i *inspector) hang(depth unit.Length) (drillstring.String, error) {
+	unhoisted := i.conditions(drillstring.Heave{})
+	unhoisted.Hoist = 0
+	return i.board.Hang(depth, unhoisted)
 }
 
 func (i *inspector) load(s *voyage.Site, hung drillstring.String) {
@@ -86,14 +90,14 @@ func (i *inspector) load(s *voyage.Site, hung drillstring.String) {
 	if verdict == Caution {
 		limit, source = drillstring.HeaviestRun, "strings that are run and stopped weigh up to about 700 klbf (common practice, from memory)"
 	}
-	i.note(Finding{Site: s.Name, What: fmt.Sprintf("hook load with %s, heave of %s included", hung.Length().Tell(), h.Height.Tell()), Verdict: verdict,
+	i.note(Finding{Site: s.Name, What: fmt.Sprintf("hook load with %s, heave of %s included", hung.Length().Tell(), h.Height.Tell()), Kind: "hook load, heave included", Verdict: verdict,
 		Value: float64(load.Total() / klbf), Limit: float64(limit / klbf), Unit: "klbf", Source: source})
 }
 
 func (i *inspector) pipeRating(s *voyage.Site, hung drillstring.String) {
 	h := i.heave(s, activity.Tripping)
 	worst := hung.Worst(i.conditions(h))
-	i.note(Finding{Site: s.Name, What: "tension of " + worst.Section.Name + fmt.Sprintf(" in %s of heave, roll bending it", h.Height.Tell()), Verdict: atMost(float64(worst.Tension), float64(worst.Carries)),
+	i.note(Finding{Site: s.Name, What: "tension of " + worst.Section.Name + fmt.Sprintf(" in %s of heave, roll bending it", h.Height.Tell()), Kind: "tension of the pipe in heave, roll bending it", Verdict: atMost(float64(worst.Tension), float64(worst.Carries)),
 		Value: float64(worst.Tension / klbf), Limit: float64(worst.Carries / klbf), Unit: "klbf",
 		Source: "90 % of the rating of the pipe body (Lapeyrouse 2nd ed. as reproduced), less for bending; built-in pipe table"})
 }
@@ -113,7 +117,7 @@ func (i *inspector) margin(s *voyage.Site, hung drillstring.String) {
 	case left < kept:
 		verdict = Caution
 	}
-	i.note(Finding{Site: s.Name, What: fmt.Sprintf("margin of overpull in %s of heave", h.Height.Tell()), Verdict: verdict,
+	i.note(Finding{Site: s.Name, What: fmt.Sprintf("margin of overpull in %s of heave", h.Height.Tell()), Kind: "margin of overpull in heave", Verdict: verdict,
 		Value: float64(left / klbf), Limit: float64(kept / klbf), Unit: "klbf", Source: source})
 }
 

@@ -29,6 +29,9 @@
 //   - API RP 7G, 16th edition: tensile table and stretch as reproduced at
 //     ru.scribd.com/document/436117436 and www.drillingformulas.com/tag/drillstring-elongation/;
 //     errata of May 2000 at www.scribd.com/doc/97695986 [first page]; the rest [from memory].
+//   - Farr's formula for the make-up torque of rotary shouldered connections, as in API RP 7G: abstract at
+//     osti.gov/biblio/5965604; stress of tool joints, 72,000 psi: drillingmanual.com, torsional strength of
+//     tool joints; stress of collars and dimensions of threads [from memory].
 //   - API RP 9B: form of the round trip's work as at www.drillingformulas.com/round-trip-ton-miles-calculation/
 //     and www.scribd.com/document/376571338 (which names RP 9B).
 //   - Data sheet of 5 in 19.50 lb/ft S-135 NC50 pipe: scribd.com/document/552214615.

@@ -3,6 +3,7 @@ package drillstring
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"coredays/model/unit"
 )
@@ -26,8 +27,21 @@ func (t Table) MakeUp(joint Connection) (MakeUp, error) {
 			return m, nil
 		}
 	}
-	return MakeUp{}, fmt.Errorf("no make-up torque is at hand for %s of %s x %s: take it from the maker's current table",
-		joint.Name, joint.Outside.TellIn("in"), joint.Inside.TellIn("in"))
+	return MakeUp{}, fmt.Errorf("no make-up torque is at hand for %s: take it from the maker's current table", joint.Tell())
+}
+
+// Connections lists the kinds of connection of the assembly and of all pipe on board, from the bit up.
+func (b Board) Connections() (all []Connection) {
+	sections := slices.Clone(b.Assembly)
+	for _, s := range b.Stock {
+		sections = append(sections, s.Pipe.Section(s.Length, s.Class))
+	}
+	for _, s := range sections {
+		if !slices.Contains(all, s.Joint) {
+			all = append(all, s.Joint)
+		}
+	}
+	return all
 }
 
 // Check says what is wrong with a torque applied, when it may differ by a share from the table.

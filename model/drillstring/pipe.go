@@ -1,6 +1,10 @@
 package drillstring
 
-import "coredays/model/unit"
+import (
+	"fmt"
+
+	"coredays/model/unit"
+)
 
 // Class is the state of drill pipe by inspection.
 type Class int
@@ -35,6 +39,11 @@ type Connection struct {
 	Tube // the tool joint
 }
 
+// Tell names the connection with its size to the fraction of an inch: "5-1/2 FH, 7 x 4.125 in".
+func (c Connection) Tell() string {
+	return fmt.Sprintf("%s, %.5g x %.5g in", c.Name, float64(c.Outside/inch), float64(c.Inside/inch))
+}
+
 // Rating is the tensile rating of the pipe body in the published table.
 func (p Pipe) Rating(c Class) unit.Force {
 	if c == Premium {
@@ -48,7 +57,7 @@ func (p Pipe) Bore() unit.Length { return min(p.Body.Inside, p.Joint.Inside) }
 
 // Section is a length of the pipe in a string. Worn pipe is given the mass of new pipe.
 func (p Pipe) Section(length unit.Length, c Class) Section {
-	return Section{Name: p.Name + ", " + c.String(), Length: length, Mass: p.Mass, Body: p.Body.Worn(c.wall()), Rating: p.Rating(c)}
+	return Section{Name: p.Name + ", " + c.String(), Length: length, Mass: p.Mass, Body: p.Body.Worn(c.wall()), Rating: p.Rating(c), Joint: p.Joint}
 }
 
 // Collar is a part of an assembly: a drill collar, or the pipe between collars and drill pipe.
@@ -59,6 +68,7 @@ type Collar struct {
 	Length unit.Length // of one joint
 	Mass   unit.LinearMass
 	Loads  bool // its weight may rest on the bit
+	Joint  Connection
 	Source string
 }
 
@@ -66,5 +76,5 @@ type Collar struct {
 // is weaker, but they hang at the bottom, where tension is least.
 func (c Collar) Section(joints int) Section {
 	return Section{Name: c.Name, Length: c.Length * unit.Length(joints), Mass: c.Mass, Body: c.Body,
-		Rating: unit.Force(float64(c.Yield) * float64(c.Body.Area())), Collar: c.Loads}
+		Rating: unit.Force(float64(c.Yield) * float64(c.Body.Area())), Collar: c.Loads, Joint: c.Joint}
 }

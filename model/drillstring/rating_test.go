@@ -63,7 +63,7 @@ func TestMassOfPlainTubeIsPublishedOne(t *testing.T) {
 
 func TestEveryRowOfTheTablesHasItsSource(t *testing.T) {
 	table := table(t)
-	if len(table.Pipes) != 7 || len(table.Collars) != 3 || len(table.MakeUps) != 4 {
+	if len(table.Pipes) != 7 || len(table.Collars) != 3 || len(table.MakeUps) != 6 {
 		t.Errorf("%d pipes, %d collars, %d torques", len(table.Pipes), len(table.Collars), len(table.MakeUps))
 	}
 	for _, p := range table.Pipes {

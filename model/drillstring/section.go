@@ -10,6 +10,7 @@ type Section struct {
 	Body   Tube            // as worn
 	Rating unit.Force      // tension at yield of the body
 	Collar bool            // its weight may rest on the bit
+	Joint  Connection      // at its top
 }
 
 func (s Section) mass() unit.Mass { return unit.Mass(float64(s.Mass) * float64(s.Length)) }

@@ -80,7 +80,8 @@ func (r row) pipe() Pipe {
 
 func (r row) collar() Collar {
 	return Collar{Name: r.text("name"), Body: Tube{r.length("outside"), r.length("inside")}, Yield: unit.Pressure(r.in(unit.OfPressure, "yield")),
-		Length: r.length("length"), Mass: unit.LinearMass(r.in(unit.OfLinearMass, "mass")), Loads: r.text("loads") == "yes", Source: r.text("source")}
+		Length: r.length("length"), Mass: unit.LinearMass(r.in(unit.OfLinearMass, "mass")), Loads: r.text("loads") == "yes",
+		Joint: Connection{r.text("connection"), Tube{r.length("joint_outside"), r.length("joint_bore")}}, Source: r.text("source")}
 }
 
 func (r row) makeUp() MakeUp {

@@ -3,6 +3,8 @@
 package rig
 
 import (
+	"strings"
+
 	"coredays/model/activity"
 	"coredays/model/sea"
 	"coredays/model/spread"
@@ -26,6 +28,27 @@ type Ship struct {
 	Endurance Figure
 	// LeastWater is the shallowest water in which she holds station, m.
 	LeastWater Figure
+	// PositionKeeping is how far off the hole she is moved in the roughest sea in which she works, m.
+	PositionKeeping Figure
+	Compensator     Compensator
+	Torque          Torque
+}
+
+// Compensator keeps the string from heaving with the ship while it is rotated.
+type Compensator struct {
+	Load   Figure // rated, N
+	Stroke Figure // m
+}
+
+// Torque is what the rig puts on the connections of the string, N m.
+type Torque struct {
+	MakeUp   Figure // the most that tongs or iron roughneck give
+	Rotating Figure // the most with which the string is rotated; none stated: 0
+}
+
+// FromMemory tells whether a source says that a figure was read nowhere: nothing is stopped for it.
+func FromMemory(source string) bool {
+	return strings.Contains(source, "from memory") || strings.Contains(source, "judgement")
 }
 
 // Measure says what a limit of sea is a limit of. Published limits are often of the largest
