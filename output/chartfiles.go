@@ -14,7 +14,7 @@ func (r *Report) charts() []*chart {
 	if s.Replications > 0 {
 		list = append(list, calendarChart(r), curveChart(s), doneChart(s), classesChart(s))
 		for i := range s.Sites {
-			list = append(list, siteChart(s, i))
+			list = append(list, siteChart(r, i))
 		}
 	}
 	list = append(list, seaChart(r), driversChart(s))
@@ -33,7 +33,7 @@ func Charts(folder string, r *Report) error {
 		return err
 	}
 	var failed []error
-	for _, bare := range r.charts() {
+	for _, bare := range append(r.charts(), alternativesCharts(r.Orders)...) {
 		c := bare.framed(r.sourceLine())
 		failed = append(failed, WriteFile(filepath.Join(folder, c.name+".svg"), c.svgFile), WriteFile(filepath.Join(folder, c.name+".png"), c.pngFile))
 	}

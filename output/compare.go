@@ -12,7 +12,7 @@ import (
 func Comparison(w io.Writer, c *logbook.Comparison) error {
 	var p page
 	p.comparisonTitle(c)
-	if len(c.Alternatives) > 0 && c.Replications > 0 {
+	if answers(c) {
 		if err := p.comparison(c); err != nil {
 			return err
 		}
@@ -54,31 +54,53 @@ func (p *page) comparisonTitle(c *logbook.Comparison) {
 		title += " (invented demonstration)"
 	}
 	p.paragraph("", indent, fmt.Sprintf("%s: %s", title, questions[c.Question]))
-	switch {
-	case c.Replications == 0:
-		p.paragraph("", indent, "Stopped before any alternative was sailed, so there is no answer.")
-		return
-	case c.StoppedEarly:
-		p.paragraph("", indent, "Stopped early: alternatives that were not done are left out.")
+	for _, text := range madeOf(c) {
+		p.paragraph("", indent, text)
 	}
-	p.paragraph("", indent, fmt.Sprintf("Seed %d; %s of each, with the same luck and the same sea on the same date. "+
+}
+
+// madeOf tells what a comparison rests on, and where it was stopped.
+func madeOf(c *logbook.Comparison) (lines []string) {
+	if !answers(c) {
+		return []string{"Stopped before any alternative was sailed, so there is no answer."}
+	}
+	if c.StoppedEarly {
+		lines = append(lines, "Stopped early: alternatives that were not done are left out.")
+	}
+	return append(lines, fmt.Sprintf("Seed %d; %s of each, with the same luck and the same sea on the same date. "+
 		"Intervals tell what more replications could change, not how wrong a plan or the program may be.", c.Seed, counted(c.Replications, "replication")))
 }
 
+// answers tells whether there is anything to compare.
+func answers(c *logbook.Comparison) bool { return len(c.Alternatives) > 0 && c.Replications > 0 }
+
 // first prints which alternative comes first.
 func (p *page) first(c *logbook.Comparison) error {
-	best := &c.Alternatives[c.Best]
-	p.heading("First: %s", best.Name)
-	a := &best.Summary.Allotted
-	days := inDays(best.Summary.Needed.Total)
-	p.say("%s", happens(a.ChancePrimary, c.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 gets done"))
-	p.say("The whole programme needs P50 %s d; %s m of core come up within %s days.", figures(days.P50), figures(a.Recovered.Mean), figures(a.SeaDays.Days()))
-	p.say("%s", p.aliveSentence(c))
-	if planned := plannedSentence(c); planned != "" {
-		p.say("%s", planned)
+	p.heading("First: %s", c.Alternatives[c.Best].Name)
+	for _, line := range append(firstLines(c), standingLines(c)...) {
+		p.say("%s", line)
 	}
-	p.say("By the chance of rank 1 first (less than %s in a hundred counts as the same), then days, then metres.", figures(100*c.SameChance))
 	return nil
+}
+
+// firstLines tell what the first alternative brings.
+func firstLines(c *logbook.Comparison) []string {
+	best := c.Alternatives[c.Best].Summary
+	a := &best.Allotted
+	return []string{
+		happens(a.ChancePrimary, c.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 gets done"),
+		fmt.Sprintf("The whole programme needs P50 %s d; %s m of core come up within %s days.", figures(inDays(best.Needed.Total).P50),
+			figures(a.Recovered.Mean), figures(a.SeaDays.Days())),
+	}
+}
+
+// standingLines tell how the others stand to the first, and by which rule.
+func standingLines(c *logbook.Comparison) []string {
+	lines := []string{aliveSentence(c)}
+	if planned := plannedSentence(c); planned != "" {
+		lines = append(lines, planned)
+	}
+	return append(lines, fmt.Sprintf("By the chance of rank 1 first (less than %s in a hundred counts as the same), then days, then metres.", figures(100*c.SameChance)))
 }
 
 // plannedSentence tells how the order of the scenario stands to the first; empty where there is none.
@@ -99,7 +121,7 @@ func plannedSentence(c *logbook.Comparison) string {
 }
 
 // aliveSentence tells which alternatives can't be told from the first.
-func (p *page) aliveSentence(c *logbook.Comparison) string {
+func aliveSentence(c *logbook.Comparison) string {
 	var alike []string
 	for i := range c.Alternatives {
 		if c.Alternatives[i].Alike && i != c.Best {
@@ -157,14 +179,19 @@ func (p *page) comparisonWarnings(c *logbook.Comparison) {
 // repeatComparison prints the call that gives the same answer again.
 func (p *page) repeatComparison(c *logbook.Comparison) {
 	p.heading("The same answer again")
-	call := "coredays compare"
-	for _, word := range c.Call {
-		call += " " + quoted(word)
-	}
-	call += fmt.Sprintf(" --seed %d --replications %d", c.Seed, max(c.Replications, 1))
+	call := compareCall(c)
 	if line := indent + printable(call); displayed(line) <= pageWidth {
 		p.WriteString(line + "\n")
 		return
 	}
 	p.paragraph(indent, indent+indent, call)
+}
+
+// compareCall is the command line of a comparison.
+func compareCall(c *logbook.Comparison) string {
+	call := "coredays compare"
+	for _, word := range c.Call {
+		call += " " + quoted(word)
+	}
+	return call + fmt.Sprintf(" --seed %d --replications %d", c.Seed, max(c.Replications, 1))
 }

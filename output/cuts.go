@@ -2,6 +2,7 @@ package output
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -14,10 +15,8 @@ import (
 // cuts prints what each thing costs and yields: measurements and tasks with the most days first,
 // holes and sites with the fewest metres a day first.
 func (p *page) cuts(c *logbook.Comparison) error {
-	planned := &c.Alternatives[0]
 	p.heading("What each thing costs and yields")
-	p.say("Everything of rank 1 gets done %s, the whole programme %s, as planned.",
-		often(planned.Summary.Allotted.ChancePrimary, c.Replications), often(planned.Summary.Allotted.ChanceAll, c.Replications))
+	p.say("%s", asPlannedSentence(c))
 	p.WriteByte('\n')
 	columns := []column{words("without", 34), numbers("saves (d)\nmean"), numbers("\nP50"), numbers("\nP90"), numbers("core less\n(m)"), numbers("m a day\nsaved"),
 		numbers("section\nless (%)"), numbers("the rest (%):\nrank 1"), numbers("\nall")}
@@ -33,9 +32,18 @@ func (p *page) cuts(c *logbook.Comparison) error {
 	if err := p.table(columns, rows); err != nil {
 		return err
 	}
-	p.say("Saves and core: of the whole programme, no deadline, replication by replication; what comes later meets another sea, so one " +
-		"thing less may cost days once in a while. Section: points of the site's section that no hole brings up any more. The rest: chances within the days of what is left.")
+	p.say("%s", cutsNote)
 	return nil
+}
+
+// cutsNote tells what the columns of the table are of.
+const cutsNote = "Saves and core: of the whole programme, no deadline, replication by replication; what comes later meets another sea, so one " +
+	"thing less may cost days once in a while. Section: points of the site's section that no hole brings up any more. The rest: chances within the days of what is left."
+
+// asPlannedSentence tells what gets done with nothing cut.
+func asPlannedSentence(c *logbook.Comparison) string {
+	a := &c.Alternatives[0].Summary.Allotted
+	return fmt.Sprintf("Everything of rank 1 gets done %s, the whole programme %s, as planned.", often(a.ChancePrimary, c.Replications), often(a.ChanceAll, c.Replications))
 }
 
 // cutsOf are the cuts of a kind in the order in which they are printed.
@@ -64,17 +72,27 @@ func metresADay(cut *logbook.Cut) float64 {
 
 // cutRow is the line of a cut.
 func cutRow(cut *logbook.Cut, replications int) []string {
-	name := "  " + cut.Site + orLess(" "+cut.What, cut.What != "")
-	if len(cut.Also) > 0 {
-		name += " (and " + strings.Join(cut.Also, ", ") + ", which depends on it)"
-	}
 	saves := inDays(cut.Saves)
-	row := []string{name, signedFixed(saves.Mean, 1), signedFixed(middle(saves), 1), signedFixed(saves.P90, 1), signedFixed(cut.Metres.Mean, 0), "", "",
+	row := []string{"  " + cutName(cut), signedFixed(saves.Mean, 1), signedFixed(middle(saves), 1), signedFixed(saves.P90, 1), signedFixed(cut.Metres.Mean, 0), "", "",
 		chance(cut.Alternative.Allotted.ChancePrimary, replications), chance(cut.Alternative.Allotted.ChanceAll, replications)}
-	if cut.Kind == plan.WholeHole || cut.Kind == plan.WholeSite {
+	if bringsCore(cut) {
 		row[5], row[6] = signedFixed(metresADay(cut), 0), signedFixed(100*cut.Section, 0)
 	}
 	return row
+}
+
+// coring tells whether what is cut brings up core.
+func bringsCore(cut *logbook.Cut) bool {
+	return cut.Kind == plan.WholeHole || cut.Kind == plan.WholeSite
+}
+
+// cutName tells what is cut.
+func cutName(cut *logbook.Cut) string {
+	name := cut.Site + orLess(" "+cut.What, cut.What != "")
+	if len(cut.Also) > 0 {
+		name += " (and " + strings.Join(cut.Also, ", ") + ", which depends on it)"
+	}
+	return name
 }
 
 // moreDays prints what days more or less would bring.
@@ -82,27 +100,24 @@ func (p *page) moreDays(c *logbook.Comparison) error {
 	if len(c.Days) == 0 {
 		return nil
 	}
-	planned := c.Alternatives[0].Summary.Allotted
+	days := c.Alternatives[0].Summary.Allotted.SeaDays.Days()
 	p.heading("What a day is worth")
 	p.WriteByte('\n')
 	columns := []column{numbers("sea days\n(d)"), numbers("rank 1\ndone (%)"), numbers("more\n(points)"), numbers("all\ndone (%)"),
 		numbers("more\n(points)"), numbers("core\n(m)"), numbers("more\n(m)")}
 	var rows [][]string
-	asPlanned := []string{figures(planned.SeaDays.Days()), percent(planned.ChancePrimary), "", percent(planned.ChanceAll), "", fixed(planned.Recovered.Mean, 0), ""}
-	placed := false
-	for _, d := range c.Days {
-		if d.Days > 0 && !placed {
-			rows, placed = append(rows, asPlanned), true
+	for _, d := range daysAndPlanned(c) {
+		row := []string{figures(days + d.Days), percent(d.First), "", percent(d.All), "", fixed(d.Metres, 0), ""}
+		if d.Days != 0 {
+			row[2], row[4], row[6] = points(d.FirstMore), points(d.AllMore), bounded(d.MetresMore, 0)
 		}
-		rows = append(rows, []string{figures(planned.SeaDays.Days() + d.Days), percent(d.First), points(d.FirstMore), percent(d.All),
-			points(d.AllMore), fixed(d.Metres, 0), bounded(d.MetresMore, 0)})
-	}
-	if !placed {
-		rows = append(rows, asPlanned)
+		rows = append(rows, row)
 	}
 	if err := p.table(columns, rows); err != nil {
 		return err
 	}
-	p.say("More: than as planned, replication by replication, mean and its 95 %% interval.")
+	p.say("%s", moreNote)
 	return nil
 }
+
+const moreNote = "More: than as planned, replication by replication, mean and its 95 % interval."

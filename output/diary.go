@@ -70,7 +70,7 @@ func diaryRow(e *logbook.Entry) []string {
 	if hasDepth(e) {
 		depth = fixed(float64(e.Depth), 1)
 	}
-	return []string{e.From.UTC().Format("02 Jan 15:04"), fixed(hours, hoursPlaces(hours)), e.Kind.String(), e.Place, depth,
+	return []string{e.From.UTC().Format("02 Jan 15:04"), fixed(hours, hoursPlaces(hours)), e.Kind.String(), e.Place.String(), depth,
 		fixed(float64(e.Waves), 1), e.Note}
 }
 

@@ -19,17 +19,17 @@ func tern() *logbook.Diary {
 	at := time.Date(2027, 1, 14, 8, 0, 0, 0, time.UTC)
 	d := &logbook.Diary{Title: "Ridge of the Terns", Seed: 7, Replication: 311, Bound: true, Days: 47.9 * unit.Day,
 		Why: "the replication nearest to P90 of days needed"}
-	add := func(hours float64, k activity.Kind, place string, depth unit.Depth, waves unit.Length, note string) {
+	add := func(hours float64, k activity.Kind, place logbook.Place, depth unit.Depth, waves unit.Length, note string) {
 		end := at.Add(time.Duration(hours * float64(time.Hour)))
 		d.Entries = append(d.Entries, logbook.Entry{From: at, To: end, Kind: k, Place: place, Depth: depth, Note: note, Waves: waves})
 		at = end
 	}
-	add(2, activity.Pilotage, "Port Aldous", 0, 0.4, "")
-	add(163.25, activity.Passage, "Port Aldous to TR-01", 0, 3.21, "1690 nmi, slowed by waves")
-	add(7.5, activity.RunPipe, "TR-01 A", -12, 2.2, "")
-	add(0.9166, activity.ShootPiston, "TR-01 A", 66.5, 2.46, "core 7H, 9.5 m cut, 9.8 m up; temperature taken")
-	add(31.4, activity.WaitOnWeather, "TR-01 A", 66.5, 6.04, "waves above the limit of piston coring")
-	add(0.004, activity.MudlineReset, "TR-01 B", unit.Depth(math.NaN()), unit.Length(math.NaN()), "")
+	add(2, activity.Pilotage, logbook.Place{Way: "Port Aldous"}, 0, 0.4, "")
+	add(163.25, activity.Passage, logbook.Place{Way: "Port Aldous to TR-01"}, 0, 3.21, "1690 nmi, slowed by waves")
+	add(7.5, activity.RunPipe, logbook.Place{Site: "TR-01", Hole: "A"}, -12, 2.2, "")
+	add(0.9166, activity.ShootPiston, logbook.Place{Site: "TR-01", Hole: "A"}, 66.5, 2.46, "core 7H, 9.5 m cut, 9.8 m up; temperature taken")
+	add(31.4, activity.WaitOnWeather, logbook.Place{Site: "TR-01", Hole: "A"}, 66.5, 6.04, "waves above the limit of piston coring")
+	add(0.004, activity.MudlineReset, logbook.Place{Site: "TR-01", Hole: "B"}, unit.Depth(math.NaN()), unit.Length(math.NaN()), "")
 	return d
 }
 

@@ -38,6 +38,8 @@ type entryJSON struct {
 	What  string    `json:"what"`
 	Class string    `json:"class"`
 	Place string    `json:"place"`
+	Site  string    `json:"site"`    // empty under way
+	Hole  string    `json:"hole"`    // or task
 	Depth number    `json:"depth_m"` // below the sea floor
 	Waves number    `json:"hs_m"`
 	Note  string    `json:"note"`
@@ -49,5 +51,5 @@ func entryOf(e *logbook.Entry) entryJSON {
 		depth = math.NaN()
 	}
 	return entryJSON{e.From.UTC(), e.To.UTC(), number(unit.Duration(e.To.Sub(e.From).Seconds()).Hours()),
-		e.Kind.String(), e.Kind.Of().Class.Key(), e.Place, number(depth), number(e.Waves), e.Note}
+		e.Kind.String(), e.Kind.Of().Class.Key(), e.Place.String(), e.Place.Site, e.Place.Hole, number(depth), number(e.Waves), e.Note}
 }

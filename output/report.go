@@ -1,7 +1,7 @@
 package output
 
 import (
-	_ "embed"
+	"embed"
 	"html/template"
 	"io"
 
@@ -20,6 +20,8 @@ type Report struct {
 	Found        []check.Finding
 	Basis        []basis.Entry
 	Seas         []*sea.Study
+	Log          *logbook.Log          // what the ship really did; nil where there is none
+	Orders       *logbook.Comparison   // of the sites; nil where nobody looked for the best
 	Replications *logbook.Replications // for CSV and the workbook; nil for the page
 	Program      string                // name and version
 }
@@ -30,8 +32,8 @@ type Passage struct {
 	Distance float64 // m
 }
 
-//go:embed report.html.tmpl
-var reportPage string
+//go:embed *.html.tmpl
+var pages embed.FS
 
 //go:embed report.css
 var reportStyle string
@@ -42,7 +44,12 @@ func HTML(w io.Writer, r *Report) error {
 	if err != nil {
 		return err
 	}
-	page, err := template.New("report").Funcs(template.FuncMap{"table": tableHTML}).Parse(reportPage)
+	return writePage(w, "report.html.tmpl", view)
+}
+
+// writePage sets a view into the template of its page.
+func writePage(w io.Writer, name string, view any) error {
+	page, err := template.New(name).Funcs(template.FuncMap{"table": tableHTML}).ParseFS(pages, "*.html.tmpl")
 	if err != nil {
 		return err
 	}
@@ -52,6 +59,13 @@ func HTML(w io.Writer, r *Report) error {
 // tables are all sheets but that of the replications, in the order in which they are listed.
 func (r *Report) tables() []*sheet {
 	s := r.Summary
-	return []*sheet{runSheet(r), resultsSheet(s), chancesSheet(s), sitesSheet(s), holesSheet(s), passagesSheet(r), classesSheet(s), driversSheet(s),
+	list := []*sheet{runSheet(r), resultsSheet(s), chancesSheet(s), sitesSheet(s), holesSheet(s), passagesSheet(r), classesSheet(s), driversSheet(s),
 		consumablesSheet(s), curveSheet(s), waySheet(s), sectionSheet(s), layersSheet(s), seaSheet(r.Seas), checkSheet(r.Found), basisSheet(r.Basis)}
+	if r.Log != nil {
+		list = append(list, loggedSheet(s, r.Log))
+	}
+	if r.Orders != nil {
+		list = append(list, alternativesSheet(r.Orders), differencesSheet(r.Orders))
+	}
+	return list
 }

@@ -226,7 +226,11 @@ func readBook(t *testing.T, r *Report) map[string]table {
 // readPage reads the values of the data elements of all tables of the page.
 func readPage(t *testing.T, r *Report) map[string]table {
 	t.Helper()
-	page := printed(t, func(w io.Writer) error { return HTML(w, r) })
+	return tablesOf(printed(t, func(w io.Writer) error { return HTML(w, r) }))
+}
+
+// tablesOf are the tables of a page.
+func tablesOf(page string) map[string]table {
 	all := map[string]table{}
 	for _, part := range strings.Split(page, "<table data-of=")[1:] {
 		part, _, _ = strings.Cut(part, "</table>")

@@ -18,6 +18,7 @@ type reportView struct {
 	Warnings    []string
 	Pictures    map[string]*picture
 	Sites       []siteView
+	Orders      *ordersView
 	SiteKey     string // how to read the charts of all sites
 	Consumables *sheet
 	Verdict     string
@@ -81,10 +82,15 @@ func reportViewOf(r *Report) (*reportView, error) {
 	holes := holesSheet(s)
 	for i := range s.Sites {
 		site := &s.Sites[i]
-		v.Sites = append(v.Sites, siteView{siteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], strings.ReplaceAll(siteWords(site), " %", "\u00a0%"), // no line begins with %
+		stay := r.logged(site)
+		v.Sites = append(v.Sites, siteView{siteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], strings.ReplaceAll(siteWords(site)+loggedWords(site, &stay), " %", "\u00a0%"), // no line begins with %
 			holes.where("site", site.Name).only("hole", "rank", "days_p10", "days_p50", "days_p90", "depth_p50", "refusal_p50", "chance_refused", "section_p50", "chance_done")})
 	}
 	v.verdicts(r)
+	var err error
+	if v.Orders, err = ordersViewOf(r.Orders); err != nil {
+		return nil, err
+	}
 	for _, group := range groups(r.Basis) {
 		v.Basis = append(v.Basis, basisGroup{group, basisSheet(inGroup(r.Basis, group)).only("site", "number", "low", "mid", "high", "unit", "varies", "from", "source")})
 	}

@@ -3,7 +3,6 @@ package output
 import (
 	"fmt"
 	"math"
-	"slices"
 
 	"coredays/model/activity"
 	"coredays/model/logbook"
@@ -29,14 +28,20 @@ func (p *page) sideBySide(c *logbook.Comparison) error {
 	if err := p.table(columns, rows); err != nil {
 		return err
 	}
-	within := figures(c.Alternatives[c.Best].Summary.Allotted.SeaDays.Days())
-	p.say("Done and core: within the days (%s d for the first). Days and waiting: of the whole programme, no deadline. Days more, "+
-		"waiting and core are means; the intervals hold all at once with %.0f %% confidence.", within, 100*c.Confidence)
+	p.say("%s", sideNote(c))
 	if len(c.Alternatives) > 2 {
-		p.say("*: as estimated, no other here beats it in chance, days and core at once.")
+		p.say("*: %s.", unbeatenWords)
 	}
 	return nil
 }
+
+// sideNote tells what the columns of the table are of.
+func sideNote(c *logbook.Comparison) string {
+	return fmt.Sprintf("Done and core: within the days (%s d for the first). Days and waiting: of the whole programme, no deadline. Days more, "+
+		"waiting and core are means; the intervals hold all at once with %.0f %% confidence.", figures(c.Alternatives[c.Best].Summary.Allotted.SeaDays.Days()), 100*c.Confidence)
+}
+
+const unbeatenWords = "as estimated, no other here beats it in chance, days and core at once"
 
 func headingOf(q logbook.Question) string {
 	switch q {
@@ -135,90 +140,4 @@ func signedFixed(value float64, places int) string {
 		value = 0
 	}
 	return fixed(value, places)
-}
-
-// differences prints every pair, or of many alternatives those with the first.
-func (p *page) differences(c *logbook.Comparison) error {
-	if len(c.Differences) == 0 || c.Replications < 2 {
-		return nil
-	}
-	p.heading("Differences%s, replication by replication (mean and its 95 %% interval)", orLess(" from "+c.Alternatives[c.Best].Name, len(c.Alternatives) > mostPaired))
-	p.WriteByte('\n')
-	few := len(c.Alternatives) <= mostPaired
-	columns := []column{words("the one", 24), words("less the\nother", 24), numbers("days needed\n(d)"), numbers("the one is\nshorter (%)"),
-		numbers("rank 1 done\n(points)"), numbers("core\n(m)")}
-	if !few {
-		columns = slices.Delete(columns, 1, 2)
-	}
-	var rows [][]string
-	var unsettled []string
-	for i := range c.Differences {
-		d := fromTheFirst(c, c.Differences[i])
-		if !few && d.B != c.Best {
-			continue
-		}
-		one, other := c.Alternatives[d.A].Name, c.Alternatives[d.B].Name
-		row := []string{one}
-		if few {
-			row = append(row, other)
-		}
-		rows = append(rows, append(row, bounded(daysInterval(d.Days), 2), shorter(&d), points(d.Chance), bounded(d.Metres, 0)))
-		if d.SettlesDays > 0 {
-			unsettled = append(unsettled, fmt.Sprintf("%s and %s: the difference in days is within the noise; %s.", one, other, settling(&d)))
-		}
-	}
-	if err := p.table(columns, rows); err != nil {
-		return err
-	}
-	for _, line := range unsettled {
-		p.item(line)
-	}
-	if gain := leastPairing(c); defined(gain) {
-		p.say("The error of the differences in days is at least %s times smaller than it would be without the same luck and sea.", figures(gain))
-	}
-	return nil
-}
-
-// fromTheFirst turns a difference round where the first alternative would not be the one taken away.
-func fromTheFirst(c *logbook.Comparison, d logbook.Difference) logbook.Difference {
-	if d.A != c.Best {
-		return d
-	}
-	d.A, d.B = d.B, d.A
-	d.Days, d.Chance, d.Metres = turned(d.Days), turned(d.Chance), turned(d.Metres)
-	d.AShorter = max(0, 1-d.AShorter-d.Same)
-	return d
-}
-
-func turned(i logbook.Interval) logbook.Interval {
-	return logbook.Interval{Mean: -i.Mean, Low: -i.High, High: -i.Low}
-}
-
-// mostPaired is the number of alternatives up to which all pairs are printed.
-const mostPaired = 4
-
-func shorter(d *logbook.Difference) string {
-	if d.Same == 1 {
-		return "same"
-	}
-	return percent(d.AShorter)
-}
-
-// settling says how many replications would tell a difference.
-func settling(d *logbook.Difference) string {
-	if d.SettlesAbove {
-		return "not even " + orderable(float64(d.SettlesDays)) + " replications would settle it"
-	}
-	return "about " + orderable(float64(d.SettlesDays)) + " replications would settle it"
-}
-
-// leastPairing is the smallest gain among the pairs.
-func leastPairing(c *logbook.Comparison) float64 {
-	least := math.NaN()
-	for i := range c.Differences {
-		if g := c.Differences[i].Pairing; defined(g) && !(g >= least) {
-			least = g
-		}
-	}
-	return least
 }

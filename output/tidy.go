@@ -41,17 +41,18 @@ const (
 	ofShare   // 0 to 1 for programs, per cent for people
 	ofDate
 	ofTruth
-	ofOrder // a count, rounded up for people
+	ofOrder  // a count, rounded up for people
+	ofPoints // a difference of shares, for people in points of a hundred
 )
 
 // unit is the unit for programs; people read shares in per cent.
 func (k kind) unit() string {
-	return [...]string{"", "1", "", "d", "h", "m", "%", "1", "UTC", "true or false", "1"}[k]
+	return [...]string{"", "1", "", "d", "h", "m", "%", "1", "UTC", "true or false", "1", "1"}[k]
 }
 
 // unitForPeople is the unit in a heading.
 func (k kind) unitForPeople() string {
-	return [...]string{"", "", "", "d", "h", "m", "%", "%", "", "", ""}[k]
+	return [...]string{"", "", "", "d", "h", "m", "%", "%", "", "", "", "points"}[k]
 }
 
 // all goes through the rows.

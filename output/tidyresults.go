@@ -125,6 +125,9 @@ func runSheet(r *Report) *sheet {
 	t.add("seed", fmt.Sprint(s.Seed))
 	t.add("program", r.Program)
 	t.add("the same again", call(s))
+	if r.Log != nil {
+		t.add("log", r.Log.File)
+	}
 	for _, w := range s.Warnings {
 		t.add("warning", w)
 	}

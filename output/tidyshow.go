@@ -35,6 +35,8 @@ func inWords(value float64, k kind, largest float64) string {
 		return percent(value)
 	case ofOrder:
 		return orderable(value)
+	case ofPoints:
+		return signedFixed(100*value, places(100*largest))
 	case ofNumber:
 		return figure(value)
 	case ofDays:

@@ -18,6 +18,9 @@ func Workbook(w io.Writer, r *Report) error {
 		sheets = append(sheets, replicationsSheet(r.Replications, true))
 	}
 	sheets = append(sheets, checkSheet(r.Found), basisSheet(r.Basis))
+	if r.Orders != nil {
+		sheets = append(sheets, alternativesSheet(r.Orders), differencesSheet(r.Orders))
+	}
 	sheets = append(sheets, dictionary(sheets, ""))
 	book := excelize.NewFile()
 	err := book.SetDefaultFont("Arial")
@@ -114,7 +117,7 @@ func (s *sheet) headings(style int) []any {
 
 // numberFormats show few figures of a number that has all of them.
 var numberFormats = [...]string{ofWords: "@", ofCount: "0", ofNumber: "0.0##", ofDays: "0.0", ofHours: "0.0", ofMetres: "0.0", ofPercent: "0.0", ofShare: "0 %",
-	ofDate: "d mmm yyyy hh:mm", ofTruth: "General", ofOrder: "0"}
+	ofDate: "d mmm yyyy hh:mm", ofTruth: "General", ofOrder: "0", ofPoints: "0.0 %"}
 
 // styles are those of the columns, and last that of the headings.
 func (s *sheet) styles(book *excelize.File) (ids []int, err error) {

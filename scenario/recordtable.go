@@ -97,6 +97,14 @@ func (t *recordTable) word(column string) string {
 	return t.text(column)
 }
 
+// oneOf must be one of those known.
+func (t *recordTable) oneOf(column string, known []string) {
+	if name := t.text(column); !slices.Contains(known, name) {
+		wanted, _ := suggest(name, known, column)
+		t.wrong = append(t.wrong, fmt.Sprintf("%s %q: %s", column, name, wanted))
+	}
+}
+
 // number must be there and lie within limits.
 func (t *recordTable) number(column string, least, most float64) float64 {
 	x, err := strconv.ParseFloat(t.text(column), 64)
@@ -133,7 +141,7 @@ func (t *recordTable) maybeCount(column string, most float64) int {
 }
 
 // recordTimes are the forms of a time, in UTC.
-var recordTimes = []string{"2006-01-02T15:04", "2006-01-02T15:04:05", time.RFC3339}
+var recordTimes = []string{"2006-01-02T15:04", "2006-01-02T15:04:05", "2006-01-02 15:04", "2006-01-02 15:04:05", time.RFC3339, "2006-01-02T15:04Z07:00"}
 
 func (t *recordTable) moment(column string) time.Time {
 	for _, form := range recordTimes {

@@ -44,7 +44,7 @@ func (r *recorder) book(s *ship, k activity.Kind, seconds float64) {
 			return
 		}
 	}
-	r.entries = append(r.entries, logbook.Entry{From: from, To: to, Kind: k, Place: s.whereabouts(), Depth: s.bitDepth(), Waves: unit.Length(s.sea.height)})
+	r.entries = append(r.entries, logbook.Entry{From: from, To: to, Kind: k, Place: s.whereabouts(), Depth: s.bitDepth(), Bottom: s.holeDepth(), Waves: unit.Length(s.sea.height)})
 }
 
 // core notes a core with the activity that brought it on deck.
@@ -59,18 +59,25 @@ func (r *recorder) at(clock float64) time.Time {
 	return r.sails.Add(time.Duration(math.Round(clock)) * time.Second)
 }
 
-// whereabouts is where the ship is, in words.
-func (s *ship) whereabouts() string {
+// whereabouts is where the ship is.
+func (s *ship) whereabouts() logbook.Place {
 	switch {
 	case s.here == nil && s.at == s.towards:
-		return s.v.Name(s.at)
+		return logbook.Place{Way: s.v.Name(s.at)}
 	case s.here == nil:
-		return s.v.Name(s.at) + " to " + s.v.Name(s.towards)
+		return logbook.Place{Way: s.v.Name(s.at) + " to " + s.v.Name(s.towards)}
 	case s.item == nil:
-		return s.here.Name
-	default:
-		return s.here.Name + " " + s.item.Name
+		return logbook.Place{Site: s.here.Name}
 	}
+	return logbook.Place{Site: s.here.Name, Hole: s.item.Name}
+}
+
+// holeDepth is the depth of the hole in hand below the sea floor, not-a-number before it is spudded.
+func (s *ship) holeDepth() unit.Depth {
+	if s.item == nil || !s.hole.open {
+		return unit.Depth(math.NaN())
+	}
+	return unit.Depth(s.hole.depth)
 }
 
 // bitDepth is the depth of the bit below the sea floor; above it, negative.

@@ -30,6 +30,7 @@ const mostReplications = 1_000_000
 type Results struct {
 	columns columns
 	run     Run
+	first   int       // number of the first replication
 	needed  []float64 // row after row: the whole programme, no deadline
 	bound   []float64 // the same replications under the rules of the expedition
 	done    []bool    // by replication
@@ -42,7 +43,12 @@ type Results struct {
 // its number alone, so the results are the same for any number of workers. When the context ends,
 // the replications done so far are returned.
 func Replicate(ctx context.Context, v *voyage.Voyage, run Run) *Results {
-	r := &Results{columns: newColumns(v), run: run, section: newBroughtUp(v)}
+	return replicate(ctx, v, run, 0)
+}
+
+// replicate begins with the replication of a number.
+func replicate(ctx context.Context, v *voyage.Voyage, run Run, first int) *Results {
+	r := &Results{columns: newColumns(v), run: run, first: first, section: newBroughtUp(v)}
 	guess := reckon(v)
 	for want := max(1, run.Replications); len(r.done) < want && ctx.Err() == nil; {
 		r.extend(ctx, v, guess, min(want, len(r.done)+batch))
@@ -94,9 +100,9 @@ func (r *Results) extend(ctx context.Context, v *voyage.Voyage, guess *estimates
 	group.Wait()
 }
 
-// sail does one replication and returns the ship that knows no deadline.
+// sail does the n-th replication of the results and returns the ship that knows no deadline.
 func (r *Results) sail(bound *ship, n int) (free *ship) {
-	free = bound.sailsTwice(r.run.Seed, n)
+	free = bound.sailsTwice(r.run.Seed, r.first+n)
 	width := r.columns.width
 	r.columns.write(r.needed[n*width:(n+1)*width], free)
 	r.columns.write(r.bound[n*width:(n+1)*width], bound)

@@ -94,12 +94,12 @@ func opened(t *testing.T, browser, file string, width int) (found page) {
 	return found
 }
 
-// probed writes a report and its JSON, and a copy of the report with the probe in it and without what
-// keeps scripts from running.
-func probed(t *testing.T) (copied string, answer map[string]any) {
+// probed writes the report and the JSON of a call, and a copy of the report with the probe in it and
+// without what keeps scripts from running.
+func probed(t *testing.T, call ...string) (copied string, answer map[string]any) {
 	t.Helper()
 	dir := t.TempDir()
-	if code := run(t.Context(), []string{"simulate", "--replications", "300", "--report", dir + "/r.html", "--json", dir + "/r.json"}, io.Discard, io.Discard); code != exitOK {
+	if code := run(t.Context(), append(call, "--replications", "300", "--report", dir+"/r.html", "--json", dir+"/r.json"), io.Discard, io.Discard); code != exitOK {
 		t.Fatalf("exit code %d", code)
 	}
 	text, err := os.ReadFile(dir + "/r.html")
@@ -136,7 +136,7 @@ func figure(t *testing.T, node any, keys ...string) float64 {
 
 func TestABrowserShowsTheReportOfflineWithTheFiguresOfTheJSON(t *testing.T) {
 	browser := chromium(t)
-	file, answer := probed(t)
+	file, answer := probed(t, "simulate")
 	found := opened(t, browser, file, 1200)
 	want := []float64{figure(t, answer, "days_needed", "total", "p50"), figure(t, answer, "within_allotted", "chance_all"), figure(t, answer, "within_allotted", "chance_primary"),
 		figure(t, answer, "within_allotted", "days_in_hand", "p50"), figure(t, answer, "within_allotted", "recovered_m", "p50")}
@@ -174,7 +174,7 @@ func TestABrowserShowsTheReportOfflineWithTheFiguresOfTheJSON(t *testing.T) {
 
 func TestABrowserFindsHeadingsChartsAndContrastOnAnyWidth(t *testing.T) {
 	browser := chromium(t)
-	file, _ := probed(t)
+	file, _ := probed(t, "simulate")
 	for _, width := range []int{1400, 700, 500} {
 		found := opened(t, browser, file, width)
 		headings(t, found.Headings)
@@ -191,6 +191,29 @@ func TestABrowserFindsHeadingsChartsAndContrastOnAnyWidth(t *testing.T) {
 	}
 }
 
+func TestABrowserShowsTheOrdersOfACompareOfflineWithTheFiguresOfTheJSON(t *testing.T) {
+	browser := chromium(t)
+	file, answer := probed(t, "compare", "--orders")
+	found := opened(t, browser, file, 500)
+	if len(found.Facts) == 0 {
+		t.Fatal("no facts on the page")
+	}
+	for _, a := range answer["alternatives"].([]any) {
+		if a.(map[string]any)["name"] == answer["best"] {
+			if got, err := strconv.ParseFloat(found.Facts[0][0], 64); err != nil || got != figure(t, a, "days_needed", "p50") {
+				t.Errorf("the first needs %q days on the page, %v in the JSON", found.Facts[0], figure(t, a, "days_needed", "p50"))
+			}
+		}
+	}
+	parts(t, found.Headings, "H1 Skua Bank", "H2 Side by side", "H3 Why not the shortest track", "H3 What was searched", "H2 Cautions", "H2 How to repeat")
+	if found.Charts != 1 || found.Drawn != 1 || len(found.Fetched) > 0 {
+		t.Errorf("%d charts, %d drawn; fetched: %q", found.Charts, found.Drawn, found.Fetched)
+	}
+	if found.Texts < 200 || len(found.Pale) > 0 || found.Width > found.Window {
+		t.Errorf("of %d texts these are pale: %q; %d px wide in a window of %d", found.Texts, found.Pale, found.Width, found.Window)
+	}
+}
+
 // halfADigit is half a unit of the last figure that is shown, a hair above; from 1000 on that is the third.
 func halfADigit(text string) float64 {
 	figures := strings.Fields(text)[0]
@@ -203,12 +226,18 @@ func halfADigit(text string) float64 {
 	return half * (1 + 1e-9)
 }
 
-// headings checks that the parts are there and that no level is passed over.
+// headings are those of a report.
 func headings(t *testing.T, list []string) {
 	t.Helper()
+	parts(t, list, "H1 Skua Bank", "H2 Calendar", "H2 Days needed", "H2 Site by site", "H3 SB-01", "H2 Sea and", "H2 What drives", "H2 Can it be done",
+		"H2 What to have", "H2 Basis", "H2 Cautions", "H2 How to repeat")
+}
+
+// parts checks that headings are there and that no level is passed over.
+func parts(t *testing.T, list []string, want ...string) {
+	t.Helper()
 	all := strings.Join(list, "\n")
-	for _, part := range []string{"H1 Skua Bank", "H2 Calendar", "H2 Days needed", "H2 Site by site", "H3 SB-01", "H2 Sea and", "H2 What drives", "H2 Can it be done",
-		"H2 What to have", "H2 Basis", "H2 Cautions", "H2 How to repeat"} {
+	for _, part := range want {
 		if !strings.Contains(all, part) {
 			t.Errorf("no heading %q in\n%s", part, all)
 		}

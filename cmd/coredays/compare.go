@@ -12,6 +12,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"coredays/model/logbook"
+	"coredays/model/plan"
 	"coredays/model/voyage"
 	"coredays/output"
 	"coredays/sim"
@@ -25,6 +26,7 @@ type comparison struct {
 	departures string
 	drop       bool
 	tracks     string // file of the map
+	page       string // file of the web page
 	gate
 	answer
 }
@@ -48,7 +50,8 @@ With several scenarios it compares them. With one, or with the built-in demonstr
   coredays compare --orders --replications 200
   coredays compare plan.yaml --departures 2027-01-14..2027-03-14/14d --replications 200
   coredays compare plan.yaml --drop --replications 200 --json drop.json
-  coredays compare --orders --replications 100 --geojson tracks.geojson`,
+  coredays compare --orders --replications 100 --geojson tracks.geojson
+  coredays compare plan.yaml --drop --replications 200 --report drop.html`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if cmd.Flags().Changed("precision") {
 				return errors.New("--precision is for one plan; compare says how many replications would settle a difference")
@@ -62,6 +65,7 @@ With several scenarios it compares them. With one, or with the built-in demonstr
 	cmd.Flags().StringVar(&c.departures, "departures", "", "sail on each of these `dates`, such as 2027-01-14,2027-02-01 or 2027-01-14..2027-06-14/14d")
 	cmd.Flags().BoolVar(&c.drop, "drop", false, "tell what each part of the programme costs and yields")
 	cmd.Flags().StringVar(&c.tracks, "geojson", "", "write the tracks as a map to `FILE` too (GeoJSON)")
+	cmd.Flags().Var((*fileName)(&c.page), "report", "write the comparison as one web page to `FILE.html` too: charts and tables, to read offline or to print")
 	c.gate.addFlags(cmd)
 	c.answer.addFlags(cmd)
 	if precision := cmd.Flags().Lookup("precision"); precision != nil {
@@ -87,10 +91,14 @@ func (c *comparison) execute(ctx context.Context, args []string, stdout, stderr 
 	if err != nil {
 		return err
 	}
-	p := voyages[0].Plan
-	result.Title, result.File, result.Ship, result.Invented = p.Title, p.File, p.Ship.Name, len(args) == 0
-	result.Call, result.Warnings = c.call(args), append(warnings, ofTheFirst(result, warnings)...)
+	c.label(result, voyages[0].Plan, args)
+	result.Warnings = append(warnings, ofTheFirst(result, warnings)...)
 	return c.report(result, stdout)
+}
+
+// label says what a comparison is of and how to have it again.
+func (c *comparison) label(result *logbook.Comparison, p *plan.Plan, args []string) {
+	result.Title, result.File, result.Ship, result.Invented, result.Call = p.Title, p.File, p.Ship.Name, len(args) == 0, c.call(args)
 }
 
 // ofTheFirst are the warnings of the first alternative that are not of its plan.
@@ -244,12 +252,17 @@ func (c *comparison) call(args []string) (words []string) {
 
 // report prints the answer and writes the files asked for.
 func (c *comparison) report(result *logbook.Comparison, stdout io.Writer) error {
-	var unwritten error
-	if c.tracks != "" {
-		if err := output.WriteFile(c.tracks, func(w io.Writer) error { return output.TracksGeoJSON(w, result) }); err != nil {
-			unwritten = fault{fmt.Errorf("--geojson %s: %w", c.tracks, err)}
+	put := func(flag, file string, write func(io.Writer) error) (err error) {
+		if file != "" {
+			err = output.WriteFile(file, write)
 		}
+		if err != nil {
+			err = fmt.Errorf("--%s %s: %w", flag, file, err)
+		}
+		return err
 	}
+	unwritten := errors.Join(put("geojson", c.tracks, func(w io.Writer) error { return output.TracksGeoJSON(w, result) }),
+		put("report", c.page, func(w io.Writer) error { return output.ComparisonHTML(w, result, program()) }))
 	given := c.give(stdout,
 		func(w io.Writer) error { return output.Comparison(w, result) },
 		func(w io.Writer) error { return output.ComparisonJSON(w, result) })

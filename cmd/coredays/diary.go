@@ -24,6 +24,7 @@ type diary struct {
 	numbered    bool // a replication is given
 	at          string
 	within      bool
+	table       string // file of the table
 	gate
 	answer
 }
@@ -37,7 +38,8 @@ func newDiary() *cobra.Command {
 the replication of a number, or the one whose days needed are nearest to a quantile of all.`,
 		Example: `  coredays diary --replication 17
   coredays diary plan.yaml --at P90
-  coredays diary plan.yaml --at P90 --within-days`,
+  coredays diary plan.yaml --at P90 --within-days
+  coredays diary plan.yaml --replication 3 --csv diary.csv`,
 		Args: oneScenario,
 		RunE: func(c *cobra.Command, args []string) error {
 			d.numbered = c.Flags().Changed("replication")
@@ -53,6 +55,7 @@ the replication of a number, or the one whose days needed are nearest to a quant
 	d.answer.addFlags(cmd)
 	cmd.Flags().Uint32Var(&d.replication, "replication", 0, "number of the replication, from 0; it may be one that no simulation reached")
 	cmd.Flags().StringVar(&d.at, "at", "P50", "the replication nearest to a quantile of days needed, such as P90")
+	cmd.Flags().Var((*fileName)(&d.table), "csv", "write the diary as a table to `FILE.csv` too, in the form of a log")
 	cmd.Flags().BoolVar(&d.within, "within-days", false, "under the rules of the expedition, within its days, instead of the whole programme")
 	return cmd
 }
@@ -103,10 +106,16 @@ func parseQuantile(text string) (float64, error) {
 	return percent, nil
 }
 
-// report prints the diary or writes it as JSON.
+// report prints the diary and writes the files asked for.
 func (d *diary) report(book *logbook.Diary, warnings []string, stdout io.Writer) error {
 	book.Warnings = warnings
-	return d.give(stdout,
+	var unwritten error
+	if d.table != "" {
+		if err := output.WriteFile(d.table, func(w io.Writer) error { return output.DiaryCSV(w, book) }); err != nil {
+			unwritten = fault{fmt.Errorf("--csv %s: %w", d.table, err)}
+		}
+	}
+	return errors.Join(d.give(stdout,
 		func(w io.Writer) error { return output.Diary(w, book) },
-		func(w io.Writer) error { return output.DiaryJSON(w, book) })
+		func(w io.Writer) error { return output.DiaryJSON(w, book) }), unwritten)
 }

@@ -41,8 +41,8 @@ func TestTheExamplesOfEachHelpTextRun(t *testing.T) {
 func furnish(t *testing.T, dir string) {
 	t.Helper()
 	files := map[string][]byte{"plan.yaml": scenario.Starter()}
-	for name, extract := range map[string]string{"holes.csv": "site_days.csv", "cores.csv": "core_cycles.csv"} {
-		data, err := os.ReadFile("../../testdata/published/" + extract)
+	for name, extract := range map[string]string{"holes.csv": "published/site_days.csv", "cores.csv": "published/core_cycles.csv", "log.csv": "scenarios/log.csv"} {
+		data, err := os.ReadFile("../../testdata/" + extract)
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -17,16 +17,21 @@ import (
 )
 
 // files are what a simulation writes beside its answer, for those who want to look at it or to go on
-// with it.
-type files struct{ report, charts, csv, workbook, track string }
+// with it, and the log that it sets beside what was simulated.
+type files struct {
+	report, charts, csv, workbook, track, log string
+	orders                                    bool // look for the best order of the sites, for the report and the tables
+}
 
 func (f *files) addFlags(cmd *cobra.Command) {
 	named := func(to *string, flag, usage string) { cmd.Flags().Var((*fileName)(to), flag, usage) }
 	named(&f.report, "report", "write a report as one web page to `FILE.html`: charts, tables, check and basis, to read offline or to print")
 	named(&f.charts, "charts", "write the charts into `DIR`, each as SVG and as PNG")
+	cmd.Flags().BoolVar(&f.orders, "orders", false, "with --report: look for the best order of the sites too, and show it on the page")
 	named(&f.csv, "csv", "write all tables into `DIR` as CSV files, every replication among them, with dictionary.csv telling the columns")
 	named(&f.workbook, "xlsx", "write a workbook to `FILE.xlsx`: summary, results, sites, replications, basis")
 	named(&f.track, "geojson", "write ports, sites and track as a map to `FILE` (GeoJSON)")
+	named(&f.log, "log", "draw what the ship really did over the charts of the sites, and set it beside in the tables, from the log in `FILE.csv`")
 }
 
 // fileName is the value of a flag that names a file or a folder.
@@ -52,7 +57,7 @@ func (f *files) wanted() bool {
 }
 
 // write writes what was asked for. One that can't be written does not keep the others from being.
-func (f *files) write(v *voyage.Voyage, results *sim.Results, s *logbook.Summary) error {
+func (f *files) write(v *voyage.Voyage, results *sim.Results, s *logbook.Summary, log *logbook.Log, orders *logbook.Comparison) error {
 	var failed []error
 	put := func(flag, name string, write func() error) {
 		if name == "" {
@@ -65,6 +70,7 @@ func (f *files) write(v *voyage.Voyage, results *sim.Results, s *logbook.Summary
 	var r *output.Report
 	if f.wanted() {
 		r = reportOf(v, results, s)
+		r.Log, r.Orders = log, orders
 	}
 	put("report", f.report, func() error {
 		return output.WriteFile(f.report, func(w io.Writer) error { return output.HTML(w, r) })

@@ -93,7 +93,7 @@ func diaries(v *voyage.Voyage, n int) []*logbook.Diary {
 	for i := range n {
 		d := sim.Diary(v, 11, i, false)
 		for j, e := range d.Entries {
-			if e.Kind == activity.Passage && strings.HasSuffix(e.Place, "to S") {
+			if e.Kind == activity.Passage && strings.HasSuffix(e.Place.Way, "to S") {
 				d.Entries = d.Entries[j+1:]
 				break
 			}

@@ -73,12 +73,18 @@ func newSimulate() *cobra.Command {
 		Short: "Days needed and what gets done, with their spread",
 		Long: `Simulate sails the expedition of a scenario thousands of times and prints two results:
 the days that the whole programme needs without a deadline, and what gets done within the
-sea days under the rules of the expedition. Without a file it sails the built-in demonstration.`,
+sea days under the rules of the expedition. Without a file it sails the built-in demonstration.
+
+A log for --log is a table with a line for each thing done, in the order of time, and at least the
+columns from (when it began, UTC, such as 2027-02-23T20:53), site (empty under way), hole, and
+depth_mbsf (of the hole at that time, m below the sea floor). "coredays diary --csv" writes one.`,
 		Example: `  coredays simulate
   coredays simulate plan.yaml --replications 10000 --seed 7
   coredays simulate plan.yaml --precision 0.2d --json result.json
   coredays simulate plan.yaml --set "sites[0].cap=9 d"
   coredays simulate plan.yaml --report plan.html
+  coredays simulate plan.yaml --report plan.html --orders --replications 200
+  coredays simulate plan.yaml --report plan.html --log log.csv
   coredays simulate plan.yaml --charts charts --csv tables --xlsx plan.xlsx --geojson track.geojson`,
 		Args: oneScenario,
 		RunE: func(c *cobra.Command, args []string) error {
@@ -99,6 +105,9 @@ func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr 
 	if err != nil {
 		return err
 	}
+	if err := errors.Join(s.files.nowhereToDraw(), s.files.nowhereToShow()); err != nil {
+		return err
+	}
 	v, invented, err := s.load(args)
 	if err != nil {
 		return err
@@ -107,14 +116,20 @@ func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr 
 	if err != nil {
 		return err
 	}
+	log, err := s.files.readLog(v.Plan)
+	if err != nil {
+		return err
+	}
 	results := replicate(ctx, v, run, stderr)
 	summary := s.describe(results)
 	summary.Anyway, summary.Warnings = s.anyway, append(anyway, summary.Warnings...)
 	summary.Invented, summary.Settings = invented, s.settings
-	if err := errors.Join(s.tell(summary, stdout), s.files.write(v, results, summary)); err != nil {
+	told := s.tell(summary, stdout)
+	orders := s.bestOrder(ctx, v, args, run, summary, stderr)
+	if err := errors.Join(told, s.files.write(v, results, summary, log, orders)); err != nil {
 		return err
 	}
-	if results.Stopped {
+	if results.Stopped || orders != nil && orders.StoppedEarly {
 		return errInterrupted
 	}
 	return nil

@@ -13,10 +13,25 @@ import (
 type Entry struct {
 	From, To time.Time
 	Kind     activity.Kind
-	Place    string     // site and hole, or the passage
+	Place    Place
 	Depth    unit.Depth // of the bit or core, below the sea floor; negative above it
+	Bottom   unit.Depth // of the hole in hand when the line begins, below the sea floor; not-a-number before it is spudded
 	Note     string     // "core 7H, 9.5 m cut, 9.8 m up"
 	Waves    unit.Length
+}
+
+// Place is where a ship is: at a site, perhaps with a hole or task in hand, or under way.
+type Place struct{ Site, Hole, Way string }
+
+// String is the place in words: "SB-01 A", or "Port Aldous to SB-01".
+func (p Place) String() string {
+	switch {
+	case p.Site == "":
+		return p.Way
+	case p.Hole == "":
+		return p.Site
+	}
+	return p.Site + " " + p.Hole
 }
 
 // Diary is one simulated expedition hour by hour.

@@ -1,0 +1,33 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"os"
+
+	"coredays/model/logbook"
+	"coredays/model/plan"
+	"coredays/scenario"
+)
+
+// nowhereToDraw tells that a log is given and nothing to show it on.
+func (f *files) nowhereToDraw() error {
+	if f.log != "" && f.report == "" && f.charts == "" && f.csv == "" {
+		return errors.New("--log is drawn on charts and set into tables: give --report, --charts or --csv too")
+	}
+	return nil
+}
+
+// readLog reads what the ship really did, if a log is given.
+func (f *files) readLog(p *plan.Plan) (*logbook.Log, error) {
+	if f.log == "" {
+		return nil, nil
+	}
+	file, err := os.Open(f.log)
+	if err != nil {
+		return nil, fault{fmt.Errorf("the log can't be read: %w", err)}
+	}
+	defer file.Close()
+	log, err := scenario.ReadLog(f.log, file, p)
+	return log, asFault(err)
+}

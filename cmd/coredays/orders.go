@@ -1,0 +1,33 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"io"
+
+	"coredays/model/logbook"
+	"coredays/model/voyage"
+	"coredays/sim"
+)
+
+// nowhereToShow tells of a search for an order whose answer nothing would show.
+func (f *files) nowhereToShow() error {
+	if f.orders && f.report == "" {
+		return errors.New("--orders shows the best order of the sites on the page of --report; give that too, or call coredays compare --orders")
+	}
+	return nil
+}
+
+// bestOrder looks for the best order of the sites as compare does, where that was asked for.
+func (s *simulation) bestOrder(ctx context.Context, v *voyage.Voyage, args []string, run sim.Run, known *logbook.Summary, stderr io.Writer) *logbook.Comparison {
+	if !s.files.orders {
+		return nil
+	}
+	run.Precision = 0 // of the days needed, in the answer alone
+	c := comparison{chosen: s.chosen, gate: s.gate, orders: true}
+	defer c.progress(&run, 0, stderr)()
+	result := sim.BestOrder(ctx, v, run)
+	c.label(result, v.Plan, args)
+	result.Warnings = ofTheFirst(result, known.Warnings)
+	return result
+}

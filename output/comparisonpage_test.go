@@ -1,0 +1,189 @@
+package output
+
+import (
+	"encoding/json"
+	"fmt"
+	"html"
+	"io"
+	"math"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+
+	"coredays/model/logbook"
+)
+
+// pageOf is the page on a comparison.
+func pageOf(t *testing.T, c *logbook.Comparison) string {
+	t.Helper()
+	return printed(t, func(w io.Writer) error { return ComparisonHTML(w, c, "coredays test") })
+}
+
+// manyDates are more than a chart holds.
+func manyDates() *logbook.Comparison {
+	c := threeOrders()
+	c.Question, c.Search, c.Reference, c.Planned, c.Best = logbook.WhichDeparture, nil, -1, -1, 44
+	c.Alternatives = nil
+	for i := range 45 {
+		c.Alternatives = append(c.Alternatives, ways(fmt.Sprint("date ", i), 0.5+float64(i)/100, 41+float64(i%7), i > 40))
+		if i != c.Best {
+			c.Differences = append(c.Differences, logbook.Difference{A: i, B: c.Best, Days: logbook.Interval{Mean: testDay, Low: -testDay, High: 3 * testDay}, SettlesDays: 900})
+		}
+	}
+	return c
+}
+
+func TestEveryComparisonHasAPageThatFetchesNothing(t *testing.T) {
+	all := map[string]func() *logbook.Comparison{"many dates": manyDates, "one order": func() *logbook.Comparison {
+		c := threeOrders()
+		c.Alternatives, c.Best, c.Reference, c.Planned = c.Alternatives[:1], 0, 0, 0
+		return c
+	}}
+	for name, c := range comparisons {
+		all[name] = c
+	}
+	for name, c := range all {
+		page := pageOf(t, c())
+		for _, bad := range []string{"NaN", "Inf", "ZgotmplZ", "%!", "<script", "<link", "<img", "url(", "src=", "<p></p>", "<ul></ul>"} {
+			if strings.Contains(page, bad) {
+				t.Errorf("%s: the page holds %s", name, bad)
+			}
+		}
+		if !strings.Contains(page, `content="default-src 'none'; style-src 'unsafe-inline'"`) || !strings.HasPrefix(page, "<!DOCTYPE html>") {
+			t.Errorf("%s: nothing keeps a browser from fetching: %.200s", name, page)
+		}
+		for _, link := range regexp.MustCompile(`href="#([^"]*)"`).FindAllStringSubmatch(page, -1) {
+			if strings.Count(page, ` id="`+link[1]+`"`) != 1 {
+				t.Errorf("%s: a link goes to %s", name, link[1])
+			}
+		}
+	}
+}
+
+func TestThePageSaysWhatTheTextSays(t *testing.T) {
+	for name, c := range map[string]*logbook.Comparison{"plans": twoPlans(), "orders": threeOrders()} {
+		page := html.UnescapeString(pageOf(t, c))
+		lines := append(append(firstLines(c), standingLines(c)...), madeOf(c)...)
+		if c.Search != nil {
+			lines = append(append(lines, searchLines(c)...), whyLines(&c.Alternatives[c.Best], &c.Alternatives[c.Reference])...)
+		}
+		for _, line := range append(lines, compareCall(c)) {
+			if !strings.Contains(page, line) {
+				t.Errorf("%s: the page does not say %q", name, line)
+			}
+		}
+	}
+}
+
+func TestAPageOfAStoppedComparisonHasNoFigures(t *testing.T) {
+	page := pageOf(t, comparisons["stopped"]())
+	if !strings.Contains(page, "so there is no answer") || strings.Contains(page, "<svg") || strings.Contains(page, "<dd>") {
+		t.Errorf("%.900s", page)
+	}
+}
+
+// jsonOf is the JSON of a comparison, its alternatives by name.
+func jsonOf(t *testing.T, c *logbook.Comparison) (whole map[string]any, byName map[string]any) {
+	t.Helper()
+	text := printed(t, func(w io.Writer) error { return ComparisonJSON(w, c) })
+	if err := json.Unmarshal([]byte(text), &whole); err != nil {
+		t.Fatal(err)
+	}
+	byName = map[string]any{}
+	for _, a := range whole["alternatives"].([]any) {
+		byName[a.(map[string]any)["name"].(string)] = a
+	}
+	return whole, byName
+}
+
+// sameFigure holds a figure of a page against one of the JSON, where null stands for none.
+func sameFigure(t *testing.T, what, shown string, want any) {
+	t.Helper()
+	if want == nil {
+		if shown != absent {
+			t.Errorf("%s: %q on the page, nothing in the JSON", what, shown)
+		}
+		return
+	}
+	got, err := strconv.ParseFloat(shown, 64)
+	if err != nil || math.Abs(got-want.(float64)) > 1e-12*math.Abs(got) {
+		t.Errorf("%s: %q on the page, %v in the JSON", what, shown, want)
+	}
+}
+
+func TestPageAndJSONOfAComparisonHoldTheSameFigures(t *testing.T) {
+	for name, c := range map[string]*logbook.Comparison{"plans": twoPlans(), "orders": threeOrders(), "dates": manyDates()} {
+		whole, byName := jsonOf(t, c)
+		rows := tablesOf(pageOf(t, c))["alternatives"]
+		if len(rows) != 2*len(c.Alternatives) { // behind the chart and for itself
+			t.Fatalf("%s: %d rows", name, len(rows))
+		}
+		for _, row := range rows {
+			for key, path := range map[string]string{"days_p10": "days_needed.p10", "days_p50": "days_needed.p50", "days_p90": "days_needed.p90", "chance_primary": "chance_primary",
+				"chance_all": "chance_all", "more_mean": "days_behind_best.mean", "track_nmi": "track_nmi", "waiting_mean": "waiting.mean", "recovered_mean": "recovered_m.mean"} {
+				if shown, there := row[key]; there {
+					sameFigure(t, name+" "+key, shown, at(t, byName[row["alternative"]], path))
+				}
+			}
+			ci := at(t, byName[row["alternative"]], "days_behind_best.ci").([]any)
+			sameFigure(t, name+" low", row["more_low"], ci[0])
+			sameFigure(t, name+" high", row["more_high"], ci[1])
+			if standing, there := row["standing"]; there && standing != at(t, byName[row["alternative"]], "standing") {
+				t.Errorf("%s: %s stands %q on the page", name, row["alternative"], standing)
+			}
+		}
+		best := byName[whole["best"].(string)]
+		facts := regexp.MustCompile(`<dd><data value="([^"]+)"`).FindAllStringSubmatch(pageOf(t, c), -1)
+		sameFigure(t, name+" headline", facts[0][1], at(t, best, "days_needed.p50"))
+		sameFigure(t, name+" headline", facts[2][1], at(t, best, "chance_primary"))
+	}
+}
+
+func TestPageAndJSONHoldTheSameDifferences(t *testing.T) {
+	c := twoPlans()
+	whole, _ := jsonOf(t, c)
+	want := whole["differences"].([]any)[0].(map[string]any) // a less b; on the page the first is taken away
+	row := tablesOf(pageOf(t, c))["differences"][0]
+	if row["one"] != want["b"] || row["other"] != want["a"] {
+		t.Fatalf("%v", row)
+	}
+	ci := want["ci"].([]any)
+	sameFigure(t, "days", row["days_mean"], -want["mean_days"].(float64))
+	sameFigure(t, "from", row["days_low"], -ci[1].(float64))
+	sameFigure(t, "to", row["days_high"], -ci[0].(float64))
+	sameFigure(t, "core", row["recovered_mean"], -at(t, want, "recovered_m.mean").(float64))
+}
+
+func TestPageAndJSONHoldTheSameCutsAndDays(t *testing.T) {
+	c := fourCuts()
+	whole, _ := jsonOf(t, c)
+	tables := tablesOf(pageOf(t, c))
+	cuts, days := whole["cuts"].([]any), whole["sea_days"].([]any)
+	for i, cut := range cuts { // one of each kind, in the order in which they are printed
+		row := tables["cuts"][len(cuts)+i] // the first are behind the chart
+		for key, path := range map[string]string{"saves_mean": "days_saved.mean", "saves_p90": "days_saved.p90", "core_less_mean": "recovered_m_less.mean",
+			"chance_primary": "chance_primary_of_rest", "chance_all": "chance_all_of_rest"} {
+			sameFigure(t, key, row[key], at(t, cut, path))
+		}
+	}
+	more := append(days[:1:1], nil)
+	for i, d := range append(more, days[1:]...) { // as planned is between
+		if d == nil {
+			continue
+		}
+		row := tables["sea_days"][i]
+		sameFigure(t, "rank 1", row["chance_primary"], at(t, d, "chance_primary"))
+		sameFigure(t, "more", row["chance_primary_more_mean"], at(t, d, "chance_primary_more.mean"))
+		sameFigure(t, "all", row["chance_all"], at(t, d, "chance_all"))
+		sameFigure(t, "core", row["recovered_mean"], at(t, d, "recovered_m"))
+	}
+}
+
+func TestNamesOfAlternativesAreTextOnThePage(t *testing.T) {
+	c := threeOrders()
+	c.Title, c.Alternatives[0].Name, c.Alternatives[1].Name, c.Alternatives[2].Name = "<script>", `"><b>bold`, "<i>", strings.Repeat("深海の峰", 30)
+	if bad := regexp.MustCompile(`<script|<b>|<i>`).FindString(pageOf(t, c)); bad != "" {
+		t.Errorf("a name became %s of the page", bad)
+	}
+}

@@ -1,0 +1,72 @@
+package output
+
+import (
+	"io"
+	"math"
+	"strings"
+	"testing"
+	"time"
+
+	"coredays/model/logbook"
+	"coredays/model/unit"
+)
+
+// loggedOrdinary is the ordinary report with a log of its first site: hole A twice as slow as simulated, and a
+// hole that nobody planned.
+func loggedOrdinary() *Report {
+	r := reportOn(ordinary())
+	site := &r.Summary.Sites[0]
+	arrived := time.Date(2027, 2, 1, 6, 0, 0, 0, time.UTC)
+	r.Log = &logbook.Log{File: "log.csv"}
+	add := func(days float64, hole string, depth unit.Depth) {
+		r.Log.Lines = append(r.Log.Lines, logbook.LogLine{From: arrived.Add(time.Duration(days * float64(24*time.Hour))), Site: site.Name, Hole: hole, Depth: depth})
+	}
+	add(0, "A", unit.Depth(math.NaN()))
+	for _, m := range site.Holes[0].Marks {
+		add(2*m.P50/testDay, "A", m.Depth)
+	}
+	add(6, "Z-unplanned", 0)
+	add(7, "Z-unplanned", 42)
+	return r
+}
+
+func TestAHoleTwiceAsSlowIsTwiceAsLateInTheTableBesideItsChart(t *testing.T) {
+	r := loggedOrdinary()
+	sheet := loggedSheet(r.Summary, r.Log)
+	marks := r.Summary.Sites[0].Holes[0].Marks
+	if len(sheet.rows) != len(marks) {
+		t.Fatalf("%d rows, want %d", len(sheet.rows), len(marks))
+	}
+	for i, row := range sheet.rows {
+		if logged, p50 := row[3].(float64), row[6].(float64); math.Abs(logged/p50-2) > 1e-6 || p50 != marks[i].P50/testDay {
+			t.Errorf("at %v m: logged after %g d, simulated after %g d", row[2], logged, p50)
+		}
+	}
+}
+
+func TestALogIsDrawnAndToldOnThePageAndInTheTables(t *testing.T) {
+	r := loggedOrdinary()
+	page := printed(t, func(w io.Writer) error { return HTML(w, r) })
+	for _, want := range []string{"As logged, hole A: ", "As logged, hole Z-unplanned: 42 m below the sea floor 7 days after arriving.", "with a cross at its end",
+		"Logged until 8 Feb 2027 06:00 UTC: hole Z-unplanned is 42 m deep 7.0 days after arriving; no simulated hole of that name came so far.", "log.csv"} {
+		if !strings.Contains(page, want) {
+			t.Errorf("the page does not hold %q", want)
+		}
+	}
+	if rows := readCSV(t, r)["logged"]; len(rows) != 11 || rows[0]["days_logged"] == "" {
+		t.Error("no table of the log")
+	}
+	r.Log.Lines = r.Log.Lines[:len(r.Log.Lines)-2]
+	page = printed(t, func(w io.Writer) error { return HTML(w, r) })
+	if want := "hole A came to"; !strings.Contains(page, want) {
+		t.Errorf("the page does not hold %q", want)
+	}
+}
+
+func TestAPageWithoutALogSpeaksOfNone(t *testing.T) {
+	r := reportOn(ordinary())
+	page := printed(t, func(w io.Writer) error { return HTML(w, r) })
+	if strings.Contains(strings.ToLower(page), "as logged") {
+		t.Error("the page speaks of a log")
+	}
+}

@@ -1,0 +1,99 @@
+package scenario
+
+import (
+	"errors"
+	"math"
+	"strings"
+	"testing"
+	"time"
+
+	"coredays/model/logbook"
+	"coredays/model/plan"
+)
+
+// twoNamed is a plan of two sites.
+func twoNamed() *plan.Plan { return &plan.Plan{Sites: []plan.Site{{Name: "TR-01"}, {Name: "TR-02"}}} }
+
+func readLog(text string) (*logbook.Log, error) {
+	return ReadLog("log.csv", strings.NewReader(text), twoNamed())
+}
+
+func TestALogIsReadWithColumnsInAnyOrderAndThoseOfOthersPassedOver(t *testing.T) {
+	log, err := readLog("\ufeffnote,depth_mbsf,hole,site,from,stands\n# a remark\n\"fine, so far\",,,,2031-05-01T06:00,\n,,A,TR-01,2031-05-02 07:15,12\n,9.5,A,TR-01,2031-05-02T09:15:30+02:00,\n")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(log.Lines) != 3 || log.File != "log.csv" {
+		t.Fatalf("%d lines of %s", len(log.Lines), log.File)
+	}
+	if l := log.Lines[0]; l.Site != "" || !math.IsNaN(float64(l.Depth)) {
+		t.Errorf("under way: %+v", l)
+	}
+	if l := log.Lines[2]; l.Site != "TR-01" || l.Hole != "A" || l.Depth != 9.5 || !l.From.Equal(time.Date(2031, 5, 2, 7, 15, 30, 0, time.UTC)) {
+		t.Errorf("read as %+v", l)
+	}
+}
+
+func TestEachFaultOfALogIsToldWithItsLine(t *testing.T) {
+	_, err := readLog("from,site,hole,depth_mbsf\n" +
+		"yesterday,TR-01,A,1\n" +
+		"2031-05-02T07:00,TR-1,A,1\n" +
+		"2031-05-02T08:00,TR-01,A,shallow\n" +
+		"2031-05-02T09:00,TR-01,A,1\n" +
+		"2031-05-02T08:30,TR-01,A,6000\n" +
+		"2031-05-02T10:00,,B,1\n" +
+		"2031-05-02T11:00,TR-01,B\n")
+	faults, ok := errors.AsType[Faults](err)
+	if !ok {
+		t.Fatalf("got %v", err)
+	}
+	want := []string{
+		`log.csv:2: from "yesterday": wanted a time in UTC, such as 1987-03-18T03:00`,
+		`log.csv:3: site "TR-1": there is no such site; did you mean "TR-01"?`,
+		`log.csv:4: depth_mbsf "shallow": wanted a number from 0 to 5000`,
+		`log.csv:6: from "2031-05-02T08:30": wanted a time not before 2031-05-02T09:00, when the line above begins; depth_mbsf "6000": wanted a number from 0 to 5000`,
+		`log.csv:7: site "": wanted the site of hole "B"`,
+		`log.csv:8: wrong number of fields`,
+	}
+	if got := strings.Split(faults.Error(), "\n"); len(got) != len(want) {
+		t.Fatalf("%d faults, want %d:\n%s", len(got), len(want), faults.Error())
+	} else {
+		for i := range want {
+			if got[i] != want[i] {
+				t.Errorf("got  %s\nwant %s", got[i], want[i])
+			}
+		}
+	}
+}
+
+func TestALogWithoutItsColumnsOrWithoutLinesIsRefused(t *testing.T) {
+	for text, want := range map[string]string{
+		"":                                  "log.csv: no heading line",
+		"from,site\n":                       "log.csv: the heading has no column hole, depth_mbsf",
+		"from;site;hole;depth_mbsf\n":       "log.csv: the heading has no column from, site, hole, depth_mbsf",
+		"from,site,hole,depth_mbsf\n":       "log.csv: there is no line below the heading",
+		"from,site,hole,depth_mbsf\n# no\n": "log.csv: there is no line below the heading",
+		"from,site,hole,depth_mbsf\n\"2031-05-01T06:00,,,\n": "log.csv:2: extraneous or missing \" in quoted-field",
+	} {
+		if _, err := readLog(text); err == nil || !strings.HasPrefix(err.Error(), want) {
+			t.Errorf("%q: got %v, want %s", text, err, want)
+		}
+	}
+}
+
+func FuzzReadLog(f *testing.F) {
+	f.Add("from,site,hole,depth_mbsf\n2031-05-02T07:00,TR-01,A,1\n")
+	f.Add("from,site,hole,depth_mbsf\n2031-05-02T07:00,TR-01,A,1\n2030-05-02T07:00,,\"A,1\n")
+	f.Fuzz(func(t *testing.T, text string) {
+		log, err := readLog(text)
+		if err != nil {
+			return
+		}
+		for i, l := range log.Lines {
+			if i > 0 && l.From.Before(log.Lines[i-1].From) {
+				t.Errorf("line %d begins before the one above it", i)
+			}
+		}
+		log.At("TR-01")
+	})
+}

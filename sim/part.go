@@ -1,0 +1,82 @@
+package sim
+
+import (
+	"cmp"
+	"context"
+	"fmt"
+	"math"
+	"slices"
+
+	"coredays/model/voyage"
+)
+
+// Part is some of the replications of a run, one after the other, as they come from one of several
+// machines.
+type Part struct {
+	Seed                            uint64
+	First, Replications             int       // number of its first replication, and how many it has
+	Needed, Bound                   []float64 // row after row
+	Marks                           []float32
+	Cut, Recovered, Covered, Visits []int64
+}
+
+// SailPart sails the replications of a run from a number on. What it returns is whole: where the context
+// ends first it is an error.
+func SailPart(ctx context.Context, v *voyage.Voyage, run Run, first int) (*Part, error) {
+	run.Precision = 0
+	r := replicate(ctx, v, run, first)
+	if r.Stopped {
+		return nil, ctx.Err()
+	}
+	return &Part{run.Seed, first, len(r.done), r.needed, r.bound, r.marks, r.section.cut, r.section.recovered, r.section.covered, r.section.visits}, nil
+}
+
+// Join puts the parts of a run of a voyage together: the results are those of sailing all of it at once.
+// The parts must follow each other without a gap from replication 0 on, and be of this voyage: of each
+// part a replication is sailed again, and must come out the same to the last bit.
+func Join(v *voyage.Voyage, parts []Part) (*Results, error) {
+	parts = slices.SortedFunc(slices.Values(parts), func(a, b Part) int { return cmp.Compare(a.First, b.First) })
+	r := &Results{columns: newColumns(v), section: newBroughtUp(v)}
+	for i := range parts {
+		if err := r.join(v, &parts[i], parts[0].Seed); err != nil {
+			return nil, err
+		}
+	}
+	r.run = Run{Seed: parts[0].Seed, Replications: len(r.done)}
+	return r, nil
+}
+
+// join adds a part behind those that are there.
+func (r *Results) join(v *voyage.Voyage, p *Part, seed uint64) error {
+	switch n := len(r.done); {
+	case p.Seed != seed:
+		return fmt.Errorf("the part from replication %d on is of seed %d, another of seed %d", p.First, p.Seed, seed)
+	case p.First > n:
+		return fmt.Errorf("replications %d to %d are in no part", n, p.First-1)
+	case p.First < n:
+		return fmt.Errorf("replication %d is in two parts", p.First)
+	case !p.isOf(v):
+		return fmt.Errorf("the part from replication %d on is of another plan, or was sailed by another version of the program or on another kind of machine", p.First)
+	}
+	r.needed, r.bound, r.marks = append(r.needed, p.Needed...), append(r.bound, p.Bound...), append(r.marks, p.Marks...)
+	for range p.Replications {
+		r.done = append(r.done, true)
+	}
+	r.section.join(&broughtUp{p.Cut, p.Recovered, p.Covered, p.Visits})
+	return nil
+}
+
+// isOf tells whether a part has the rows of a voyage, by sailing its first replication again.
+func (p *Part) isOf(v *voyage.Voyage) bool {
+	width, slices := newColumns(v).width, newSlices(v).all
+	if p.Replications < 1 || len(p.Needed) != p.Replications*width || len(p.Bound) != len(p.Needed) || len(p.Marks) != p.Replications*v.Items*depthMarks ||
+		len(p.Cut) != slices || len(p.Recovered) != slices || len(p.Covered) != slices || len(p.Visits) != len(v.Sites) {
+		return false
+	}
+	again := replicate(context.Background(), v, Run{Seed: p.Seed, Replications: 1, Workers: 1}, p.First)
+	return sameBits(again.needed, p.Needed[:width]) && sameBits(again.bound, p.Bound[:width])
+}
+
+func sameBits(a, b []float64) bool {
+	return slices.EqualFunc(a, b, func(x, y float64) bool { return math.Float64bits(x) == math.Float64bits(y) })
+}
