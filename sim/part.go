@@ -3,6 +3,7 @@ package sim
 import (
 	"cmp"
 	"context"
+	"errors"
 	"fmt"
 	"math"
 	"slices"
@@ -35,6 +36,9 @@ func SailPart(ctx context.Context, v *voyage.Voyage, run Run, first int) (*Part,
 // The parts must follow each other without a gap from replication 0 on, and be of this voyage: of each
 // part a replication is sailed again, and must come out the same to the last bit.
 func Join(v *voyage.Voyage, parts []Part) (*Results, error) {
+	if len(parts) == 0 {
+		return nil, errors.New("there is no part")
+	}
 	parts = slices.SortedFunc(slices.Values(parts), func(a, b Part) int { return cmp.Compare(a.First, b.First) })
 	r := &Results{columns: newColumns(v), section: newBroughtUp(v)}
 	for i := range parts {

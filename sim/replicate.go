@@ -142,6 +142,9 @@ func (r *Results) enough() int {
 	return min(2*n, mostReplications)
 }
 
+// Replications is how many there are, done or not.
+func (r *Results) Replications() int { return len(r.done) }
+
 // column collects a column over the replications that were done.
 func (r *Results) column(rows []float64, column int) []float64 {
 	values := make([]float64, 0, len(r.done))

@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
 	"slices"
 	"strings"
 
@@ -165,10 +164,10 @@ func (c *comparison) sail(ctx context.Context, voyages []*voyage.Voyage, args []
 	v := voyages[0]
 	switch {
 	case c.orders:
-		defer c.progress(&run, 0, stderr)()
+		defer watched(&run, 0, stderr)()
 		return sim.BestOrder(ctx, v, run), nil
 	case c.drop:
-		defer c.progress(&run, sim.CutAlternatives(v), stderr)()
+		defer watched(&run, sim.CutAlternatives(v)*run.Replications, stderr)()
 		result, err := sim.Cuts(ctx, v, run)
 		return result, asFault(err)
 	case c.departures != "":
@@ -178,7 +177,7 @@ func (c *comparison) sail(ctx context.Context, voyages []*voyage.Voyage, args []
 	for i, name := range named(args) {
 		alternatives = append(alternatives, sim.Alternative{Name: name, Voyage: voyages[i]})
 	}
-	defer c.progress(&run, len(alternatives), stderr)()
+	defer watched(&run, len(alternatives)*run.Replications, stderr)()
 	return sim.Compare(ctx, alternatives, run), nil
 }
 
@@ -192,7 +191,7 @@ func (c *comparison) sailOnEach(ctx context.Context, v *voyage.Voyage, run sim.R
 	for _, at := range dates {
 		alternatives = append(alternatives, sim.Alternative{Name: output.Date(at), Voyage: v.Sailing(at)})
 	}
-	defer c.progress(&run, len(alternatives), stderr)()
+	defer watched(&run, len(alternatives)*run.Replications, stderr)()
 	result := sim.Compare(ctx, alternatives, run)
 	result.Question = logbook.WhichDeparture
 	return result, nil
@@ -216,18 +215,6 @@ func count(list []string, what string) (n int) {
 		}
 	}
 	return n
-}
-
-// progress tells how far so many alternatives are, 0 where it isn't known how many there will be, and
-// returns what ends the telling.
-func (c *comparison) progress(run *sim.Run, alternatives int, stderr io.Writer) func() {
-	terminal, ok := stderr.(*os.File)
-	if !ok {
-		return func() {}
-	}
-	progress := output.NewProgress(terminal, alternatives*run.Replications)
-	run.Progress = progress.Done
-	return progress.Close
 }
 
 // call is what was given, but for seed and replications.

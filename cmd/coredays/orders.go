@@ -25,7 +25,7 @@ func (s *simulation) bestOrder(ctx context.Context, v *voyage.Voyage, args []str
 	}
 	run.Precision = 0 // of the days needed, in the answer alone
 	c := comparison{chosen: s.chosen, gate: s.gate, orders: true}
-	defer c.progress(&run, 0, stderr)()
+	defer watched(&run, 0, stderr)()
 	result := sim.BestOrder(ctx, v, run)
 	c.label(result, v.Plan, args)
 	result.Warnings = ofTheFirst(result, known.Warnings)

@@ -12,10 +12,18 @@ import (
 
 // replicate sails a voyage with its progress on standard error where that is a terminal.
 func replicate(ctx context.Context, v *voyage.Voyage, run sim.Run, stderr io.Writer) *sim.Results {
-	if terminal, ok := stderr.(*os.File); ok {
-		progress := output.NewProgress(terminal, run.Replications)
-		defer progress.Close()
-		run.Progress = progress.Done
-	}
+	defer watched(&run, run.Replications, stderr)()
 	return sim.Replicate(ctx, v, run)
+}
+
+// watched has a run show its progress, out of so many replications or 0 where nobody knows how many
+// there will be, on a terminal; and returns what ends the showing.
+func watched(run *sim.Run, replications int, stderr io.Writer) func() {
+	terminal, ok := stderr.(*os.File)
+	if !ok {
+		return func() {}
+	}
+	progress := output.NewProgress(terminal, replications)
+	run.Progress = progress.Done
+	return progress.Close
 }

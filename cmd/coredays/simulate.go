@@ -10,6 +10,7 @@ import (
 
 	"coredays/model/logbook"
 	"coredays/model/unit"
+	"coredays/model/voyage"
 	"coredays/output"
 	"coredays/sim"
 )
@@ -17,7 +18,8 @@ import (
 // simulation is a call of simulate.
 type simulation struct {
 	chosen
-	runs runs
+	runs  runs
+	shard shard
 	gate
 	answer
 	files
@@ -85,7 +87,8 @@ depth_mbsf (of the hole at that time, m below the sea floor). "coredays diary --
   coredays simulate plan.yaml --report plan.html
   coredays simulate plan.yaml --report plan.html --orders --replications 200
   coredays simulate plan.yaml --report plan.html --log log.csv
-  coredays simulate plan.yaml --charts charts --csv tables --xlsx plan.xlsx --geojson track.geojson`,
+  coredays simulate plan.yaml --charts charts --csv tables --xlsx plan.xlsx --geojson track.geojson
+  coredays simulate plan.yaml --shard 3/16 --part share-03.part`,
 		Args: oneScenario,
 		RunE: func(c *cobra.Command, args []string) error {
 			return s.execute(c.Context(), args, c.OutOrStdout(), c.ErrOrStderr())
@@ -93,6 +96,7 @@ depth_mbsf (of the hole at that time, m below the sea floor). "coredays diary --
 	}
 	s.chosen.addFlags(cmd)
 	s.runs.addFlags(cmd)
+	s.shard.addFlags(cmd)
 	s.gate.addFlags(cmd)
 	s.answer.addFlags(cmd)
 	s.files.addFlags(cmd)
@@ -105,28 +109,50 @@ func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr 
 	if err != nil {
 		return err
 	}
-	if err := errors.Join(s.files.nowhereToDraw(), s.files.nowhereToShow()); err != nil {
+	if err := s.misused(); err != nil {
 		return err
 	}
-	v, invented, err := s.load(args)
+	p, err := s.prepare(args)
 	if err != nil {
 		return err
 	}
-	anyway, err := s.pass(v)
-	if err != nil {
-		return err
+	if s.shard.which != "" {
+		return s.sailShare(ctx, p, run, stdout, stderr)
 	}
-	log, err := s.files.readLog(v.Plan)
-	if err != nil {
-		return err
+	return s.conclude(ctx, p, replicate(ctx, p.v, run, stderr), run, stdout, stderr)
+}
+
+// prepared is a simulation that is ready to sail.
+type prepared struct {
+	args     []string
+	v        *voyage.Voyage
+	invented bool     // the demonstration
+	warnings []string // of the check
+	log      *logbook.Log
+}
+
+// prepare reads and checks all that is needed.
+func (s *simulation) prepare(args []string) (*prepared, error) {
+	p := &prepared{args: args}
+	var err error
+	if p.v, p.invented, err = s.load(args); err != nil {
+		return nil, err
 	}
-	results := replicate(ctx, v, run, stderr)
+	if p.warnings, err = s.pass(p.v); err != nil {
+		return nil, err
+	}
+	p.log, err = s.files.readLog(p.v.Plan)
+	return p, err
+}
+
+// conclude tells what came out, and writes the files asked for.
+func (s *simulation) conclude(ctx context.Context, p *prepared, results *sim.Results, run sim.Run, stdout, stderr io.Writer) error {
 	summary := s.describe(results)
-	summary.Anyway, summary.Warnings = s.anyway, append(anyway, summary.Warnings...)
-	summary.Invented, summary.Settings = invented, s.settings
+	summary.Anyway, summary.Warnings = s.anyway, append(p.warnings, summary.Warnings...)
+	summary.Invented, summary.Settings = p.invented, s.settings
 	told := s.tell(summary, stdout)
-	orders := s.bestOrder(ctx, v, args, run, summary, stderr)
-	if err := errors.Join(told, s.files.write(v, results, summary, log, orders)); err != nil {
+	orders := s.bestOrder(ctx, p.v, p.args, run, summary, stderr)
+	if err := errors.Join(told, s.files.write(p.v, results, summary, p.log, orders)); err != nil {
 		return err
 	}
 	if results.Stopped || orders != nil && orders.StoppedEarly {

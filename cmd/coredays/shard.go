@@ -1,0 +1,75 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"strconv"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"coredays/sim"
+)
+
+// shard is the share of the replications that one of several machines sails.
+type shard struct {
+	which string // "3/16"
+	part  string // file that it goes to
+}
+
+func (s *shard) addFlags(cmd *cobra.Command) {
+	cmd.Flags().StringVar(&s.which, "shard", "", "sail only one of several equal shares of the replications, such as `3/16`, into --part; \"coredays merge\" puts them together")
+	cmd.Flags().Var((*fileName)(&s.part), "part", "with --shard: the `FILE` that the share goes to")
+}
+
+// misused tells what is wrong with the call.
+func (s *simulation) misused() error {
+	switch {
+	case s.shard.which == "" && s.shard.part == "":
+		return errors.Join(s.files.nowhereToDraw(), s.files.nowhereToShow())
+	case s.shard.which == "" || s.shard.part == "":
+		return errors.New("--shard and --part go together: --shard 3/16 --part FILE")
+	case s.runs.precision != "":
+		return errors.New("--precision looks at all replications, which no --shard has")
+	case s.jsonFile != "" || s.files != files{}:
+		return errors.New("a --shard writes its --part alone; coredays merge writes all other files")
+	}
+	return nil
+}
+
+// bounds are the replications of the share: from the first to before the end.
+func (s *shard) bounds(replications int) (first, end int, err error) {
+	which, of, _ := strings.Cut(s.which, "/")
+	i, bad := strconv.Atoi(which)
+	n, worse := strconv.Atoi(of)
+	if bad != nil || worse != nil || i < 1 || i > n {
+		return 0, 0, fmt.Errorf("--shard %q: give which share of how many, such as 3/16", s.which)
+	}
+	if n > replications {
+		return 0, 0, fmt.Errorf("--shard %q: there are only %d replications to share", s.which, replications)
+	}
+	return (i - 1) * replications / n, i * replications / n, nil
+}
+
+// sailShare sails the share and writes it.
+func (s *simulation) sailShare(ctx context.Context, p *prepared, run sim.Run, stdout, stderr io.Writer) error {
+	first, end, err := s.shard.bounds(run.Replications)
+	if err != nil {
+		return err
+	}
+	all := run.Replications
+	run.Replications = end - first
+	defer watched(&run, run.Replications, stderr)()
+	part, err := sim.SailPart(ctx, p.v, run, first)
+	if err != nil {
+		return errInterrupted
+	}
+	file := partFile{Schema: partSchema, Call: partCall{p.args, s.settings, s.anyway, run.Seed, all}, Part: *part}
+	if err := file.write(s.shard.part); err != nil {
+		return asFault(fmt.Errorf("--part %s: %w", s.shard.part, err))
+	}
+	_, err = fmt.Fprintf(stdout, "Replications %d to %d of %d are in %s.\n", first, end-1, all, s.shard.part)
+	return asFault(err)
+}
