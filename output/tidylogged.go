@@ -2,13 +2,15 @@ package output
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"coredays/model/logbook"
+	"coredays/model/unit"
 )
 
-// loggedSheet sets what a log has of each hole beside what was simulated of it, at the depths that are
-// marked in both.
+// loggedSheet sets what a log has of each hole beside what was simulated of it, at the marked depths and
+// at the deepest of the log.
 func loggedSheet(s *logbook.Summary, log *logbook.Log) *sheet {
 	t := &sheet{name: "logged", title: "As logged, beside what was simulated", fields: []field{{"site", "site", ofWords, ""}, {"hole", "hole", ofWords, ""},
 		{"depth_m", "depth", ofMetres, "below the sea floor"}, {"days_logged", "logged, days after arrival", ofDays, "since the first line of the site, when the hole was first so deep"},
@@ -27,24 +29,39 @@ func loggedSheet(s *logbook.Summary, log *logbook.Log) *sheet {
 	return t
 }
 
-// passing is a mark of a hole that the log passes, s after arriving at the site.
+// passing is a depth that a hole passes in the log, s after arriving at the site, with what was simulated of it.
 type passing struct {
 	mark  logbook.DepthMark
 	after float64
 }
 
-// passed are the marks that a hole passes in the log; none of a hole that the scenario has not.
+// passed are the marked depths that a hole passes in the log, and the deepest of the log; none of a hole
+// that the scenario has not.
 func passed(site *logbook.Site, way *logbook.Way) (list []passing) {
 	n := slices.IndexFunc(site.Holes, func(h logbook.Hole) bool { return h.Name == way.Hole })
 	if n < 0 {
 		return nil
 	}
-	for _, m := range site.Holes[n].Marks {
-		if after, came := way.CameTo(m.Depth); came {
-			list = append(list, passing{m, after})
+	marks := site.Holes[n].Marks
+	for i, m := range marks {
+		after, came := way.CameTo(m.Depth)
+		if !came {
+			if last := amid(marks[max(0, i-1)], m, way.Deepest()); i > 0 && m.Share > 0 {
+				at, _ := way.CameTo(last.Depth)
+				list = append(list, passing{last, at})
+			}
+			break
 		}
+		list = append(list, passing{m, after})
 	}
 	return list
+}
+
+// amid is what was simulated of a depth between two marks, taken to lie evenly between them.
+func amid(a, b logbook.DepthMark, depth unit.Depth) logbook.DepthMark {
+	part := float64((depth - a.Depth) / (b.Depth - a.Depth))
+	even := func(x, y float64) float64 { return x + part*(y-x) }
+	return logbook.DepthMark{Depth: depth, Share: even(a.Share, b.Share), P10: even(a.P10, b.P10), P50: even(a.P50, b.P50), P90: even(a.P90, b.P90)}
 }
 
 // logged is what the log has of a site, nothing where there is no log.
@@ -62,13 +79,28 @@ func loggedWords(site *logbook.Site, stay *logbook.Stay) string {
 	}
 	way := &stay.Ways[len(stay.Ways)-1]
 	text := fmt.Sprintf(" Logged until %s: hole %s", moment(stay.Until), way.Hole)
+	if stay.Away > 0 {
+		text = fmt.Sprintf(" Logged until %s, %s days elsewhere not counted: hole %s", moment(stay.Until), fixed(stay.Away/secondsOfDay, 1), way.Hole)
+	}
 	for _, p := range slices.Backward(passed(site, way)) {
 		if p.mark.Share > 0 {
 			simulated := logbook.Spread{N: 2, P10: p.mark.P10, P50: p.mark.P50, P90: p.mark.P90}
-			return fmt.Sprintf("%s came to %s m %s days after arriving; simulated, %s days after.", text, figures(float64(p.mark.Depth)),
-				fixed(p.after/secondsOfDay, 1), ranged(inDays(simulated), 1))
+			return fmt.Sprintf("%s came to %s m %s days after arriving; simulated, %s days after. %s", text, figures(float64(p.mark.Depth)),
+				fixed(p.after/secondsOfDay, 1), ranged(inDays(simulated), 1), aheadOrBehind(p.after-p.mark.P50))
 		}
 	}
 	end := way.Points[len(way.Points)-1]
 	return fmt.Sprintf("%s is %s m deep %s days after arriving; no simulated hole of that name came so far.", text, figures(float64(end.Depth)), fixed(end.After/secondsOfDay, 1))
+}
+
+// aheadOrBehind tells how much later than the even way a hole is, s.
+func aheadOrBehind(late float64) string {
+	days := fixed(math.Abs(late)/secondsOfDay, 1)
+	switch {
+	case days == fixed(0, 1):
+		return "That is as P50 has it."
+	case late > 0:
+		return "That is " + days + " days behind P50."
+	}
+	return "That is " + days + " days ahead of P50."
 }

@@ -17,6 +17,9 @@ func Workbook(w io.Writer, r *Report) error {
 	if r.Replications != nil {
 		sheets = append(sheets, replicationsSheet(r.Replications, true))
 	}
+	if r.Log != nil {
+		sheets = append(sheets, loggedSheet(s, r.Log))
+	}
 	sheets = append(sheets, checkSheet(r.Found), basisSheet(r.Basis))
 	if r.Orders != nil {
 		sheets = append(sheets, alternativesSheet(r.Orders), differencesSheet(r.Orders))

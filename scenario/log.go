@@ -4,6 +4,9 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"slices"
+	"strings"
+	"time"
 
 	"coredays/model/logbook"
 	"coredays/model/plan"
@@ -14,7 +17,8 @@ import (
 var logColumns = []string{"from", "site", "hole", "depth_mbsf"}
 
 // ReadLog reads what a ship did at the sites of a plan: a table with a line for each thing done, in the
-// order of time, its columns divided by commas. Lines that begin with # are comments. The columns are
+// order of time, its columns divided by commas, semicolons or tabs. Lines that begin with # are comments.
+// The columns are
 //
 //	from        when it began, UTC, such as 2027-02-23T20:53
 //	site        as the scenario names it; empty under way
@@ -38,7 +42,42 @@ func ReadLog(name string, r io.Reader, p *plan.Plan) (*logbook.Log, error) {
 			log.Lines = append(log.Lines, line)
 		}
 	}
-	return log, t.logFaults(log).orNil()
+	if faults := t.logFaults(log); len(faults) > 0 {
+		return nil, faults
+	}
+	log.Notes = notesOn(log, p)
+	return log, nil
+}
+
+// notesOn tells what in a log is no fault and yet hardly meant.
+func notesOn(log *logbook.Log, p *plan.Plan) (notes []string) {
+	first, last, ends := log.Lines[0].From, log.Lines[len(log.Lines)-1].From, p.Sails.Add(time.Duration(float64(p.SeaDays)*float64(time.Second)))
+	if first.Before(p.Sails.Add(-mostApart)) || last.After(ends.Add(mostApart)) {
+		notes = append(notes, fmt.Sprintf("it goes from %s to %s, and by the scenario the ship is at sea from %s to %s", first.Format(time.DateOnly), last.Format(time.DateOnly),
+			p.Sails.Format(time.DateOnly), ends.Format(time.DateOnly)))
+	}
+	arrived := map[string]bool{}
+	for _, line := range log.Lines {
+		if line.Site != "" && !arrived[line.Site] && line.Depth > 0 {
+			notes = append(notes, fmt.Sprintf("at site %s it begins with hole %s %g m deep: days count from that line, not from the arrival", line.Site, line.Hole, float64(line.Depth)))
+		}
+		arrived[line.Site] = true
+		if item := strings.TrimSpace(line.Hole); item != "" && !arrived[line.Site+" "+item] && !planned(p, line.Site, item) {
+			notes = append(notes, fmt.Sprintf("site %s has no hole or task %q in the scenario", line.Site, item))
+			arrived[line.Site+" "+item] = true
+		}
+	}
+	return notes
+}
+
+// mostApart is how far a log may lie outside the sea days without a note.
+const mostApart = 30 * 24 * time.Hour
+
+// planned tells whether a site of a plan has a hole or task.
+func planned(p *plan.Plan, site, item string) bool {
+	return slices.ContainsFunc(p.Sites, func(s plan.Site) bool {
+		return s.Name == site && slices.ContainsFunc(s.Items, func(i plan.Item) bool { return i.Name == item })
+	})
 }
 
 // logLine reads a line, which does not begin before the one above it.
@@ -58,9 +97,15 @@ func (t *recordTable) logLine(above []logbook.LogLine, sites []string) logbook.L
 	return line
 }
 
+// mostFaults of a log are told: a log of another expedition has thousands.
+const mostFaults = 20
+
 // logFaults is all that is wrong with a log.
 func (t *recordTable) logFaults(log *logbook.Log) (list Faults) {
-	for _, out := range t.out {
+	for n, out := range t.out {
+		if n == mostFaults {
+			return append(list, Fault{File: log.File, Wanted: fmt.Sprintf("and %d more lines", len(t.out)-n)})
+		}
 		list = append(list, Fault{File: log.File, Line: out.Row, Wanted: out.Why})
 	}
 	if len(list) == 0 && len(log.Lines) == 0 {

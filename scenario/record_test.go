@@ -53,7 +53,7 @@ func TestARowThatCannotBeReadIsLeftOutWithItsReason(t *testing.T) {
 		{map[string]string{"hole_order": "1.5"}, `hole_order "1.5": wanted a whole number`},
 		{map[string]string{"latitude": "95"}, "latitude and longitude 95 158: the position"},
 		{map[string]string{"longitude": ""}, "latitude and longitude -48.5 "},
-		{map[string]string{"start": "1 Jan 2030"}, `start "1 Jan 2030": wanted a time in UTC, such as 1987-03-18T03:00`},
+		{map[string]string{"start": "1 Jan 2030"}, `start "1 Jan 2030": wanted a time in UTC, such as 2027-03-18T03:00`},
 		{map[string]string{"end": "2029-12-31T00:00"}, `end "2029-12-31T00:00": wanted a time after the start and at most 200 days later`},
 		{map[string]string{"end": "2031-12-31T00:00"}, "at most 200 days later"},
 		{map[string]string{"n_apc": "", "n_xcb": "", "n_rcb": ""}, "the tools of the cores are not stated"},

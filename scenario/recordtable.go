@@ -1,6 +1,8 @@
 package scenario
 
 import (
+	"bufio"
+	"bytes"
 	"encoding/csv"
 	"errors"
 	"fmt"
@@ -14,8 +16,9 @@ import (
 	"coredays/model/record"
 )
 
-// recordTable reads a CSV of records by the names of its columns. Lines that begin with # are
-// comments. What can't be read of a row is noted; the row is then left out whole.
+// recordTable reads a table of records by the names of its columns, which commas, semicolons or tabs
+// divide. Lines that begin with # are comments. What can't be read of a row is noted; the row is then
+// left out whole.
 type recordTable struct {
 	csv    *csv.Reader
 	column map[string]int
@@ -25,17 +28,17 @@ type recordTable struct {
 	out    []record.LeftOut
 }
 
-// openTable reads the heading, which must have the columns named.
+// openTable reads the heading, which must have the columns named, in small letters or capitals.
 func openTable(name string, r io.Reader, columns []string) (*recordTable, error) {
-	t := &recordTable{csv: csv.NewReader(r), column: map[string]int{}}
-	t.csv.Comment = '#'
-	t.csv.ReuseRecord = true
+	text := bufio.NewReaderSize(r, longestPreamble)
+	t := &recordTable{csv: csv.NewReader(text), column: map[string]int{}}
+	t.csv.Comma, t.csv.Comment, t.csv.ReuseRecord = dividing(text), '#', true
 	head, err := t.csv.Read()
 	if err != nil {
 		return nil, fmt.Errorf("%s: no heading line: %w", name, err)
 	}
 	for i, title := range head {
-		t.column[strings.TrimSpace(strings.TrimPrefix(title, "\ufeff"))] = i
+		t.column[strings.ToLower(strings.TrimSpace(strings.TrimPrefix(title, "\ufeff")))] = i
 	}
 	var missing []string
 	for _, c := range columns {
@@ -44,12 +47,32 @@ func openTable(name string, r io.Reader, columns []string) (*recordTable, error)
 		}
 	}
 	if len(missing) > 0 {
-		return nil, fmt.Errorf("%s: the heading has no column %s", name, strings.Join(missing, ", "))
+		return nil, fmt.Errorf("%s: the heading has no column %s; it is %.80q", name, strings.Join(missing, ", "), strings.Join(head, string(t.csv.Comma)))
 	}
 	return t, nil
 }
 
-// next moves to the next row that has as many cells as the heading.
+// longestPreamble is how far comments may go before the heading for its divider to be found.
+const longestPreamble = 64 << 10
+
+// dividing is what stands between the columns of the heading.
+func dividing(text *bufio.Reader) rune {
+	start, _ := text.Peek(longestPreamble)
+	for line := range bytes.Lines(start) {
+		if bytes.HasPrefix(line, []byte("#")) || len(bytes.TrimSpace(line)) == 0 {
+			continue
+		}
+		for _, divider := range ";\t" {
+			if bytes.ContainsRune(line, divider) && !bytes.ContainsRune(line, ',') {
+				return divider
+			}
+		}
+		break
+	}
+	return ','
+}
+
+// next moves to the next row that has as many cells as the heading; empty ones are passed over.
 func (t *recordTable) next() bool {
 	for {
 		row, err := t.csv.Read()
@@ -57,16 +80,23 @@ func (t *recordTable) next() bool {
 			return false
 		}
 		t.row, t.wrong = row, nil
+		if empty := !slices.ContainsFunc(row, func(cell string) bool { return strings.TrimSpace(cell) != "" }); empty && len(row) > 0 {
+			continue
+		}
 		if err == nil {
 			t.line, _ = t.csv.FieldPos(0)
 			return true
 		}
-		line := 0
+		line, why := 0, err.Error()
 		if parse, ok := errors.AsType[*csv.ParseError](err); ok {
-			line, err = parse.StartLine, parse.Err
+			line, why = parse.StartLine, parse.Err.Error()
 		}
-		t.out = append(t.out, record.LeftOut{Row: line, Why: err.Error()})
-		if !errors.Is(err, csv.ErrFieldCount) {
+		count := errors.Is(err, csv.ErrFieldCount)
+		if count {
+			why = fmt.Sprintf("%d cells, where the heading has %d", len(row), len(t.column))
+		}
+		t.out = append(t.out, record.LeftOut{Row: line, Why: why})
+		if !count {
 			return false // a broken quote loses the rest of the file
 		}
 	}
@@ -107,7 +137,11 @@ func (t *recordTable) oneOf(column string, known []string) {
 
 // number must be there and lie within limits.
 func (t *recordTable) number(column string, least, most float64) float64 {
-	x, err := strconv.ParseFloat(t.text(column), 64)
+	text := t.text(column)
+	if t.csv.Comma != ',' {
+		text = strings.Replace(text, ",", ".", 1)
+	}
+	x, err := strconv.ParseFloat(text, 64)
 	if err != nil || math.IsNaN(x) || x < least || x > most {
 		t.fault(column, fmt.Sprintf("a number from %g to %g", least, most))
 		return 0
@@ -149,7 +183,7 @@ func (t *recordTable) moment(column string) time.Time {
 			return at.UTC()
 		}
 	}
-	t.fault(column, "a time in UTC, such as 1987-03-18T03:00")
+	t.fault(column, "a time in UTC, such as 2027-03-18T03:00")
 	return time.Time{}
 }
 

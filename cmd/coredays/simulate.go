@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
 
 	"github.com/spf13/cobra"
 
@@ -79,7 +80,9 @@ sea days under the rules of the expedition. Without a file it sails the built-in
 
 A log for --log is a table with a line for each thing done, in the order of time, and at least the
 columns from (when it began, UTC, such as 2027-02-23T20:53), site (empty under way), hole, and
-depth_mbsf (of the hole at that time, m below the sea floor). "coredays diary --csv" writes one.`,
+depth_mbsf (of the hole at that time, m below the sea floor; empty before it is spudded). Commas,
+semicolons or tabs divide them; other columns are left alone. The ship arrives at a site with its
+first line, so let that be the arrival. "coredays diary --csv" writes a simulated one.`,
 		Example: `  coredays simulate
   coredays simulate plan.yaml --replications 10000 --seed 7
   coredays simulate plan.yaml --precision 0.2d --json result.json
@@ -131,6 +134,16 @@ type prepared struct {
 	log      *logbook.Log
 }
 
+// notes are those on the log.
+func (p *prepared) notes() (list []string) {
+	if p.log != nil {
+		for _, note := range p.log.Notes {
+			list = append(list, "The log "+p.log.File+": "+note)
+		}
+	}
+	return list
+}
+
 // prepare reads and checks all that is needed.
 func (s *simulation) prepare(args []string) (*prepared, error) {
 	p := &prepared{args: args}
@@ -148,7 +161,7 @@ func (s *simulation) prepare(args []string) (*prepared, error) {
 // conclude tells what came out, and writes the files asked for.
 func (s *simulation) conclude(ctx context.Context, p *prepared, results *sim.Results, run sim.Run, stdout, stderr io.Writer) error {
 	summary := s.describe(results)
-	summary.Anyway, summary.Warnings = s.anyway, append(p.warnings, summary.Warnings...)
+	summary.Anyway, summary.Warnings = s.anyway, slices.Concat(p.warnings, summary.Warnings, p.notes())
 	summary.Invented, summary.Settings = p.invented, s.settings
 	told := s.tell(summary, stdout)
 	orders := s.bestOrder(ctx, p.v, p.args, run, summary, stderr)

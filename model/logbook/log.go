@@ -11,6 +11,7 @@ import (
 type Log struct {
 	File  string
 	Lines []LogLine // in the order of time
+	Notes []string  // what in it is worth a second look
 }
 
 // LogLine is one line of a log.
@@ -23,6 +24,7 @@ type LogLine struct {
 // Stay is the time of a ship at one site.
 type Stay struct {
 	Arrives, Until time.Time // Until is the last that the log tells of it
+	Away           float64   // s that the ship was elsewhere between
 	Ways           []Way     // of the holes, in the order in which they were begun; that in hand to the end of the log
 }
 
@@ -34,19 +36,26 @@ type Way struct {
 
 // WayPoint is how deep a hole was at some time.
 type WayPoint struct {
-	After float64 // s after arriving at the site
+	After float64 // s at the site since arriving there
 	Depth unit.Depth
 }
 
 // At gathers what a log tells of a site; false where it tells nothing. The ship arrives with the first
-// line of the site.
+// line of the site; while she is elsewhere its time stands still.
 func (l *Log) At(site string) (stay Stay, visited bool) {
+	var left time.Time
 	for _, line := range l.Lines {
-		if line.Site != site {
+		switch {
+		case line.Site != site:
+			if visited && left.IsZero() {
+				left = line.From
+			}
 			continue
-		}
-		if !visited {
+		case !visited:
 			stay.Arrives, visited = line.From, true
+		case !left.IsZero():
+			stay.Away += line.From.Sub(left).Seconds()
+			left = time.Time{}
 		}
 		stay.Until = line.From
 		if line.Hole != "" && line.Depth >= 0 {
@@ -68,7 +77,7 @@ func (s *Stay) deepen(line LogLine) {
 		n, s.Ways = len(s.Ways), append(s.Ways, Way{Hole: line.Hole})
 	}
 	w := &s.Ways[n]
-	point := WayPoint{line.From.Sub(s.Arrives).Seconds(), max(line.Depth, w.Deepest())}
+	point := WayPoint{line.From.Sub(s.Arrives).Seconds() - s.Away, max(line.Depth, w.Deepest())}
 	if last := len(w.Points) - 1; last > 0 && w.Points[last].Depth == point.Depth && w.Points[last-1].Depth == point.Depth {
 		w.Points[last] = point // it went on at the same depth
 		return
@@ -91,16 +100,26 @@ func (w *Way) Deepest() unit.Depth {
 	return w.Points[len(w.Points)-1].Depth
 }
 
-// nearly is how far above a depth a hole counts as having come to it, m: the shortest core worth a
-// cycle [common practice], as where it is simulated.
-const nearly = 0.5
+const (
+	// nearly is how far above a depth a hole counts as having come to it, m: the shortest core worth a
+	// cycle [common practice], as where it is simulated.
+	nearly = 0.5
+	// stepwise is by how much a hole gets deeper at once, m: a full core or a joint is 9.5 m, and a line may be
+	// missing. What is logged at wider steps is taken to have gone evenly.
+	stepwise = 20
+)
 
 // CameTo is when the hole was first so deep, s after arriving at the site; false where it never was.
 func (w *Way) CameTo(depth unit.Depth) (after float64, came bool) {
-	for _, p := range w.Points {
-		if p.Depth >= depth-nearly {
+	for i, p := range w.Points {
+		if p.Depth < depth-nearly {
+			continue
+		}
+		if i == 0 || p.Depth-w.Points[i-1].Depth <= stepwise || p.Depth < depth {
 			return p.After, true
 		}
+		before := w.Points[i-1]
+		return before.After + (p.After-before.After)*float64((depth-before.Depth)/(p.Depth-before.Depth)), true
 	}
 	return 0, false
 }

@@ -59,3 +59,25 @@ func TestASiteThatTheLogDoesNotHaveWasNotVisited(t *testing.T) {
 		t.Errorf("visited: %+v", stay)
 	}
 }
+
+// A hand-kept log tells a depth now and then: between lines further apart than a core the hole deepens evenly.
+func TestBetweenLinesFarApartAHoleDeepensEvenly(t *testing.T) {
+	log := Log{Lines: []LogLine{hour(0, "S", "A", 0), hour(10, "S", "A", 100), hour(11, "S", "A", 109.5)}}
+	stay, _ := log.At("S")
+	for depth, after := range map[unit.Depth]float64{0: 0, 25: 2.5, 100: 10, 105: 11, 109.9: 11} {
+		if got, came := stay.Ways[0].CameTo(depth); !came || math.Abs(got-after*3600) > 1e-6 {
+			t.Errorf("came to %g m after %g h, want %g h", float64(depth), got/3600, after)
+		}
+	}
+}
+
+func TestTimeAwayFromASiteIsNoTimeAtIt(t *testing.T) {
+	log := Log{Lines: []LogLine{hour(0, "S", "A", 0), hour(10, "S", "A", 9), hour(12, "", "", none), hour(20, "T", "A", 5), hour(30, "", "", none), hour(40, "S", "B", 0), hour(44, "S", "B", 8)}}
+	stay, _ := log.At("S")
+	if stay.Away != 28*3600 {
+		t.Errorf("away for %g h, want 28", stay.Away/3600)
+	}
+	if got, _ := stay.Ways[1].CameTo(8); got != 16*3600 {
+		t.Errorf("hole B came to 8 m after %g h at the site, want 16", got/3600)
+	}
+}
