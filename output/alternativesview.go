@@ -46,7 +46,7 @@ func alternativesViewOf(c *logbook.Comparison) (*alternativesView, error) {
 		v.Unsettled, v.Pairing = unsettled(c), pairingSentence(c)
 	}
 	if len(c.Alternatives) > 2 {
-		v.Notes = append(v.Notes, "Unbeaten: "+unbeatenWords+".")
+		v.Notes = append(v.Notes, "Not beaten on all three: "+unbeatenWords+"; it may still stand behind the first, which goes by chance, then days, then core.")
 	}
 	v.Table = remarked(c, alternativesSheet(c).only(columns...))
 	return v, nil
@@ -61,7 +61,7 @@ func remarked(c *logbook.Comparison, t *sheet) *sheet {
 			remarks = append(remarks, "planned")
 		}
 		if starred(c, i) {
-			remarks = append(remarks, "unbeaten")
+			remarks = append(remarks, "not beaten on all three")
 		}
 		t.rows[n] = append(t.rows[n], strings.Join(remarks, ", "))
 	}
@@ -129,4 +129,14 @@ func ordersViewOf(c *logbook.Comparison) (*ordersView, error) {
 	var err error
 	v.Alternatives, err = alternativesViewOf(c)
 	return v, err
+}
+
+// otherOrder tells of an order that is better than that of the scenario, where one was found.
+func otherOrder(c *logbook.Comparison) []string {
+	if c == nil || !answers(c) || c.Planned < 0 || c.Planned == c.Best || c.Alternatives[c.Planned].Alike {
+		return nil
+	}
+	best := &c.Alternatives[c.Best]
+	return []string{"Another order of the sites does better: " + best.Name + ". " +
+		happens(best.Summary.Allotted.ChancePrimary, c.Replications, "With it everything of rank 1 at the primary sites gets done", "With it not everything of rank 1 gets done")}
 }

@@ -77,7 +77,7 @@ var longNumber = regexp.MustCompile(`(\d+\.\d{2})\d+`)
 // shortened gives fonts that stand in for that of the measurements, whose widths are the same, and
 // numbers to a hundredth of a point.
 func shortened(text string) string {
-	text = strings.ReplaceAll(text, "font-family:Liberation Sans;font-variant:normal;font-style:normal", "font-family:Liberation Sans,Arial,Helvetica,sans-serif")
+	text = strings.ReplaceAll(text, "font-family:Liberation Sans;", "font-family:Liberation Sans,Arial,Helvetica,sans-serif;")
 	return longNumber.ReplaceAllString(text, "$1")
 }
 

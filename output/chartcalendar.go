@@ -25,7 +25,7 @@ func calendarChart(r *Report) *chart {
 	p := newPlot("days after sailing, and dates (UTC)", "")
 	rows := float64(len(s.Sites) + 2)
 	end := inDays(s.Needed.Total)
-	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = 0, calendarEnd(s), -0.6, rows-0.4
+	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = 0, calendarEnd(s), -0.6, rows+0.1
 	p.X.Tick.Marker = dateTicks(s.Sails, p.X.Max)
 	gridlines(p, true, false)
 	days := s.Allotted.SeaDays.Days()
@@ -38,19 +38,16 @@ func calendarChart(r *Report) *chart {
 		row := rows - 2 - float64(i)
 		ticks = append(ticks, plot.Tick{Value: row, Label: clipped(s.Sites[i].Name, 22)})
 		last = calendarRow(p, &s.Sites[i], row, last)
-		if i == 0 && s.Sites[i].Days.N > 1 {
-			nameRanges(p, &s.Sites[i], row)
-		}
 	}
 	ticks = append(ticks, plot.Tick{Value: 0, Label: clipped(portOf(r, false), 22)})
 	if defined(end.P50) {
 		passage(p, last, plotter.XY{X: end.P50, Y: 0})
 		rangeOf(p, end, 0, 0, draw.CircleGlyph{}, draw.RingGlyph{}, plum)
 	}
-	p.Add(remarks(remark{x: days, y: rows - 0.4, text: figures(days) + " sea days", align: 1, dy: -5}))
+	p.Add(remarks(remark{x: days, y: rows - 0.15, text: given(days) + " sea days", bare: true, inside: true}), rangesKey(days < p.X.Max/2, rows-0.15, s.Replications))
 	p.Y.Tick.Marker = ticks
 	p.Y.Tick.Length = 0
-	c.width, c.height = chartWidth, vg.Length(rows)*0.95*vg.Centimeter+1.9*vg.Centimeter
+	c.width, c.height = chartWidth, vg.Length(rows)*0.95*vg.Centimeter+2.4*vg.Centimeter
 	c.desc = calendarWords(s)
 	c.alone(p)
 	return c
@@ -90,10 +87,20 @@ func calendarRow(p *plot.Plot, site *logbook.Site, row float64, last plotter.XY)
 	return plotter.XY{X: leaves.P50, Y: row - 0.15}
 }
 
-// nameRanges says beside those of the first site what the two ranges are.
-func nameRanges(p *plot.Plot, site *logbook.Site, row float64) {
-	p.Add(remarks(remark{x: inDays(site.Arrives).P90, y: row + 0.3, text: "arrives, P10 to P90", align: 1, color: ochre, bare: true},
-		remark{x: inDays(site.Leaves).P90, y: row - 0.3, text: "leaves, P10 to P90", align: 1, color: plum, bare: true}))
+// rangesKey says above the rows what the two ranges are, at the end that the sea days leave free.
+func rangesKey(right bool, y float64, replications int) drawing {
+	of := orLess(", P10 to P90", replications > 1)
+	return func(c draw.Canvas, at func(x, y float64) vg.Point) {
+		left := c.Min.X + 6
+		if right {
+			left = c.Max.X - 190
+		}
+		for i, name := range []string{"arrives" + of, "leaves" + of} {
+			p := vg.Point{X: left + vg.Length(i)*100, Y: at(0, y).Y}
+			remark{text: name, align: 1, dx: 2, color: []color.Color{ochre, plum}[i], bare: true}.write(c, p)
+			c.DrawGlyphNoClip(draw.GlyphStyle{Color: []color.Color{ochre, plum}[i], Radius: 2.6, Shape: []draw.GlyphDrawer{draw.TriangleGlyph{}, draw.SquareGlyph{}}[i]}, p)
+		}
+	}
 }
 
 // passage draws the way between places.
@@ -134,15 +141,6 @@ func portOf(r *Report, first bool) string {
 		return orElse(r.Plan.From.Name, "port")
 	}
 	return orElse(r.Plan.To.Name, "port")
-}
-
-// clipped shortens a name for the margin of a chart; the table beside it has the whole.
-func clipped(name string, width int) string {
-	runes := []rune(printable(name))
-	if len(runes) <= width {
-		return string(runes)
-	}
-	return string(runes[:width-1]) + "…"
 }
 
 // calendarWords tells the calendar to those who can't see it.

@@ -27,7 +27,7 @@ func alternativesCharts(c *logbook.Comparison) []*chart {
 		r.names, r.words = append(r.names, alternativeLabel(c, i)), append(r.words, alternativeWords(c, i))
 	}
 	allotted := func(i int) *logbook.Allotted { return &c.Alternatives[list[i]].Summary.Allotted }
-	r.sides = []rowsPanel{neededPanel(c, list), chancesPanel(0.24, allotted)}
+	r.sides = []rowsPanel{neededPanel(c, list), chancesPanel(0.24, c.Replications, allotted)}
 	if len(list) > 1 {
 		r.sides = append(r.sides, morePanel(c, list))
 	}
@@ -36,14 +36,13 @@ func alternativesCharts(c *logbook.Comparison) []*chart {
 
 // alternativeLabel is a name for the margin; long names of files differ at their end.
 func alternativeLabel(c *logbook.Comparison, i int) string {
-	name := []rune(c.Alternatives[i].Name)
-	if c.Question != logbook.WhichPlan || len(name) <= mostOfAFile {
-		return string(name)
+	if c.Question != logbook.WhichPlan {
+		return c.Alternatives[i].Name
 	}
-	return "…" + string(name[len(name)-mostOfAFile+1:])
+	return clippedBefore(c.Alternatives[i].Name, mostOfAFile)
 }
 
-const mostOfAFile = 26 // characters
+const mostOfAFile = 26 // columns
 
 // moreKey tells how to read the right of the chart.
 func moreKey(c *logbook.Comparison) string {
@@ -85,7 +84,7 @@ func neededPanel(c *logbook.Comparison, list []int) rowsPanel {
 			sea := s.Allotted.SeaDays.Days()
 			upright(p, draw.LineStyle{Color: ink, Width: 1, Dashes: dashes[2]}, sea, y, 0.5)
 			if y == 0 {
-				p.Add(remarks(remark{x: sea, y: y, dy: 18, text: figures(sea) + " sea days", bare: true}))
+				p.Add(remarks(remark{x: sea, y: y, dy: 18, text: given(sea) + " sea days", bare: true}))
 			}
 			days := inDays(told(s.Needed.Total))
 			if spreads(days) {
@@ -93,14 +92,18 @@ func neededPanel(c *logbook.Comparison, list []int) rowsPanel {
 			}
 			p.Add(hollow(draw.CircleGlyph{}, draw.RingGlyph{}, deep, 3, plotter.XYs{{X: days.P50, Y: y}}))
 			if y < 0 && sea != c.Alternatives[list[i-1]].Summary.Allotted.SeaDays.Days() {
-				p.Add(remarks(remark{x: sea, y: y, text: figures(sea), align: 1, dx: -2, dy: 7}))
+				p.Add(remarks(remark{x: sea, y: y, text: given(sea), align: 1, dx: -2, dy: 7}))
 			}
 		}}
 }
 
 // chancesPanel is the chances within the days, their marks named at the first row.
-func chancesPanel(width float64, of func(row int) *logbook.Allotted) rowsPanel {
-	return rowsPanel{width: width, title: "done within the days", axis: "expeditions of 100", low: -9, high: 109, parts: 5,
+func chancesPanel(width float64, replications int, of func(row int) *logbook.Allotted) rowsPanel {
+	axis := "expeditions of 100"
+	if replications < 2 {
+		axis = "0 no, 100 yes"
+	}
+	return rowsPanel{width: width, title: "done within the days", axis: axis, low: -9, high: 109, parts: 5,
 		row: func(p *plot.Plot, i int, y float64) {
 			a := of(i)
 			ends := plotter.XYs{{X: 100 * a.ChanceAll, Y: y}, {X: 100 * a.ChancePrimary, Y: y}}

@@ -25,7 +25,7 @@ func curveChart(s *logbook.Summary) *chart {
 	}
 	days, share := s.Allotted.SeaDays.Days(), 100*doneWithin(s)
 	p.X.Min, p.X.Max = curveRange(points, days)
-	p.Y.Min, p.Y.Max = 0, 104
+	p.Y.Min, p.Y.Max = 0, 113 // the sea days are named above the curve
 	step := roundStep(p.X.Max-p.X.Min, 10)
 	p.X.Tick.Marker = evenly(0, p.X.Max, step, func(x float64) string { return figures(x) })
 	p.Y.Tick.Marker = evenly(0, 100, 20, func(x float64) string { return fmt.Sprintf("%.0f", x) })
@@ -35,16 +35,19 @@ func curveChart(s *logbook.Summary) *chart {
 	p.Add(line(draw.LineStyle{Color: deep, Width: 2.2}, points))
 	t := inDays(s.Needed.Total)
 	decimals := places(t.P10, t.P50, t.P90)
-	p.Add(spots(draw.CircleGlyph{}, deep, 3.2, plotter.XYs{{X: t.P10, Y: 10}, {X: t.P50, Y: 50}, {X: t.P90, Y: 90}}))
-	p.Add(spots(draw.BoxGlyph{}, ochre, 3.2, plotter.XYs{{X: days, Y: share}}))
-	p.Add(remarks(
-		remark{x: t.P10, y: 10, text: "P10 " + fixed(t.P10, decimals) + " d", bare: true, align: 1, dx: 3, dy: -3},
-		remark{x: t.P50, y: 50, text: "P50 " + fixed(t.P50, decimals) + " d", bare: true, align: 1, dx: 3, dy: -3},
-		remark{x: t.P90, y: 90, text: "P90 " + fixed(t.P90, decimals) + " d", bare: true, align: 1, dx: 3, dy: -3},
-		remark{x: days, y: 104, text: figures(days) + " sea days", align: -1, dy: -6, bare: true},
-		remark{x: days, y: share, text: fmt.Sprintf("%s of 100 need no more", percent(share/100)), align: -1, dx: -3, dy: 6, bare: true}))
+	marks := plotter.XYs{{X: t.P10, Y: 10}, {X: t.P50, Y: 50}, {X: t.P90, Y: 90}}
+	p.Add(spots(draw.CircleGlyph{}, deep, 3.2, marks), spots(draw.BoxGlyph{}, ochre, 3.2, plotter.XYs{{X: days, Y: share}}))
+	p.Add(remarks(remark{x: days, y: 108.5, text: given(days) + " sea days", bare: true, inside: true}))
+	var names []remark
+	for _, m := range marks {
+		names = append(names, remark{x: m.X, y: m.Y, text: fmt.Sprintf("P%.0f %s d", m.Y, fixed(m.X, decimals)), bare: true})
+	}
+	if share > 0 && share < 100 {
+		names = append(names, remark{x: days, y: share, text: percent(share/100) + " of 100 need no more", bare: true})
+	}
+	p.Add(whereFree(names, points, plotter.XYs{{X: days, Y: 0}, {X: days, Y: 104}}))
 	c.desc = fmt.Sprintf("One expedition in ten needs less than %s days, half less than %s, nine in ten less than %s; %s of 100 need no more than the %s sea days.",
-		fixed(t.P10, decimals), fixed(t.P50, decimals), fixed(t.P90, decimals), percent(share/100), figures(days))
+		fixed(t.P10, decimals), fixed(t.P50, decimals), fixed(t.P90, decimals), percent(share/100), given(days))
 	c.alone(p)
 	return c
 }

@@ -62,7 +62,7 @@ func savesPanel(list []*logbook.Cut) rowsPanel {
 
 // restPanel is the chances of what is left, those as planned marked.
 func restPanel(c *logbook.Comparison, list []*logbook.Cut) rowsPanel {
-	panel := chancesPanel(0.34, func(i int) *logbook.Allotted { return &list[i].Alternative.Allotted })
+	panel := chancesPanel(0.34, c.Replications, func(i int) *logbook.Allotted { return &list[i].Alternative.Allotted })
 	marks, planned := panel.row, &c.Alternatives[0].Summary.Allotted
 	panel.row = func(p *plot.Plot, i int, y float64) {
 		upright(p, draw.LineStyle{Color: deep, Width: 1, Dashes: dashes[1]}, 100*planned.ChancePrimary, y, 0.5)
@@ -86,8 +86,8 @@ func moreDaysChart(c *logbook.Comparison) *chart {
 	p.Y.Tick.Marker = evenly(0, 100, 20, func(x float64) string { return fmt.Sprintf("%.0f", x) })
 	var ticks plot.ConstantTicks
 	for _, d := range list {
-		ticks = append(ticks, plot.Tick{Value: days + d.Days, Label: figures(days + d.Days)})
-		ch.desc += fmt.Sprintf("%s sea days: rank 1 done %s %%, all %s %%. ", figures(days+d.Days), percent(d.First), percent(d.All))
+		ticks = append(ticks, plot.Tick{Value: days + d.Days, Label: given(days + d.Days)})
+		ch.desc += fmt.Sprintf("%s sea days: rank 1 done %s %%, all %s %%. ", given(days+d.Days), percent(d.First), percent(d.All))
 	}
 	p.X.Tick.Marker = ticks
 	gridlines(p, true, true)

@@ -14,10 +14,15 @@ import (
 
 // doneChart draws the chance of each hole and task within the sea days.
 func doneChart(s *logbook.Summary) *chart {
-	c := &chart{name: "done", title: fmt.Sprintf("What gets done within the %s sea days", figures(s.Allotted.SeaDays.Days())), width: chartWidth,
+	c := &chart{name: "done", title: fmt.Sprintf("What gets done within the %s sea days", given(s.Allotted.SeaDays.Days())), width: chartWidth,
 		key:    "Full circle: rank 1; square: rank 2; triangle: a later rank. Rank 1 is dropped last. In the order of the visits.",
 		behind: []*sheet{chancesSheet(s)}}
-	p := newPlot("expeditions of 100 in which it is done", "")
+	axis, name := "expeditions of 100 in which it is done", func(x float64) string { return fmt.Sprintf("%.0f", x) }
+	step := 20.0
+	if s.Replications < 2 {
+		axis, name, step = "done in this one expedition", func(x float64) string { return chance(x, 1) }, 100
+	}
+	p := newPlot(axis, "")
 	var ticks plot.ConstantTicks
 	row := 0.0
 	for i := range s.Sites {
@@ -35,7 +40,7 @@ func doneChart(s *logbook.Summary) *chart {
 		row += 0.5
 	}
 	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = -1.5, 108, -row+0.2, 0.7
-	p.X.Tick.Marker = evenly(0, 100, 20, func(x float64) string { return fmt.Sprintf("%.0f", x) })
+	p.X.Tick.Marker = evenly(0, 100, step, name)
 	p.Y.Tick.Marker, p.Y.Tick.Length, p.Y.LineStyle.Width = ticks, 0, 0
 	c.height = vg.Length(row)*0.45*vg.Centimeter + 1.7*vg.Centimeter
 	c.alone(p)

@@ -58,7 +58,7 @@ func (r *rowsChart) part(from, to int) *chart {
 	few := *r.table
 	few.rows = few.rows[from:to]
 	c.behind = []*sheet{&few}
-	c.width, c.height = chartWidth, (vg.Length(to-from)*rowHeight(to-from)+2.9)*vg.Centimeter
+	c.width, c.height = chartWidth, (vg.Length(to-from)*rowHeight(to-from)+2.9+topScale(to-from))*vg.Centimeter
 	at := 0.0
 	for k, side := range r.sides {
 		p := side.plot(from, to)
@@ -85,15 +85,39 @@ func (r *rowsChart) margin(from, to int) (ticks plot.ConstantTicks) {
 // rowHeight in centimetres is less where there are many, so that a sheet holds them with heading and key.
 func rowHeight(n int) vg.Length { return min(0.75, max(0.45, 18/vg.Length(n))) }
 
+// topScale is the height in centimetres of a second scale above the rows, for so many that the one below
+// is far from the first.
+func topScale(n int) vg.Length {
+	if n > 12 {
+		return 0.4
+	}
+	return 0
+}
+
+// scaleOnTop writes the ticks at the upper edge too.
+func scaleOnTop(ticks plot.ConstantTicks) drawing {
+	return func(c draw.Canvas, at func(x, y float64) vg.Point) {
+		for _, t := range ticks {
+			p := vg.Point{X: at(t.Value, 0).X, Y: c.Max.Y}
+			remark{text: t.Label, dy: -5, bare: true}.write(c, p)
+		}
+		c.StrokeLine2(draw.LineStyle{Color: stone, Width: 0.5}, c.Min.X, c.Max.Y, c.Max.X, c.Max.Y)
+	}
+}
+
 // plot draws some rows; room is left above them for names.
 func (r *rowsPanel) plot(from, to int) *plot.Plot {
 	p := newPlot(r.axis, "")
 	titled(p, r.title)
 	n := to - from
-	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = r.low, r.high, 0.4-float64(n), 0.5+0.75/float64(rowHeight(n))
+	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = r.low, r.high, 0.4-float64(n), 0.5+float64((0.75+topScale(n))/rowHeight(n))
 	step := roundStep(r.high-r.low, r.parts)
 	first := math.Ceil(r.low/step) * step
-	p.X.Tick.Marker = evenly(first, r.high, step, func(x float64) string { return figures(math.Round(x/step) * step) })
+	ticks := evenly(first, r.high, step, func(x float64) string { return figures(math.Round(x/step) * step) })
+	p.X.Tick.Marker = ticks
+	if topScale(n) > 0 {
+		p.Add(scaleOnTop(ticks))
+	}
 	p.Y.Tick.Marker, p.Y.Tick.Length, p.Y.LineStyle.Width = plot.ConstantTicks{}, 0, 0
 	gridlines(p, true, false)
 	for i := 1; i < n; i += 2 {

@@ -38,8 +38,12 @@ func seaChart(r *Report) *chart {
 		names = append(names, s.Place)
 		c.desc += fmt.Sprintf("%s: mean Hs %s m in %s. ", s.Place, figures(s.MadeYear.Mean(int(r.Summary.Sails.Month())-1)), r.Summary.Sails.Month())
 	}
-	seaLines(heights, left, names)
-	seaLines(work, right, names)
+	if len(names) > mostLines {
+		c.key += fmt.Sprintf(" The band holds all %d places; the line of the calmest and that of the roughest are drawn, by the mean height of the year, and the table has the rest.", len(names))
+	}
+	named := namedSeas(r.Seas)
+	seaLines(heights, left, names, named)
+	seaLines(work, right, names, named)
 	c.panels = []panel{{heights, 0, 0.5}, {work, 0.5, 1}}
 	return c
 }
@@ -63,7 +67,7 @@ func monthly(of func(month int) float64) (points plotter.XYs) {
 
 // monthAxis is an axis of months, those of the expedition shaded.
 func monthAxis(p *plot.Plot, r *Report) {
-	p.X.Min, p.X.Max = 0.6, 14.4
+	p.X.Min, p.X.Max = 0.6, 12.4+11.8*float64(nameRoom(r.Seas)/(monthsWidth-nameRoom(r.Seas)))
 	p.X.Tick.Marker = evenly(1, 12, 1, func(m float64) string { return time.Month(m).String()[:1] })
 	p.Add(drawing(func(c draw.Canvas, at func(x, y float64) vg.Point) {
 		for m := range expeditionMonths(r.Summary) {
@@ -86,8 +90,24 @@ func expeditionMonths(s *logbook.Summary) map[int]bool {
 	return months
 }
 
-// seaLines draws a line a site with its name at the right end, names apart.
-func seaLines(p *plot.Plot, lines []plotter.XYs, names []string) {
+// seaLines draws a line a place with its name at the right end, names apart; of many places a band and
+// the lines of those named.
+func seaLines(p *plot.Plot, lines []plotter.XYs, names []string, named []int) {
+	seaScale(p, lines)
+	if len(named) < len(lines) {
+		p.Add(area(seeThrough(deep, 0.18), bandOf(lines)))
+	}
+	var few []plotter.XYs
+	var theirs []string
+	for n, i := range named {
+		p.Add(line(strokeOf(n), lines[i]), spots(glyphOf(n), shade(n), 2.2, lines[i]))
+		few, theirs = append(few, lines[i]), append(theirs, names[i])
+	}
+	p.Add(endNames(few, theirs))
+}
+
+// seaScale is the axis that all lines fit.
+func seaScale(p *plot.Plot, lines []plotter.XYs) {
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, points := range lines {
 		for _, xy := range points {
@@ -101,10 +121,6 @@ func seaLines(p *plot.Plot, lines []plotter.XYs, names []string) {
 	p.Y.Min, p.Y.Max = math.Floor(low/step)*step, math.Ceil(high/step)*step
 	p.Y.Tick.Marker = evenly(p.Y.Min, p.Y.Max, step, func(y float64) string { return figures(y) })
 	gridlines(p, false, true)
-	for i, points := range lines {
-		p.Add(line(strokeOf(i), points), spots(glyphOf(i), shade(i), 2.2, points))
-	}
-	p.Add(endNames(lines, names))
 }
 
 // endNames writes the names of lines behind their ends, moved apart where they would touch.
@@ -131,7 +147,7 @@ func endNames(lines []plotter.XYs, names []string) drawing {
 			}
 		}
 		for _, e := range ends {
-			remark{text: clipped(names[e.line], 10), align: 1, dx: 8, color: shade(e.line)}.write(c, e.at)
+			remark{text: trimmed(names[e.line], lettering(8, ink), mostNameRoom), align: 1, dx: 8, color: shade(e.line)}.write(c, e.at)
 			c.StrokeLine2(draw.LineStyle{Color: shade(e.line), Width: 0.7}, e.from.X+3, e.from.Y, e.at.X+11, e.at.Y)
 		}
 	}

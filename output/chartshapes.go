@@ -5,6 +5,7 @@ import (
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
+	plottext "gonum.org/v1/plot/text"
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
 )
@@ -66,6 +67,7 @@ type remark struct {
 	size   vg.Length
 	color  color.Color
 	bare   bool // no halo: the ground is even
+	inside bool // moved sideways into the panel where it stands out
 }
 
 // remarks writes texts, on a halo of paper so that lines behind them don't spoil them.
@@ -78,23 +80,37 @@ func remarks(list ...remark) drawing {
 }
 
 func (r remark) write(c draw.Canvas, p vg.Point) {
+	style, at, box := r.set(p)
+	if r.inside {
+		aside := max(0, c.Min.X-box.Min.X) - max(0, box.Max.X-c.Max.X)
+		at.X, box = at.X+aside, box.Add(vg.Point{X: aside})
+	}
+	if !r.bare {
+		box.Min.X, box.Max.X = box.Min.X-1, box.Max.X+1
+		c.SetColor(seeThrough(paper, 0.8))
+		c.Fill(box.Path())
+	}
+	c.FillText(style, at, r.text)
+}
+
+// set is the lettering of a remark to a point, where it is written and what it covers.
+func (r remark) set(p vg.Point) (style plottext.Style, at vg.Point, box vg.Rectangle) {
 	if r.size == 0 {
 		r.size = 8
 	}
 	if r.color == nil {
 		r.color = ink
 	}
-	style := lettering(r.size, r.color)
+	style = lettering(r.size, r.color)
 	style.XAlign, style.YAlign = map[float64]draw.XAlignment{-1: draw.XRight, 0: draw.XCenter, 1: draw.XLeft}[r.align], draw.YCenter
-	p.X += r.dx + vg.Length(r.align)*4
-	p.Y += r.dy + r.size/7 // the middle of a line of text is above that of its letters
-	if !r.bare {
-		box := style.Rectangle(r.text).Add(p)
-		box.Min.X, box.Max.X = box.Min.X-1, box.Max.X+1
-		c.SetColor(seeThrough(paper, 0.8))
-		c.Fill(box.Path())
-	}
-	c.FillText(style, p, r.text)
+	at = vg.Point{X: p.X + r.dx + vg.Length(r.align)*4, Y: p.Y + r.dy + r.size/7} // the middle of a line of text is above that of its letters
+	return style, at, style.Rectangle(r.text).Add(at)
+}
+
+// box is what a remark to a point covers.
+func (r remark) box(p vg.Point) vg.Rectangle {
+	_, _, box := r.set(p)
+	return box
 }
 
 // bars fills rectangles lying on rows: from and to on the x axis, row on the y axis.

@@ -48,7 +48,7 @@ func seeThrough(c color.NRGBA, share float64) color.NRGBA {
 
 // lettering is text of a size.
 func lettering(size vg.Length, c color.Color) plottext.Style {
-	return plottext.Style{Color: c, Font: font.Font{Typeface: "Liberation", Variant: "Sans", Size: size}, Handler: plot.DefaultTextHandler}
+	return plottext.Style{Color: c, Font: font.Font{Typeface: "Liberation", Variant: "Sans", Size: size}, Handler: lettersOf}
 }
 
 // newPlot is an empty plot with its axes named.
@@ -57,10 +57,8 @@ func newPlot(x, y string) *plot.Plot {
 	p.BackgroundColor = nil
 	for axis, label := range map[*plot.Axis]string{&p.X: x, &p.Y: y} {
 		axis.Label.Text = label
-		handler := axis.Label.TextStyle
-		handler.Font, handler.Color = lettering(9, ink).Font, ink
-		axis.Label.TextStyle = handler
-		axis.Tick.Label.Font, axis.Tick.Label.Color = lettering(8, ink).Font, ink
+		axis.Label.TextStyle.Font, axis.Label.TextStyle.Color = lettering(9, ink).Font, ink
+		axis.Tick.Label.Font, axis.Tick.Label.Color, axis.Tick.Label.Handler = lettering(8, ink).Font, ink, lettersOf
 		axis.LineStyle.Color, axis.Tick.LineStyle.Color = stone, stone
 		axis.Padding = 0
 	}

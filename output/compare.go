@@ -89,8 +89,8 @@ func firstLines(c *logbook.Comparison) []string {
 	a := &best.Allotted
 	return []string{
 		happens(a.ChancePrimary, c.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 gets done"),
-		fmt.Sprintf("The whole programme needs P50 %s d; %s m of core come up within %s days.", figures(inDays(best.Needed.Total).P50),
-			figures(a.Recovered.Mean), figures(a.SeaDays.Days())),
+		fmt.Sprintf("The whole programme needs P50 %s d; P50 %s m of core come up within %s days.", figures(inDays(best.Needed.Total).P50),
+			figures(middle(a.Recovered)), given(a.SeaDays.Days())),
 	}
 }
 

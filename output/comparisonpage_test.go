@@ -187,3 +187,17 @@ func TestNamesOfAlternativesAreTextOnThePage(t *testing.T) {
 		t.Errorf("a name became %s of the page", bad)
 	}
 }
+
+func TestThePageOfAPlanLeadsWithAnOrderThatIsBetter(t *testing.T) {
+	const lead = "Another order of the sites does better: TR-01, TR-02. With it everything of rank 1 at the primary sites gets done in 90 of 100 expeditions."
+	c := threeOrders()
+	c.Alternatives[0].Alike = false
+	for name, orders := range map[string]*logbook.Comparison{lead: c, "": threeOrders()} { // alike: nothing is said to be better
+		r := reportOn(ordinary())
+		r.Orders = orders
+		page := printed(t, func(w io.Writer) error { return HTML(w, r) })
+		if got := strings.Contains(page, "does better"); got != (name != "") || !strings.Contains(page, name) {
+			t.Errorf("the page says of a better order: %t, want %q", got, name)
+		}
+	}
+}

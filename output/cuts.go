@@ -16,7 +16,9 @@ import (
 // holes and sites with the fewest metres a day first.
 func (p *page) cuts(c *logbook.Comparison) error {
 	p.heading("What each thing costs and yields")
-	p.say("%s", asPlannedSentence(c))
+	for _, text := range append([]string{asPlannedSentence(c)}, cheapestSentence(c)...) {
+		p.say("%s", text)
+	}
 	p.WriteByte('\n')
 	columns := []column{words("without", 34), numbers("saves (d)\nmean"), numbers("\nP50"), numbers("\nP90"), numbers("core less\n(m)"), numbers("m a day\nsaved"),
 		numbers("section\nless (%)"), numbers("the rest (%):\nrank 1"), numbers("\nall")}
@@ -38,7 +40,35 @@ func (p *page) cuts(c *logbook.Comparison) error {
 
 // cutsNote tells what the columns of the table are of.
 const cutsNote = "Saves and core: of the whole programme, no deadline, replication by replication; what comes later meets another sea, so one " +
-	"thing less may cost days once in a while. Section: points of the site's section that no hole brings up any more. The rest: chances within the days of what is left."
+	"thing less may cost days once in a while. Section: points of the site's section that no hole brings up any more. The rest: chances within the days of what is left. " +
+	"Order: measurements and tasks by the days saved, the most first; holes and sites by the core for each day saved, the least first."
+
+// worthCutting is how much a hole must save to be worth naming.
+const worthCutting = float64(unit.Day) / 2
+
+// cheapestSentence names the hole that costs the least core for a day saved among those that save
+// enough to matter; none where no hole can be left out.
+func cheapestSentence(c *logbook.Comparison) []string {
+	holes := cutsOf(c, plan.WholeHole)
+	if len(holes) == 0 {
+		return nil
+	}
+	for _, cut := range holes { // the least core for a day first
+		if cut.Saves.Mean >= worthCutting {
+			return []string{fmt.Sprintf("Of the holes that save half a day or more, %s costs the least core for each day: leaving it out saves %s d and costs %s, mean of the whole programme.",
+				cutName(cut), signedFixed(cut.Saves.Mean/float64(unit.Day), 1), coreCost(cut))}
+		}
+	}
+	return []string{"No hole by itself saves half a day."}
+}
+
+// coreCost tells the core that a cut costs.
+func coreCost(cut *logbook.Cut) string {
+	if cut.Metres.Mean < 0.5 {
+		return "no core"
+	}
+	return fixed(cut.Metres.Mean, 0) + " m of core"
+}
 
 // asPlannedSentence tells what gets done with nothing cut.
 func asPlannedSentence(c *logbook.Comparison) string {
@@ -107,7 +137,7 @@ func (p *page) moreDays(c *logbook.Comparison) error {
 		numbers("more\n(points)"), numbers("core\n(m)"), numbers("more\n(m)")}
 	var rows [][]string
 	for _, d := range daysAndPlanned(c) {
-		row := []string{figures(days + d.Days), percent(d.First), "", percent(d.All), "", fixed(d.Metres, 0), ""}
+		row := []string{given(days + d.Days), percent(d.First), "", percent(d.All), "", fixed(d.Metres, 0), ""}
 		if d.Days != 0 {
 			row[2], row[4], row[6] = points(d.FirstMore), points(d.AllMore), bounded(d.MetresMore, 0)
 		}

@@ -43,7 +43,7 @@ func (p *page) differences(c *logbook.Comparison) error {
 }
 
 func differencesHeading(c *logbook.Comparison) string {
-	return fmt.Sprintf("Differences%s, replication by replication (mean and its 95 %% interval)", orLess(" from "+c.Alternatives[c.Best].Name, len(c.Alternatives) > mostPaired))
+	return fmt.Sprintf("Differences%s, replication by replication (mean, and 95 %% interval of each by itself)", orLess(" from "+c.Alternatives[c.Best].Name, len(c.Alternatives) > mostPaired))
 }
 
 // differencesTold are all of few alternatives, and of many those from the first.

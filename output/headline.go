@@ -28,7 +28,7 @@ func plusMinus(days logbook.Spread) string {
 // allotted prints the second result: what gets done within the days.
 func (p *page) allotted(s *logbook.Summary) error {
 	a := &s.Allotted
-	p.heading("What gets done in %s days (under the rules of the expedition)", figures(a.SeaDays.Days()))
+	p.heading("What gets done in %s days (under the rules of the expedition)", given(a.SeaDays.Days()))
 	p.say("%s", happens(a.ChanceAll, s.Replications, "The whole programme fits", "The whole programme does not fit"))
 	p.say("%s", happens(a.ChancePrimary, s.Replications, "Everything of rank 1 at the primary sites gets done",
 		"Not everything of rank 1 at the primary sites gets done"))

@@ -33,7 +33,7 @@ func (p *page) holes(s *logbook.Summary) error {
 		return err
 	}
 	p.say("Refusal: of a piston corer, over the expeditions in which one was refused. Section: share of the site's section "+
-		"recovered in this hole or one before it%s. Done: within %s days.", orLess(", P50", several), figures(s.Allotted.SeaDays.Days()))
+		"recovered in this hole or one before it%s. Done: within %s days.", orLess(", P50", several), given(s.Allotted.SeaDays.Days()))
 	return nil
 }
 

@@ -7,6 +7,7 @@ import (
 
 	"coredays/model/basis"
 	"coredays/model/check"
+	"coredays/model/logbook"
 )
 
 // reportView is what the page shows, ready to be set.
@@ -65,8 +66,8 @@ type basisGroup struct {
 // reportViewOf gathers what the page shows.
 func reportViewOf(r *Report) (*reportView, error) {
 	s := r.Summary
-	v := &reportView{Style: template.CSS(reportStyle), Title: orElse(s.Scenario, "Unnamed scenario"), Sub: subtitle(r), Headline: headlines(s),
-		Facts: facts(s), Warnings: s.Warnings, Pictures: map[string]*picture{}, Consumables: consumablesSheet(s), Cautions: check.Cautions(),
+	v := &reportView{Style: template.CSS(reportStyle), Title: orElse(s.Scenario, "Unnamed scenario"), Sub: subtitle(r), Headline: append(headlines(s), otherOrder(r.Orders)...),
+		Facts: tiles(s), Warnings: s.Warnings, Pictures: map[string]*picture{}, Consumables: consumablesSheet(s), Cautions: check.Cautions(),
 		Run: runSheet(r).only("what", "value"), Call: call(s), BasisWords: basisWords(r.Basis), Matters: mattersSheet(r)}
 	for _, c := range r.charts() {
 		svg, err := c.svg()
@@ -84,7 +85,7 @@ func reportViewOf(r *Report) (*reportView, error) {
 		site := &s.Sites[i]
 		stay := r.logged(site)
 		v.Sites = append(v.Sites, siteView{siteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], strings.ReplaceAll(siteWords(site)+loggedWords(site, &stay), " %", "\u00a0%"), // no line begins with %
-			holes.where("site", site.Name).only("hole", "rank", "days_p10", "days_p50", "days_p90", "depth_p50", "refusal_p50", "chance_refused", "section_p50", "chance_done")})
+			holes.where("site", site.Name).only("hole", "rank", "chance_done", "days_p10", "days_p50", "days_p90", "depth_p50", "refusal_p50", "chance_refused", "section_p50")})
 	}
 	v.verdicts(r)
 	var err error
@@ -103,11 +104,22 @@ func subtitle(r *Report) string {
 	if !s.Sails.IsZero() {
 		text += ", sails " + moment(s.Sails)
 	}
-	text += fmt.Sprintf(", %s sea days", figures(s.Allotted.SeaDays.Days()))
+	text += fmt.Sprintf(", %s sea days", given(s.Allotted.SeaDays.Days()))
 	if s.Invented {
 		text += ". An invented demonstration: ship, ports, sites and programme are made up"
 	}
 	return text
+}
+
+// tiles are the figures of the headline; those of one expedition are of no share of many.
+func tiles(s *logbook.Summary) []fact {
+	list := facts(s)
+	for i := range list {
+		if s.Replications < 2 {
+			list[i].Note = ""
+		}
+	}
+	return list
 }
 
 // verdicts sets out what the check found.

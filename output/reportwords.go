@@ -12,14 +12,14 @@ func headlines(s *logbook.Summary) []string {
 	if s.Replications == 0 {
 		return []string{"No replication finished, so there is no answer."}
 	}
-	days, sea := inDays(s.Needed.Total), figures(s.Allotted.SeaDays.Days())
+	days, sea := inDays(s.Needed.Total), given(s.Allotted.SeaDays.Days())
 	p10, p50, p90 := quantiles(days, places(days.P50, days.P90))
 	if p10 == "" {
 		return []string{fmt.Sprintf("The whole programme needs %s days, port to port.", p50),
 			happens(s.Allotted.ChanceAll, s.Replications, "It fits into the "+sea+" sea days", "It does not fit into the "+sea+" sea days")}
 	}
 	return []string{
-		fmt.Sprintf("The whole programme needs %s days, port to port; nine expeditions in ten need less than %s, one in ten less than %s.", p50, p90, p10),
+		fmt.Sprintf("Half of the expeditions need more than %s days for the whole programme, port to port; one in ten more than %s, nine in ten more than %s.", p50, p90, p10),
 		happens(s.Allotted.ChanceAll, s.Replications, "In the "+sea+" sea days it is finished", "In the "+sea+" sea days it is not finished") + " " +
 			happens(s.Allotted.ChancePrimary, s.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 at the primary sites gets done"),
 	}
@@ -70,7 +70,7 @@ func spreadFact(label string, s logbook.Spread, places int, unit string) fact {
 
 // siteWords tells a site in a sentence.
 func siteWords(site *logbook.Site) string {
-	text := fmt.Sprintf("Water depth %s m, target %s m below the sea floor. ", figures(float64(site.WaterDepth)), figures(float64(site.Target)))
+	text := fmt.Sprintf("Water depth %s m, target %s m below the sea floor. ", given(float64(site.WaterDepth)), given(float64(site.Target)))
 	if neverReached(site) {
 		return text + "Not reached."
 	}

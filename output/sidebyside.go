@@ -38,7 +38,7 @@ func (p *page) sideBySide(c *logbook.Comparison) error {
 // sideNote tells what the columns of the table are of.
 func sideNote(c *logbook.Comparison) string {
 	return fmt.Sprintf("Done and core: within the days (%s d for the first). Days and waiting: of the whole programme, no deadline. Days more, "+
-		"waiting and core are means; the intervals hold all at once with %.0f %% confidence.", figures(c.Alternatives[c.Best].Summary.Allotted.SeaDays.Days()), 100*c.Confidence)
+		"waiting and core are means; the intervals hold all at once with %.0f %% confidence.", given(c.Alternatives[c.Best].Summary.Allotted.SeaDays.Days()), 100*c.Confidence)
 }
 
 const unbeatenWords = "as estimated, no other here beats it in chance, days and core at once"

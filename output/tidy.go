@@ -43,16 +43,17 @@ const (
 	ofTruth
 	ofOrder  // a count, rounded up for people
 	ofPoints // a difference of shares, for people in points of a hundred
+	ofNauticalMiles
 )
 
 // unit is the unit for programs; people read shares in per cent.
 func (k kind) unit() string {
-	return [...]string{"", "1", "", "d", "h", "m", "%", "1", "UTC", "true or false", "1", "1"}[k]
+	return [...]string{"", "1", "", "d", "h", "m", "%", "1", "UTC", "true or false", "1", "1", "nmi"}[k]
 }
 
 // unitForPeople is the unit in a heading.
 func (k kind) unitForPeople() string {
-	return [...]string{"", "", "", "d", "h", "m", "%", "%", "", "", "", "points"}[k]
+	return [...]string{"", "", "", "d", "h", "m", "%", "%", "", "", "", "points", "nmi"}[k]
 }
 
 // all goes through the rows.

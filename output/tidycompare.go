@@ -21,7 +21,7 @@ func alternativesSheet(c *logbook.Comparison) *sheet {
 	t.fields = append(t.fields, threeFields("days", "days needed", "whole programme, no deadline", ofDays)...)
 	t.fields = append(t.fields, intervalFields("more", "days more than the first", "days needed more than those of the first, replication by replication", ofDays)...)
 	t.fields = append(t.fields, intervalFields("less", "rank 1 less than the first", "chance of rank 1 less than that of the first", ofPoints)...)
-	t.fields = append(t.fields, field{"waiting_mean", "waiting", ofDays, "on weather, whole programme: mean"}, field{"track_nmi", "track (nmi)", ofNumber, "nautical miles from port to port"},
+	t.fields = append(t.fields, field{"waiting_mean", "waiting", ofDays, "on weather, whole programme: mean"}, field{"track_nmi", "track", ofNauticalMiles, "from port to port"},
 		field{"recovered_mean", "core", ofMetres, "recovered within the days: mean"}, field{"in_hand_p50", "in hand P50", ofDays, "at the end: half stay below"})
 	for n, i := range byMerit(c) {
 		t.rows = append(t.rows, alternativeRow(c, n, i))

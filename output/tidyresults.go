@@ -119,7 +119,7 @@ func runSheet(r *Report) *sheet {
 	t.add("invented demonstration", yesNo(s.Invented))
 	t.add("ship", s.Ship)
 	t.add("sails", moment(s.Sails))
-	t.add("sea days", figures(s.Allotted.SeaDays.Days())+" d")
+	t.add("sea days", given(s.Allotted.SeaDays.Days())+" d")
 	t.add("replications", fmt.Sprint(s.Replications))
 	t.add("stopped early", yesNo(s.StoppedEarly))
 	t.add("seed", fmt.Sprint(s.Seed))

@@ -37,7 +37,7 @@ func inWords(value float64, k kind, largest float64) string {
 		return orderable(value)
 	case ofPoints:
 		return signedFixed(100*value, places(100*largest))
-	case ofNumber:
+	case ofNumber, ofNauticalMiles:
 		return figure(value)
 	case ofDays:
 		return fixed(value, max(1, places(largest)))

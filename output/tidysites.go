@@ -68,7 +68,7 @@ func holesSheet(s *logbook.Summary) *sheet {
 // passagesSheet has a row for each passage of the whole programme.
 func passagesSheet(r *Report) *sheet {
 	t := &sheet{name: "passages", title: "Passages", fields: []field{{"from", "from", ofWords, ""}, {"to", "to", ofWords, ""},
-		{"distance_nmi", "distance (nmi)", ofNumber, "nautical miles along the track"}}}
+		{"distance_nmi", "distance", ofNauticalMiles, "along the track"}}}
 	for _, p := range r.Passages {
 		t.add(p.From, p.To, p.Distance/float64(unit.NauticalMile))
 	}

@@ -25,7 +25,7 @@ func (p *page) visits(s *logbook.Summary) error {
 
 // explainSites says what the figures of sites belong to.
 func (p *page) explainSites(s *logbook.Summary) {
-	p.say("Days, dates and metres are of the whole programme; chances are within the %s days.", figures(s.Allotted.SeaDays.Days()))
+	p.say("Days, dates and metres are of the whole programme; chances are within the %s days.", given(s.Allotted.SeaDays.Days()))
 	for _, site := range s.Sites {
 		if site.Alternate {
 			p.say("Those of an alternate are of the expeditions that reached it within the days.")

@@ -37,6 +37,19 @@ func WriteFile(path string, write func(io.Writer) error) error {
 	return os.Rename(beside.Name(), target)
 }
 
+// CanWrite tells why a file can't be written, before hours are spent on what goes into it.
+func CanWrite(path string) error {
+	target, mode, err := resolve(path)
+	if err != nil || !mode.IsRegular() {
+		return err
+	}
+	beside, err := createBeside(target)
+	if err != nil {
+		return err
+	}
+	return errors.Join(beside.Close(), os.Remove(beside.Name()))
+}
+
 // resolve follows symbolic links, so that the link stays and the file it names is replaced. The
 // mode of a file that is not there yet is zero, that of an ordinary one.
 func resolve(path string) (target string, mode fs.FileMode, err error) {
@@ -64,6 +77,9 @@ func createBeside(target string) (*os.File, error) {
 	err := fs.ErrExist
 	for i := 0; i < attempts && errors.Is(err, fs.ErrExist); i++ {
 		file, err = os.OpenFile(fmt.Sprintf("%s.part%d", target, i), os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
+	}
+	if wrong, ok := errors.AsType[*fs.PathError](err); ok {
+		wrong.Path = target // that is what people asked for
 	}
 	return file, err
 }

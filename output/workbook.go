@@ -120,7 +120,7 @@ func (s *sheet) headings(style int) []any {
 
 // numberFormats show few figures of a number that has all of them.
 var numberFormats = [...]string{ofWords: "@", ofCount: "0", ofNumber: "0.0##", ofDays: "0.0", ofHours: "0.0", ofMetres: "0.0", ofPercent: "0.0", ofShare: "0 %",
-	ofDate: "d mmm yyyy hh:mm", ofTruth: "General", ofOrder: "0", ofPoints: "0.0 %"}
+	ofDate: "d mmm yyyy hh:mm", ofTruth: "General", ofOrder: "0", ofPoints: "0.0 %", ofNauticalMiles: "0.0"}
 
 // styles are those of the columns, and last that of the headings.
 func (s *sheet) styles(book *excelize.File) (ids []int, err error) {

@@ -65,7 +65,7 @@ func (r *Results) wayDown(site, hole int) []logbook.DepthMark {
 				after = append(after, at-arrived[n])
 			}
 		}
-		mark := logbook.DepthMark{Depth: wayTo(item.Item) * unit.Depth(m) / depthSteps, P10: math.NaN(), P50: math.NaN(), P90: math.NaN()}
+		mark := logbook.DepthMark{Depth: item.Item.AskedFor() * unit.Depth(m) / depthSteps, P10: math.NaN(), P50: math.NaN(), P90: math.NaN()}
 		if len(after) > 0 {
 			slices.Sort(after)
 			q := stats.Quantiles(after, 0.1, 0.5, 0.9)

@@ -77,20 +77,32 @@ func weighCut(planned, rest *sailedAlternative, cut plan.Cut) logbook.Cut {
 		Saves:       summarise(saved),
 		Metres:      pair(planned.outcomes, rest.outcomes, needMetres).interval(t),
 		Within:      pair(planned.outcomes, rest.outcomes, metres).interval(t),
-		Section:     section(planned.summary, cut.Site) - section(rest.summary, cut.Site),
+		Section:     sectionLess(planned.summary, rest.summary, cut.Site),
 		First:       pair(rest.outcomes, planned.outcomes, first).interval(t),
 		All:         pair(rest.outcomes, planned.outcomes, all).interval(t),
 	}
 }
 
-// section is the mean share of a site's section that is recovered, 0 where the site is not visited.
-func section(s *logbook.Summary, site string) float64 {
+// sectionLess is the share of a site's section, as deep as it is planned, that comes up no more.
+func sectionLess(planned, rest *logbook.Summary, site string) float64 {
+	before, deep := section(planned, site)
+	after, _ := section(rest, site)
+	if deep == 0 {
+		return 0
+	}
+	return (before - after) / deep
+}
+
+// section is the mean length of a site's section that is recovered, and how deep it goes, m; 0 where the
+// site is not visited.
+func section(s *logbook.Summary, site string) (recovered, deep float64) {
 	for i := range s.Sites {
 		if s.Sites[i].Name == site {
-			return s.Sites[i].Coverage.Mean
+			deep = float64(s.Sites[i].Target)
+			return s.Sites[i].Coverage.Mean * deep, deep
 		}
 	}
-	return 0
+	return 0, 0
 }
 
 // worthOfDays is what other sea days bring.

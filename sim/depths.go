@@ -4,16 +4,14 @@ import (
 	"math"
 	"math/bits"
 
-	"coredays/model/plan"
-	"coredays/model/unit"
 	"coredays/model/voyage"
 )
 
 // What charts draw by depth: when each hole came how deep, and what was cored and came up where.
 
-// depthSteps is how many parts the way down to a hole's target has; it is marked where each begins
-// and at the target.
-const depthSteps = 10
+// depthSteps is how many parts the way down has to what is asked for of a hole; it is marked where each begins
+// and at the end.
+const depthSteps = 20
 
 // depthMarks is how many marks a hole has.
 const depthMarks = depthSteps + 1
@@ -68,29 +66,11 @@ func newSlices(v *voyage.Voyage) slicing {
 // spudded.
 func (s *ship) markDepth() {
 	log := &s.items[s.item.Number]
-	target := float64(wayTo(s.item.Item))
+	target := float64(s.item.Item.AskedFor())
 	for log.marks < depthMarks && s.hole.depth >= target*float64(log.marks)/depthSteps-shortest {
 		s.depths.marks[s.item.Number*depthMarks+log.marks] = float32(s.clock)
 		log.marks++
 	}
-}
-
-// wayTo is the depth down to which a hole is marked: that which was asked for, and only for a hole
-// cored to refusal alone the deepest that is allowed.
-func wayTo(i *plan.Item) unit.Depth {
-	if i.Hole == nil {
-		return 0
-	}
-	to := i.Hole.DrillAheadTo
-	for _, stage := range i.Hole.Stages {
-		if !stage.ToRefusal {
-			to = max(to, stage.To)
-		}
-	}
-	if to == 0 {
-		return i.Target()
-	}
-	return to
 }
 
 // sectionCut books what was cut and what of it came up, slice by slice; a core is as good at its

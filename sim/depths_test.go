@@ -7,10 +7,8 @@ import (
 	"github.com/google/go-cmp/cmp"
 	"github.com/google/go-cmp/cmp/cmpopts"
 
-	"coredays/model/coring"
 	"coredays/model/plan"
 	"coredays/model/rig"
-	"coredays/model/unit"
 )
 
 // The diary of the same replication tells when the bit first stood at a depth: each mark of the hole is
@@ -84,15 +82,6 @@ func TestWhatChartsDrawIsTheSameForAnyNumberOfWorkers(t *testing.T) {
 	}
 	if first, last := one.Needed.Curve[0], one.Needed.Curve[curveSteps]; first >= last {
 		t.Errorf("the curve goes from %g to %g: nothing varies and this shows nothing", first, last)
-	}
-}
-
-func TestAHoleIsMarkedDownToWhatWasAskedForNotToWhatRefusalAllows(t *testing.T) {
-	refusal := plan.Stage{With: coring.APC, To: 500, ToRefusal: true}
-	for want, stages := range map[unit.Depth][]plan.Stage{420: {refusal, {With: coring.XCB, To: 420}}, 500: {refusal}} {
-		if got := wayTo(&plan.Item{Hole: &plan.Hole{Stages: stages}}); got != want {
-			t.Errorf("marked down to %g m, want %g", float64(got), float64(want))
-		}
 	}
 }
 

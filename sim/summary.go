@@ -207,7 +207,11 @@ func (r *Results) warnings(s *logbook.Summary) []string {
 		w = append(w, fmt.Sprintf("Stopped early after %d replications.", s.Replications))
 	}
 	if s.Allotted.Late > 0.01 {
-		w = append(w, fmt.Sprintf("In %s %% of the expeditions port is reached after the sea days, in spite of leaving in time by the crew's estimate.", inPercent(s.Allotted.Late)))
+		why := "the way home took longer than the crew had reckoned"
+		if s.Allotted.Late > 0.5 {
+			why = "they are too few for the passages"
+		}
+		w = append(w, fmt.Sprintf("In %s %% of the expeditions port is reached after the sea days: %s.", inPercent(s.Allotted.Late), why))
 	}
 	return w
 }

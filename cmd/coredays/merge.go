@@ -2,8 +2,10 @@ package main
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 
 	"github.com/spf13/cobra"
 
@@ -41,6 +43,9 @@ func (s *simulation) merge(ctx context.Context, paths []string, stdout, stderr i
 	}
 	s.settings, s.anyway = call.Settings, call.Anyway
 	p, err := s.prepare(call.Scenario)
+	if errors.Is(err, fs.ErrNotExist) {
+		return fault{fmt.Errorf("%w: the shares name it so; merge them in the folder where they were sailed", err)}
+	}
 	if err != nil {
 		return err
 	}

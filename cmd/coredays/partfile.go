@@ -7,7 +7,7 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"reflect"
+	"slices"
 
 	"coredays/output"
 	"coredays/sim"
@@ -65,10 +65,27 @@ func readParts(paths []string) (call partCall, parts []sim.Part, err error) {
 		if i == 0 {
 			call = p.Call
 		}
-		if !reflect.DeepEqual(call, p.Call) {
-			return call, nil, fmt.Errorf("%s is of another simulation than %s: scenario, settings, seed and replications must be the same", path, paths[0])
+		if what := call.unlike(&p.Call); what != "" {
+			return call, nil, fmt.Errorf("%s is of another simulation than %s: %s", path, paths[0], what)
 		}
 		parts = append(parts, p.Part)
 	}
 	return call, parts, nil
+}
+
+// unlike tells in what two calls differ; empty where they don't.
+func (c *partCall) unlike(o *partCall) string {
+	switch {
+	case !slices.Equal(c.Scenario, o.Scenario):
+		return fmt.Sprintf("scenario %q, not %q", o.Scenario, c.Scenario)
+	case !slices.Equal(c.Settings, o.Settings):
+		return fmt.Sprintf("--set %q, not %q", o.Settings, c.Settings)
+	case c.Anyway != o.Anyway:
+		return "one was sailed with --anyway, the other without"
+	case c.Seed != o.Seed:
+		return fmt.Sprintf("seed %d, not %d", o.Seed, c.Seed)
+	case c.Replications != o.Replications:
+		return fmt.Sprintf("of %d replications, not %d", o.Replications, c.Replications)
+	}
+	return ""
 }

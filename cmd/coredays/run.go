@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"strings"
 
 	"github.com/spf13/cobra"
 )
@@ -61,6 +62,7 @@ func newRoot(stdout, stderr io.Writer) *cobra.Command {
 how many days each site will really take, how much core will come up, and how sure that is.
 
 A plan is an estimate, not a clearance. Site safety review, the master and the driller decide.`,
+		Version:       strings.TrimPrefix(program(), "coredays "),
 		SilenceErrors: true,
 		SilenceUsage:  true,
 		RunE:          func(c *cobra.Command, _ []string) error { return c.Help() },

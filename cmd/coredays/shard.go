@@ -10,6 +10,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/output"
 	"coredays/sim"
 )
 
@@ -59,11 +60,15 @@ func (s *simulation) sailShare(ctx context.Context, p *prepared, run sim.Run, st
 	if err != nil {
 		return err
 	}
+	if err := output.CanWrite(s.shard.part); err != nil {
+		return fault{fmt.Errorf("--part: %w", err)}
+	}
 	all := run.Replications
 	run.Replications = end - first
 	defer watched(&run, run.Replications, stderr)()
 	part, err := sim.SailPart(ctx, p.v, run, first)
 	if err != nil {
+		fmt.Fprintf(stderr, "Stopped: %s was not written.\n", s.shard.part)
 		return errInterrupted
 	}
 	file := partFile{Schema: partSchema, Call: partCall{p.args, s.settings, s.anyway, run.Seed, all}, Part: *part}

@@ -159,7 +159,25 @@ type Refusal struct {
 	Source          string
 }
 
-// Target is the depth that an item means to reach, 0 for a task.
+// AskedFor is the depth down to which a hole is asked for: that of the stages with a depth of their own, and
+// only for a hole cored to refusal alone the deepest that is allowed; 0 for a task.
+func (i *Item) AskedFor() unit.Depth {
+	if i.Hole == nil {
+		return 0
+	}
+	asked := i.Hole.DrillAheadTo
+	for _, stage := range i.Hole.Stages {
+		if !stage.ToRefusal {
+			asked = max(asked, stage.To)
+		}
+	}
+	if asked == 0 {
+		return i.Target()
+	}
+	return asked
+}
+
+// Target is the deepest that an item may reach, 0 for a task: a corer that goes on to refusal may get there.
 func (i *Item) Target() unit.Depth {
 	if i.Hole == nil {
 		return 0

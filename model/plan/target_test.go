@@ -24,6 +24,18 @@ func TestTargetIsTheDeepestOfDrillingAheadAndStages(t *testing.T) {
 	}
 }
 
+func TestAHoleIsAskedForToItsStatedDepthsNotToWhatRefusalAllows(t *testing.T) {
+	refusal := Stage{With: coring.APC, To: 500, ToRefusal: true}
+	for want, hole := range map[unit.Depth]*Hole{420: {Stages: []Stage{refusal, {With: coring.XCB, To: 420}}}, 500: {Stages: []Stage{refusal}}, 270: {DrillAheadTo: 270, Stages: []Stage{refusal}}} {
+		if got := (&Item{Hole: hole}).AskedFor(); got != want {
+			t.Errorf("asked for %g m, want %g", float64(got), float64(want))
+		}
+	}
+	if got := (&Item{Task: &Task{}}).AskedFor(); got != 0 {
+		t.Errorf("a task is asked for to %g m", float64(got))
+	}
+}
+
 func TestTaskHasNoTarget(t *testing.T) {
 	item := Item{Name: "observatory", Task: &Task{Takes: spread.Just(3600)}}
 	if got := item.Target(); got != 0 {
