@@ -18,6 +18,11 @@ func siteChart(r *Report, n int) *chart {
 	stay := r.logged(site)
 	days, deepest := reach(&stay)
 	bottom := max(float64(site.Target), deepest)
+	for i := range site.Holes {
+		for _, m := range usualMarks(&site.Holes[i]) {
+			bottom = max(bottom, float64(m.Depth))
+		}
+	}
 	c := &chart{name: fmt.Sprintf("site-%d", n+1), title: siteName(site) + ": depth against days, and what comes up", width: chartWidth, height: 7.8 * vg.Centimeter,
 		key: siteKey, behind: r.behindSite(site)}
 	way, section := wayPlot(site, days, c), sectionPlot(site)

@@ -159,22 +159,40 @@ type Refusal struct {
 	Source          string
 }
 
-// AskedFor is the depth down to which a hole is asked for: that of the stages with a depth of their own, and
-// only for a hole cored to refusal alone the deepest that is allowed; 0 for a task.
+// AskedFor is the depth down to which a hole is asked for: that which is stated, and only for a hole cored to
+// refusal alone the deepest that is allowed; 0 for a task.
 func (i *Item) AskedFor() unit.Depth {
+	if stated := i.Stated(); stated > 0 {
+		return stated
+	}
+	return i.Target()
+}
+
+// Stated is the deepest depth that is stated of a hole; 0 for one cored to refusal alone, and for a task.
+func (i *Item) Stated() (stated unit.Depth) {
 	if i.Hole == nil {
 		return 0
 	}
-	asked := i.Hole.DrillAheadTo
+	stated = i.Hole.DrillAheadTo
 	for _, stage := range i.Hole.Stages {
 		if !stage.ToRefusal {
-			asked = max(asked, stage.To)
+			stated = max(stated, stage.To)
 		}
 	}
-	if asked == 0 {
-		return i.Target()
+	return stated
+}
+
+// SectionTo is the depth down to which a site's section is wanted: the deepest stated of its holes, and where
+// all are cored to refusal alone the deepest allowed.
+func (s *Site) SectionTo() (stated unit.Depth) {
+	var allowed unit.Depth
+	for i := range s.Items {
+		stated, allowed = max(stated, s.Items[i].Stated()), max(allowed, s.Items[i].Target())
 	}
-	return asked
+	if stated > 0 {
+		return stated
+	}
+	return allowed
 }
 
 // Target is the deepest that an item may reach, 0 for a task: a corer that goes on to refusal may get there.

@@ -36,6 +36,16 @@ func TestAHoleIsAskedForToItsStatedDepthsNotToWhatRefusalAllows(t *testing.T) {
 	}
 }
 
+func TestTheSectionOfASiteGoesToItsDeepestStatedDepth(t *testing.T) {
+	refusal := Item{Hole: &Hole{Stages: []Stage{{With: coring.APC, To: 500, ToRefusal: true}}}}
+	stated := Item{Hole: &Hole{Stages: []Stage{{With: coring.APC, To: 500, ToRefusal: true}, {With: coring.XCB, To: 250}}}}
+	for want, items := range map[unit.Depth][]Item{250: {stated, refusal}, 500: {refusal, refusal}, 0: {{Task: &Task{}}}} {
+		if got := (&Site{Items: items}).SectionTo(); got != want {
+			t.Errorf("the section goes to %g m, want %g", float64(got), float64(want))
+		}
+	}
+}
+
 func TestTaskHasNoTarget(t *testing.T) {
 	item := Item{Name: "observatory", Task: &Task{Takes: spread.Just(3600)}}
 	if got := item.Target(); got != 0 {

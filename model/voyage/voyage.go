@@ -45,7 +45,7 @@ type Site struct {
 	*plan.Site
 	Key    chance.Key
 	Floor  float64 // depth of the sea floor, m
-	Target float64 // deepest asked for, m below sea floor
+	Target float64 // down to which the section is wanted, m below sea floor
 	Layers []Layer
 	Items  []Item
 	Waves  *sea.Table
@@ -172,8 +172,8 @@ func (c *compiler) site(s *plan.Site) error {
 	}
 	for i := range s.Items {
 		site.Items = append(site.Items, c.item(s, &s.Items[i]))
-		site.Target = max(site.Target, float64(s.Items[i].AskedFor()))
 	}
+	site.Target = float64(s.SectionTo())
 	c.v.Sites = append(c.v.Sites, site)
 	return nil
 }
