@@ -17,7 +17,7 @@ func newMan() *cobra.Command {
 for a shell comes from "coredays completion".`,
 		Example: `  coredays man man1
   coredays completion bash > coredays.bash`,
-		Args: cobra.ExactArgs(1),
+		Args: taking(1, 1, "the folder to write to"),
 		RunE: func(cmd *cobra.Command, args []string) error { return asFault(manuals(cmd.Root(), args[0])) },
 	}
 }

@@ -22,7 +22,7 @@ that one machine would have given, to the last digit. It reads the scenario agai
 sails one replication of each share again: that it comes out the same shows that scenario, program and
 kind of machine are the same.`,
 		Example: `  coredays simulate plan.yaml --shard 1/2 --part one.part && coredays simulate plan.yaml --shard 2/2 --part two.part && coredays merge one.part two.part --json result.json`,
-		Args:    cobra.MinimumNArgs(1),
+		Args:    taking(1, 1_000_000, "the parts that were sailed"),
 		RunE: func(c *cobra.Command, args []string) error {
 			return s.merge(c.Context(), args, c.OutOrStdout(), c.ErrOrStderr())
 		},

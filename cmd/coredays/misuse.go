@@ -40,6 +40,16 @@ func oneScenario(cmd *cobra.Command, args []string) error {
 	return nil
 }
 
+// taking wants so many arguments, which are what it says.
+func taking(least, most int, what string) cobra.PositionalArgs {
+	return func(cmd *cobra.Command, args []string) error {
+		if len(args) < least || len(args) > most {
+			return fmt.Errorf("%s takes %s, and %q is given", cmd.Name(), what, args)
+		}
+		return nil
+	}
+}
+
 // noArguments refuses any.
 func noArguments(cmd *cobra.Command, args []string) error {
 	if len(args) > 0 {
