@@ -14,6 +14,7 @@ type recordFile struct {
 	Eras        []eraFile       `mapstructure:"eras"`
 	PistonAlone text            `mapstructure:"piston_alone"`
 	NearShore   nearShoreFile   `mapstructure:"near_shore"`
+	Extended    fromFile        `mapstructure:"extended_slower_below"`
 	Slower      slowerFile      `mapstructure:"rotary_slower"`
 	Work        workFile        `mapstructure:"work"`
 	Lithologies []lithologyFile `mapstructure:"lithologies"`
@@ -80,6 +81,7 @@ func readUnrecorded(name string, data []byte) (Unrecorded, Faults) {
 	}
 	u.NearShore = NearShore{InWaterTo: unit.Length(c.number("near_shore.in_water_to", f.NearShore.InWaterTo, waterLimitMeasure)),
 		Waves: c.number("near_shore.waves", f.NearShore.Waves, paceMeasure)}
+	u.Extended = c.slower("extended_slower_below", f.Extended)
 	u.Below = c.slower("rotary_slower.below", f.Slower.Below)
 	u.InWater = c.slower("rotary_slower.in_water", f.Slower.InWater)
 	for i, e := range f.Eras {

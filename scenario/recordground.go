@@ -22,7 +22,12 @@ func (u *Unrecorded) layers(s *record.Site) []ground.Layer {
 	soft, deep := softTo(s), unit.Depth(u.Below.From)
 	var layers []ground.Layer
 	if soft > 0 {
-		layers = append(layers, ground.Layer{Bottom: soft, Lithology: u.Ground[softGround]})
+		layers = append(layers, ground.Layer{Bottom: min(soft, unit.Depth(u.Extended.From)), Lithology: u.Ground[softGround]})
+	}
+	if soft > unit.Depth(u.Extended.From) {
+		stiff := u.Ground[softGround]
+		stiff.Rate.Shape = times{stiff.Rate.Shape, u.Extended.Rate}
+		layers = append(layers, ground.Layer{Bottom: soft, Lithology: stiff})
 	}
 	if deep > soft {
 		layers = append(layers, ground.Layer{Bottom: deep, Lithology: hard})

@@ -21,6 +21,7 @@ type Unrecorded struct {
 	Eras        []Era           // by rising year
 	PistonAlone float64         // piston cycles of sites without other tools, against those of all
 	NearShore   NearShore
+	Extended    Slower // extended-barrel cutting deep in a hole
 	Below       Slower // rotary cutting deep in a hole
 	InWater     Slower // rotary cutting in deep water
 	Work        [UnrecordedClasses]Sometimes

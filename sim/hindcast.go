@@ -2,6 +2,7 @@ package sim
 
 import (
 	"context"
+	"math"
 	"runtime"
 	"sync"
 	"sync/atomic"
@@ -77,8 +78,9 @@ func visits(ctx context.Context, v *voyage.Voyage, seed uint64, replications int
 }
 
 // visits does all there is to do at the first site, from the moment the ship is over it until all
-// pipe is on deck.
+// pipe is on deck. The pipe was strapped and drifted before: few sites are the first of their leg.
 func (s *ship) visits() {
+	s.drifted = math.Inf(1)
 	s.arrivesAt(voyage.SitePlace(s.v.Plan.Order[0]))
 	s.worksHere()
 }

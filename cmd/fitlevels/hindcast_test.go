@@ -66,11 +66,11 @@ func TestLegsAreNeverTornByAFold(t *testing.T) {
 	}
 }
 
-// Forecasts 0, 1, … 9 of facts in their midst: inside every band, so that 50 and 20 points are too much.
+// Forecasts 0, 1, … 9 of facts in their midst: inside every band, so that 49 and 16 points are too much.
 func TestBandsThatHoldTooMuchCost(t *testing.T) {
 	f := score.Forecast{0, 1, 2, 3, 4, 5, 6, 7, 8, 9}
 	cases := []score.Case{{Group: "a", Actual: 4.5, Forecast: f}}
-	if got, want := lossOf(cases), f.CRPS(4.5)+calibration*(0.25+0.04); math.Abs(got-want) > 1e-12 {
+	if got, want := lossOf(cases), f.CRPS(4.5)+calibration*(0.49*0.49+0.16*0.16); math.Abs(got-want) > 1e-12 {
 		t.Errorf("loss %g, want %g", got, want)
 	}
 }

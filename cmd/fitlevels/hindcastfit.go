@@ -17,6 +17,10 @@ const penalty = 0.002
 // hardly tells a band from one that is a little too narrow.
 const calibration = 20
 
+// CRPS pulls towards narrower bands than hold what they should, and the fit settles between: aimed at 0.5 and
+// 0.8, bands came to hold 0.49 and 0.76 of legs not in the fit. So the aim is as much higher.
+const aim50, aim80 = 0.51, 0.84
+
 // lossOf is the mean CRPS with what the shares inside the bands are off.
 func lossOf(cases []score.Case) float64 {
 	n := float64(len(cases))
@@ -31,7 +35,7 @@ func lossOf(cases []score.Case) float64 {
 			in80 += 1 / n
 		}
 	}
-	return crps + calibration*((in50-0.5)*(in50-0.5)+(in80-0.8)*(in80-0.8))
+	return crps + calibration*((in50-aim50)*(in50-aim50)+(in80-aim80)*(in80-aim80))
 }
 
 // setting is a trial of the figures with the forecasts that they make.
