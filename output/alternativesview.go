@@ -46,7 +46,7 @@ func alternativesViewOf(c *logbook.Comparison) (*alternativesView, error) {
 		v.Unsettled, v.Pairing = unsettled(c), pairingSentence(c)
 	}
 	if len(c.Alternatives) > 2 {
-		v.Notes = append(v.Notes, "Not beaten on all three: "+unbeatenWords+"; it may still stand behind the first, which goes by chance, then days, then core.")
+		v.Notes = append(v.Notes, "*: "+unbeatenWords+"; it may still stand behind the first, which goes by chance, then days, then core.")
 	}
 	v.Table = remarked(c, alternativesSheet(c).only(columns...))
 	return v, nil
@@ -61,9 +61,9 @@ func remarked(c *logbook.Comparison, t *sheet) *sheet {
 			remarks = append(remarks, "planned")
 		}
 		if starred(c, i) {
-			remarks = append(remarks, "not beaten on all three")
+			remarks = append(remarks, "*")
 		}
-		t.rows[n] = append(t.rows[n], strings.Join(remarks, ", "))
+		t.rows[n] = append(t.rows[n], strings.Join(remarks, " "))
 	}
 	return t
 }
