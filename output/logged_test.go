@@ -70,3 +70,16 @@ func TestAPageWithoutALogSpeaksOfNone(t *testing.T) {
 		t.Error("the page speaks of a log")
 	}
 }
+
+func TestALogIsToldInTheTerminalSiteBySite(t *testing.T) {
+	r := loggedOrdinary()
+	r.Log.Lines = r.Log.Lines[:len(r.Log.Lines)-2] // hole A alone, twice as slow
+	got := printed(t, func(w io.Writer) error { return Logged(w, r.Summary, r.Log) })
+	if site := r.Summary.Sites[0].Name; !strings.Contains(got, "  - "+site+": until ") || !strings.Contains(got, "behind P50.") {
+		t.Errorf("got\n%s", got)
+	}
+	got = printed(t, func(w io.Writer) error { return Logged(w, r.Summary, &logbook.Log{File: "empty.csv"}) })
+	if !strings.Contains(got, "As logged in empty.csv") || !strings.Contains(got, "No hole of a site is in it yet.") {
+		t.Errorf("got\n%s", got)
+	}
+}

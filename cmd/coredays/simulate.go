@@ -118,7 +118,7 @@ func (s *simulation) conclude(ctx context.Context, p *prepared, results *sim.Res
 	summary := s.describe(results)
 	summary.Anyway, summary.Warnings = s.anyway, slices.Concat(p.warnings, summary.Warnings, p.notes())
 	summary.Invented, summary.Settings = p.invented, s.settings
-	told := s.tell(summary, stdout)
+	told := errors.Join(s.tell(summary, stdout), s.tellLog(summary, p.log, stdout))
 	orders := s.bestOrder(ctx, p.v, p.args, run, summary, stderr)
 	if err := errors.Join(told, s.files.write(p.v, results, summary, p.log, orders)); err != nil {
 		return err
@@ -135,6 +135,14 @@ func (s *simulation) describe(results *sim.Results) *logbook.Summary {
 		return results.Closely()
 	}
 	return results.Summary()
+}
+
+// tellLog prints where the log has the ship, unless a program reads standard output.
+func (s *simulation) tellLog(summary *logbook.Summary, log *logbook.Log, stdout io.Writer) error {
+	if log == nil || s.jsonFile == "-" {
+		return nil
+	}
+	return asFault(output.Logged(stdout, summary, log))
 }
 
 // tell prints the answer and writes the JSON.
