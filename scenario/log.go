@@ -5,7 +5,6 @@ import (
 	"io"
 	"math"
 	"slices"
-	"strings"
 	"time"
 
 	"coredays/model/logbook"
@@ -56,16 +55,16 @@ func notesOn(log *logbook.Log, p *plan.Plan) (notes []string) {
 		notes = append(notes, fmt.Sprintf("it goes from %s to %s, and by the scenario the ship is at sea from %s to %s", first.Format(time.DateOnly), last.Format(time.DateOnly),
 			p.Sails.Format(time.DateOnly), ends.Format(time.DateOnly)))
 	}
-	arrived := map[string]bool{}
+	seen := map[logbook.Place]bool{}
 	for _, line := range log.Lines {
-		if line.Site != "" && !arrived[line.Site] && line.Depth > 0 {
+		site, hole := logbook.Place{Site: line.Site}, logbook.Place{Site: line.Site, Hole: line.Hole}
+		if line.Site != "" && !seen[site] && line.Depth > 0 {
 			notes = append(notes, fmt.Sprintf("at site %s it begins with hole %s %g m deep: days count from that line, not from the arrival", line.Site, line.Hole, float64(line.Depth)))
 		}
-		arrived[line.Site] = true
-		if item := strings.TrimSpace(line.Hole); item != "" && !arrived[line.Site+" "+item] && !planned(p, line.Site, item) {
-			notes = append(notes, fmt.Sprintf("site %s has no hole or task %q in the scenario", line.Site, item))
-			arrived[line.Site+" "+item] = true
+		if line.Hole != "" && !seen[hole] && !planned(p, line.Site, line.Hole) {
+			notes = append(notes, fmt.Sprintf("site %s has no hole or task %q in the scenario", line.Site, line.Hole))
 		}
+		seen[site], seen[hole] = true, true
 	}
 	return notes
 }

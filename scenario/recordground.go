@@ -7,8 +7,9 @@ import (
 	"coredays/model/unit"
 )
 
-// layers are the ground of a site of which only the record of its holes is known: soft as deep as
-// the extended barrel and piston corers went, harder below, and harder still deep in a hole.
+// layers are the ground of a site of which only the record of its holes is known: soft as deep as the
+// extended barrel and piston corers went, and stiffer deep down; harder below that, and harder still deep
+// in a hole.
 func (u *Unrecorded) layers(s *record.Site) []ground.Layer {
 	hard := u.Ground[rotaryGround]
 	if isBare(s) {

@@ -21,7 +21,7 @@ func (c *clerk) torque(path string, s *spreadFile, to *rig.Figure) {
 			torque = newtons * float64(arm)
 		}
 	}
-	if torque <= 0 || torque > mostTorque {
+	if !(torque > 0 && torque <= mostTorque) { // not-a-number neither
 		c.fault(path, s.Value.value, `a torque above 0 kN m and at most 1000 kN m, such as "60 klbf ft" or "81 kN m"`)
 		return
 	}

@@ -2,8 +2,6 @@ package sim
 
 import (
 	"context"
-	"sync"
-	"sync/atomic"
 
 	"coredays/model/coring"
 	"coredays/model/voyage"
@@ -31,20 +29,9 @@ func (l *coreLog) note(s *ship, t coring.Tool, cored, recovered float64) {
 // and replication; nil where the context ended the run.
 func HindcastCores(ctx context.Context, voyages []*voyage.Voyage, groups []string, run Run) [][][]Core {
 	all := make([][][]Core, len(voyages))
-	var next atomic.Int64
-	var group sync.WaitGroup
-	for range workersOf(run) {
-		group.Go(func() {
-			for ctx.Err() == nil {
-				n := int(next.Add(1)) - 1
-				if n >= len(voyages) {
-					return
-				}
-				all[n] = coresOf(voyages[n], seedOf(run.Seed, groups[n]), max(1, run.Replications))
-			}
-		})
-	}
-	group.Wait()
+	sharedOut(ctx, run.Workers, 0, len(voyages), func() func(int) {
+		return func(n int) { all[n] = coresOf(voyages[n], seedOf(run.Seed, groups[n]), max(1, run.Replications)) }
+	})
 	if ctx.Err() != nil {
 		return nil
 	}

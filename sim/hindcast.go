@@ -3,8 +3,6 @@ package sim
 import (
 	"context"
 	"math"
-	"runtime"
-	"sync"
 	"sync/atomic"
 
 	"coredays/model/activity"
@@ -27,34 +25,19 @@ type Visits struct {
 // workers.
 func Hindcast(ctx context.Context, voyages []*voyage.Voyage, groups []string, run Run) *Visits {
 	days, lost := make([][]float64, len(voyages)), make([][]float64, len(voyages))
-	var next, finished atomic.Int64
-	var group sync.WaitGroup
-	for range workersOf(run) {
-		group.Go(func() {
-			for ctx.Err() == nil {
-				n := int(next.Add(1)) - 1
-				if n >= len(voyages) {
-					return
-				}
-				days[n], lost[n] = visits(ctx, voyages[n], seedOf(run.Seed, groups[n]), max(1, run.Replications))
-				if f := int(finished.Add(1)); run.Progress != nil {
-					run.Progress(f)
-				}
+	var finished atomic.Int64
+	sharedOut(ctx, run.Workers, 0, len(voyages), func() func(int) {
+		return func(n int) {
+			days[n], lost[n] = visits(ctx, voyages[n], seedOf(run.Seed, groups[n]), max(1, run.Replications))
+			if f := int(finished.Add(1)); run.Progress != nil {
+				run.Progress(f)
 			}
-		})
-	}
-	group.Wait()
+		}
+	})
 	if ctx.Err() != nil {
 		return &Visits{Stopped: true}
 	}
 	return &Visits{Days: days, Lost: lost}
-}
-
-func workersOf(run Run) int {
-	if run.Workers > 0 {
-		return run.Workers
-	}
-	return runtime.GOMAXPROCS(0)
 }
 
 // seedOf gives each group a luck of its own.

@@ -5,7 +5,6 @@ import (
 	"context"
 	"slices"
 	"strings"
-	"sync"
 	"sync/atomic"
 
 	"gonum.org/v1/gonum/stat"
@@ -185,24 +184,16 @@ func (h *hunt) narrow(ctx context.Context) {
 // stage sails all that are left up to a number of replications.
 func (h *hunt) stage(ctx context.Context, upTo int) {
 	h.found.Stages = append(h.found.Stages, logbook.Stage{Orders: len(h.left), Replications: upTo})
-	var next, finished atomic.Int64
-	var group sync.WaitGroup
-	for range workersOf(h.run) {
-		group.Go(func() {
-			for ctx.Err() == nil {
-				i := int(next.Add(1)) - 1
-				if i >= len(h.left) {
-					return
-				}
-				before := len(h.left[i].outcomes)
-				h.left[i].sail(h.seed, upTo)
-				if f := int(finished.Add(int64(upTo - before))); h.run.Progress != nil {
-					h.run.Progress(h.sailed + f)
-				}
+	var finished atomic.Int64
+	sharedOut(ctx, h.run.Workers, 0, len(h.left), func() func(int) {
+		return func(i int) {
+			before := len(h.left[i].outcomes)
+			h.left[i].sail(h.seed, upTo)
+			if f := int(finished.Add(int64(upTo - before))); h.run.Progress != nil {
+				h.run.Progress(h.sailed + f)
 			}
-		})
-	}
-	group.Wait()
+		}
+	})
 	h.sailed += int(finished.Load())
 }
 

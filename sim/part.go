@@ -14,11 +14,12 @@ import (
 // Part is some of the replications of a run, one after the other, as they come from one of several
 // machines.
 type Part struct {
-	Seed                            uint64
-	First, Replications             int       // number of its first replication, and how many it has
-	Needed, Bound                   []float64 // row after row
-	Marks                           []float32
-	Cut, Recovered, Covered, Visits []int64
+	Seed                    uint64
+	First, Replications     int       // number of its first replication, and how many it has
+	Needed, Bound           []float64 // row after row, as in Results
+	Marks                   []float32 // s after sailing, as in Results
+	Cut, Recovered, Covered []int64   // by slice of all sites: cm, cm, half-metres
+	Visits                  []int64   // by site
 }
 
 // SailPart sails the replications of a run from a number on. What it returns is whole: where the context

@@ -2,8 +2,6 @@ package sim
 
 import (
 	"context"
-	"runtime"
-	"sync"
 	"sync/atomic"
 
 	"coredays/model/unit"
@@ -67,37 +65,23 @@ func (r *Results) extend(ctx context.Context, v *voyage.Voyage, guess *estimates
 	r.bound = append(r.bound, make([]float64, (want-from)*width)...)
 	r.done = append(r.done, make([]bool, want-from)...)
 	r.marks = append(r.marks, make([]float32, (want-from)*v.Items*depthMarks)...)
-	workers := r.run.Workers
-	if workers <= 0 {
-		workers = runtime.GOMAXPROCS(0)
-	}
-	var next, finished atomic.Int64
-	next.Store(int64(from))
+	var finished atomic.Int64
 	finished.Store(int64(from))
-	var group sync.WaitGroup
-	var adding sync.Mutex
-	for range workers {
-		group.Go(func() {
-			bound, needed, mine := newShip(v), newShip(v), newBroughtUp(v)
-			defer func() {
-				adding.Lock()
-				defer adding.Unlock()
-				r.section.join(&mine)
-			}()
-			bound.guess, bound.needed = guess, needed
-			for ctx.Err() == nil {
-				n := int(next.Add(1)) - 1
-				if n >= want {
-					return
-				}
-				r.byDepth(bound, r.sail(bound, n), n, &mine)
-				if f := int(finished.Add(1)); r.run.Progress != nil {
-					r.run.Progress(f)
-				}
+	var sums []*broughtUp
+	sharedOut(ctx, r.run.Workers, from, want, func() func(int) {
+		bound, mine := newShip(v), newBroughtUp(v)
+		bound.guess, bound.needed = guess, newShip(v)
+		sums = append(sums, &mine)
+		return func(n int) {
+			r.byDepth(bound, r.sail(bound, n), n, &mine)
+			if f := int(finished.Add(1)); r.run.Progress != nil {
+				r.run.Progress(f)
 			}
-		})
+		}
+	})
+	for _, sum := range sums {
+		r.section.join(sum)
 	}
-	group.Wait()
 }
 
 // sail does the n-th replication of the results and returns the ship that knows no deadline.

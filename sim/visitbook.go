@@ -3,8 +3,6 @@ package sim
 import (
 	"context"
 	"math"
-	"sync"
-	"sync/atomic"
 
 	"coredays/model/rig"
 	"coredays/model/sea"
@@ -68,21 +66,10 @@ func firstRank(v *voyage.Voyage, site int, guess *estimates) (sum float64) {
 
 // fill sails every visit on every day of every replication.
 func (b *visitBook) fill(ctx context.Context, seed uint64, workers int) {
-	var next atomic.Int64
-	var group sync.WaitGroup
-	for range workersOf(Run{Workers: workers}) {
-		group.Go(func() {
-			s := newShip(b.v)
-			for ctx.Err() == nil {
-				n := int(next.Add(1)) - 1
-				if n >= b.replications {
-					return
-				}
-				b.replicate(s, seed, n)
-			}
-		})
-	}
-	group.Wait()
+	sharedOut(ctx, workers, 0, b.replications, func() func(int) {
+		s := newShip(b.v)
+		return func(n int) { b.replicate(s, seed, n) }
+	})
 }
 
 // replicate fills the pages of one replication. All its visits meet the same sea, which is worked

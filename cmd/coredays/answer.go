@@ -29,11 +29,17 @@ func (a *answer) give(stdout io.Writer, text, asJSON func(io.Writer) error) erro
 	if a.jsonFile == "-" {
 		return asFault(asJSON(stdout))
 	}
-	var unwritten error
-	if a.jsonFile != "" {
-		if err := output.WriteFile(a.jsonFile, asJSON); err != nil {
-			unwritten = fmt.Errorf("--json %s: %w", a.jsonFile, err)
-		}
-	}
+	unwritten := writeTo("json", a.jsonFile, asJSON)
 	return asFault(errors.Join(text(stdout), unwritten))
+}
+
+// writeTo writes the file that a flag names, if it names one.
+func writeTo(flag, file string, write func(io.Writer) error) error {
+	if file == "" {
+		return nil
+	}
+	if err := output.WriteFile(file, write); err != nil {
+		return fmt.Errorf("--%s %s: %w", flag, file, err)
+	}
+	return nil
 }

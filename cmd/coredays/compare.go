@@ -239,17 +239,8 @@ func (c *comparison) call(args []string) (words []string) {
 
 // report prints the answer and writes the files asked for.
 func (c *comparison) report(result *logbook.Comparison, stdout io.Writer) error {
-	put := func(flag, file string, write func(io.Writer) error) (err error) {
-		if file != "" {
-			err = output.WriteFile(file, write)
-		}
-		if err != nil {
-			err = fmt.Errorf("--%s %s: %w", flag, file, err)
-		}
-		return err
-	}
-	unwritten := errors.Join(put("geojson", c.tracks, func(w io.Writer) error { return output.TracksGeoJSON(w, result) }),
-		put("report", c.page, func(w io.Writer) error { return output.ComparisonHTML(w, result, program()) }))
+	unwritten := errors.Join(writeTo("geojson", c.tracks, func(w io.Writer) error { return output.TracksGeoJSON(w, result) }),
+		writeTo("report", c.page, func(w io.Writer) error { return output.ComparisonHTML(w, result, program()) }))
 	given := c.give(stdout,
 		func(w io.Writer) error { return output.Comparison(w, result) },
 		func(w io.Writer) error { return output.ComparisonJSON(w, result) })

@@ -109,13 +109,8 @@ func parseQuantile(text string) (float64, error) {
 // report prints the diary and writes the files asked for.
 func (d *diary) report(book *logbook.Diary, warnings []string, stdout io.Writer) error {
 	book.Warnings = warnings
-	var unwritten error
-	if d.table != "" {
-		if err := output.WriteFile(d.table, func(w io.Writer) error { return output.DiaryCSV(w, book) }); err != nil {
-			unwritten = fault{fmt.Errorf("--csv %s: %w", d.table, err)}
-		}
-	}
-	return errors.Join(d.give(stdout,
+	unwritten := writeTo("csv", d.table, func(w io.Writer) error { return output.DiaryCSV(w, book) })
+	return asFault(errors.Join(d.give(stdout,
 		func(w io.Writer) error { return output.Diary(w, book) },
-		func(w io.Writer) error { return output.DiaryJSON(w, book) }), unwritten)
+		func(w io.Writer) error { return output.DiaryJSON(w, book) }), unwritten))
 }

@@ -58,35 +58,30 @@ func (f *files) wanted() bool {
 
 // write writes what was asked for. One that can't be written does not keep the others from being.
 func (f *files) write(v *voyage.Voyage, results *sim.Results, s *logbook.Summary, log *logbook.Log, orders *logbook.Comparison) error {
-	var failed []error
-	put := func(flag, name string, write func() error) {
-		if name == "" {
-			return
-		}
-		if err := write(); err != nil {
-			failed = append(failed, fmt.Errorf("--%s %s: %w", flag, name, err))
-		}
-	}
 	var r *output.Report
 	if f.wanted() {
 		r = reportOf(v, results, s)
 		r.Log, r.Orders = log, orders
 	}
-	put("report", f.report, func() error {
-		return output.WriteFile(f.report, func(w io.Writer) error { return output.HTML(w, r) })
-	})
-	put("charts", f.charts, func() error { return output.Charts(f.charts, r) })
+	failed := []error{writeTo("report", f.report, func(w io.Writer) error { return output.HTML(w, r) }), into("charts", f.charts, output.Charts, r)}
 	if f.csv != "" || f.workbook != "" {
 		r.Replications = results.Columns()
 	}
-	put("csv", f.csv, func() error { return output.CSV(f.csv, r) })
-	put("xlsx", f.workbook, func() error {
-		return output.WriteFile(f.workbook, func(w io.Writer) error { return output.Workbook(w, r) })
-	})
-	put("geojson", f.track, func() error {
-		return output.WriteFile(f.track, func(w io.Writer) error { return output.TracksGeoJSON(w, sim.Track(v, s)) })
-	})
+	failed = append(failed, into("csv", f.csv, output.CSV, r),
+		writeTo("xlsx", f.workbook, func(w io.Writer) error { return output.Workbook(w, r) }),
+		writeTo("geojson", f.track, func(w io.Writer) error { return output.TracksGeoJSON(w, sim.Track(v, s)) }))
 	return asFault(errors.Join(failed...))
+}
+
+// into writes into the folder that a flag names, if it names one.
+func into(flag, folder string, write func(string, *output.Report) error, r *output.Report) error {
+	if folder == "" {
+		return nil
+	}
+	if err := write(folder, r); err != nil {
+		return fmt.Errorf("--%s %s: %w", flag, folder, err)
+	}
+	return nil
 }
 
 // yearsOfSea are made for the chart of the sea by month, as coredays sea makes them.

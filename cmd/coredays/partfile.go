@@ -9,7 +9,6 @@ import (
 	"os"
 	"slices"
 
-	"coredays/output"
 	"coredays/sim"
 )
 
@@ -32,11 +31,9 @@ type partCall struct {
 	Replications int // of all shares
 }
 
-func (p *partFile) write(path string) error {
-	return output.WriteFile(path, func(w io.Writer) error {
-		z := gzip.NewWriter(w)
-		return errors.Join(gob.NewEncoder(z).Encode(p), z.Close())
-	})
+func (p *partFile) write(w io.Writer) error {
+	z := gzip.NewWriter(w)
+	return errors.Join(gob.NewEncoder(z).Encode(p), z.Close())
 }
 
 func readPart(path string) (p partFile, err error) {

@@ -37,7 +37,8 @@ func (s *simulation) misused() error {
 	case s.jsonFile != "" || s.files != files{}:
 		return errors.New("a --shard writes its --part alone; coredays merge writes all other files")
 	}
-	return nil
+	_, _, err := s.shard.bounds(s.runs.replications)
+	return err
 }
 
 // bounds are the replications of the share: from the first to before the end.
@@ -56,10 +57,7 @@ func (s *shard) bounds(replications int) (first, end int, err error) {
 
 // sailShare sails the share and writes it.
 func (s *simulation) sailShare(ctx context.Context, p *prepared, run sim.Run, stdout, stderr io.Writer) error {
-	first, end, err := s.shard.bounds(run.Replications)
-	if err != nil {
-		return err
-	}
+	first, end, _ := s.shard.bounds(run.Replications) // looked at with the call
 	if err := output.CanWrite(s.shard.part); err != nil {
 		return fault{fmt.Errorf("--part: %w", err)}
 	}
@@ -72,8 +70,8 @@ func (s *simulation) sailShare(ctx context.Context, p *prepared, run sim.Run, st
 		return errInterrupted
 	}
 	file := partFile{Schema: partSchema, Call: partCall{p.args, s.settings, s.anyway, run.Seed, all}, Part: *part}
-	if err := file.write(s.shard.part); err != nil {
-		return asFault(fmt.Errorf("--part %s: %w", s.shard.part, err))
+	if err := writeTo("part", s.shard.part, file.write); err != nil {
+		return fault{err}
 	}
 	_, err = fmt.Fprintf(stdout, "Replications %d to %d of %d are in %s.\n", first, end-1, all, s.shard.part)
 	return asFault(err)
