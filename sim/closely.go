@@ -89,7 +89,7 @@ func (r *Results) marked(item, mark int) []float64 {
 
 // sectionOf is the section of a site by depth.
 func (r *Results) sectionOf(site int) []logbook.Slice {
-	all, bins := newSlices(r.columns.voyage), int(r.columns.voyage.Sites[site].Target/bin)
+	all, bins := newSlices(r.columns.voyage), int(r.columns.voyage.Sites[site].Section/bin)
 	visits := float64(r.section.visits[site])
 	if visits == 0 {
 		return nil

@@ -17,7 +17,7 @@ type coverage struct {
 // newCoverage lays out the bits of all sites.
 func newCoverage(v *voyage.Voyage) (c coverage, words int) {
 	for i := range v.Sites {
-		n := int(v.Sites[i].Target / bin)
+		n := int(v.Sites[i].Section / bin)
 		c.from = append(c.from, words*64)
 		c.bins = append(c.bins, n)
 		words += (n + 63) / 64

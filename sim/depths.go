@@ -56,7 +56,7 @@ type slicing struct {
 func newSlices(v *voyage.Voyage) slicing {
 	s := slicing{from: []int{0}}
 	for i := range v.Sites {
-		s.all += (int(v.Sites[i].Target/bin) + inSlice - 1) / inSlice
+		s.all += (int(v.Sites[i].Section/bin) + inSlice - 1) / inSlice
 		s.from = append(s.from, s.all)
 	}
 	return s

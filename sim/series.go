@@ -4,8 +4,6 @@ import (
 	"math"
 
 	"gonum.org/v1/gonum/stat"
-
-	"coredays/model/unit"
 )
 
 // mean is the plain mean, 0 of nothing.
@@ -48,5 +46,3 @@ func percent(a, b []float64) []float64 {
 		return 100 * a / b
 	})
 }
-
-func deepest(target float64) unit.Depth { return unit.Depth(target) }

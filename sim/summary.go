@@ -10,6 +10,7 @@ import (
 	"coredays/model/activity"
 	"coredays/model/coring"
 	"coredays/model/logbook"
+	"coredays/model/unit"
 )
 
 // Summary describes the results.
@@ -106,7 +107,7 @@ func (r *Results) site(n int) logbook.Site {
 		Name:           site.Name,
 		Alternate:      site.Alternate,
 		WaterDepth:     site.WaterDepth,
-		Target:         deepest(site.Target),
+		Target:         unit.Depth(site.Section),
 		Days:           summarise(each(left, arrived, func(l, a float64) float64 { return l - a })),
 		Waiting:        summarise(of(siteWaited)),
 		Arrives:        summarise(arrived),

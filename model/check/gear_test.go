@@ -166,3 +166,15 @@ func TestLoadsOnTheCompensatorAreCountedToTheDeepestRotatedHole(t *testing.T) {
 		t.Errorf("hole A alone is rotated, to 290 mbsf: %s", shallow.What)
 	}
 }
+
+// Hole A goes to refusal, which may be as deep as the approved 400 m, though nothing is stated deeper than the
+// 380 m of hole B: the string must bear 400 m.
+func TestTheStringIsHeldAgainstTheDeepestThatACorerMayReach(t *testing.T) {
+	as := func(settings ...string) float64 {
+		return the(t, withShip(t, func(*rig.Ship) {}, settings...), "hook load").Value
+	}
+	refused, stated := as(), as("sites[0].holes[B].core[0].to=400 mbsf")
+	if shallower := as("sites[0].holes[A].core[0].to=200 mbsf"); refused != stated || shallower >= refused {
+		t.Errorf("hook load %g klbf where a corer may go on to 400 m, %g where that is stated, %g to 380 m", refused, stated, shallower)
+	}
+}

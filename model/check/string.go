@@ -58,11 +58,12 @@ func (i *inspector) below(s *voyage.Site, depth unit.Depth) unit.Length {
 	return i.plan.Ship.RigFloor + s.WaterDepth + unit.Length(depth)
 }
 
-// hookLoad looks at the string that hangs to the deepest target of a site: the load in the heave of the
+// hookLoad looks at the string that hangs to the deepest that a hole of a site may reach: the load in the heave of the
 // roughest sea for running pipe, and what is left to pull in the roughest sea for coring.
 func (i *inspector) hookLoad(s *voyage.Site) {
-	hung, err := i.hang(i.below(s, unit.Depth(s.Target)))
-	if s.Target == 0 || err != nil {
+	deepest := s.Deepest()
+	hung, err := i.hang(i.below(s, deepest))
+	if deepest == 0 || err != nil {
 		return // the depth itself is looked at for each hole
 	}
 	i.load(s, hung)

@@ -185,14 +185,21 @@ func (i *Item) Stated() (stated unit.Depth) {
 // SectionTo is the depth down to which a site's section is wanted: the deepest stated of its holes, and where
 // all are cored to refusal alone the deepest allowed.
 func (s *Site) SectionTo() (stated unit.Depth) {
-	var allowed unit.Depth
 	for i := range s.Items {
-		stated, allowed = max(stated, s.Items[i].Stated()), max(allowed, s.Items[i].Target())
+		stated = max(stated, s.Items[i].Stated())
 	}
 	if stated > 0 {
 		return stated
 	}
-	return allowed
+	return s.Deepest()
+}
+
+// Deepest is the deepest that any hole of a site may reach: what the string must bear.
+func (s *Site) Deepest() (deepest unit.Depth) {
+	for i := range s.Items {
+		deepest = max(deepest, s.Items[i].Target())
+	}
+	return deepest
 }
 
 // Target is the deepest that an item may reach, 0 for a task: a corer that goes on to refusal may get there.

@@ -38,7 +38,7 @@ func TestVoyageHasTheFiguresOfItsPlan(t *testing.T) {
 	for s := range v.Sites {
 		site := &v.Sites[s]
 		near(t, "sea floor, m", site.Floor, 3000, 0)
-		near(t, "target, m", site.Target, 250, 0)
+		near(t, "section, m", site.Section, 250, 0)
 		for i := range site.Items {
 			near(t, "number of the item", float64(site.Items[i].Number), float64(2*s+i), 0)
 		}

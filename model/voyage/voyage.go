@@ -43,16 +43,16 @@ type Voyage struct {
 // Site is a compiled site.
 type Site struct {
 	*plan.Site
-	Key    chance.Key
-	Floor  float64 // depth of the sea floor, m
-	Target float64 // down to which the section is wanted, m below sea floor
-	Layers []Layer
-	Items  []Item
-	Waves  *sea.Table
-	Every  Quantity // mean time between closings; NoQuantity where nothing closes the site
-	Lasts  Quantity
-	Course int // index into Voyage.Courses
-	Most   Limits
+	Key     chance.Key
+	Floor   float64 // depth of the sea floor, m
+	Section float64 // how deep the section goes that is wanted, m below sea floor
+	Layers  []Layer
+	Items   []Item
+	Waves   *sea.Table
+	Every   Quantity // mean time between closings; NoQuantity where nothing closes the site
+	Lasts   Quantity
+	Course  int // index into Voyage.Courses
+	Most    Limits
 }
 
 // Limits is the significant wave height above which each class of work stops, m.
@@ -173,7 +173,7 @@ func (c *compiler) site(s *plan.Site) error {
 	for i := range s.Items {
 		site.Items = append(site.Items, c.item(s, &s.Items[i]))
 	}
-	site.Target = float64(s.SectionTo())
+	site.Section = float64(s.SectionTo())
 	c.v.Sites = append(c.v.Sites, site)
 	return nil
 }
