@@ -37,8 +37,13 @@ func (p *page) weighed(w io.Writer, entries []basis.Entry, replications int) err
 	return p.to(w)
 }
 
-// basisCounts tells how much of it somebody stated, and how much is from memory.
 func (p *page) basisCounts(entries []basis.Entry) {
+	p.paragraph("", indent, basisCounted(entries))
+	p.paragraph("", indent, "Values are the 1-in-10, the even and the 9-in-10 value where there is a spread.")
+}
+
+// basisCounted tells how much of a basis somebody stated, and how much is from memory.
+func basisCounted(entries []basis.Entry) string {
 	stated, memory := 0, 0
 	for _, e := range entries {
 		if e.From == basis.Stated {
@@ -48,8 +53,7 @@ func (p *page) basisCounts(entries []basis.Entry) {
 			memory++
 		}
 	}
-	p.paragraph("", indent, fmt.Sprintf("%d numbers: %d stated by the scenario, %d wholly or in part from memory or judgement.", len(entries), stated, memory))
-	p.paragraph("", indent, "Values are the 1-in-10, the even and the 9-in-10 value where there is a spread.")
+	return fmt.Sprintf("%d numbers: %d stated by the scenario, %d wholly or in part from memory or judgement.", len(entries), stated, memory)
 }
 
 func basisColumns(weighed bool) []column {

@@ -35,7 +35,7 @@ func lyingChart(c *chart, axis string, rows []lyingRow) {
 		most, least = max(most, end), min(least, r.value)
 		p.Add(lyingBar(deep, 0, r.value, y, 0.3))
 		if defined(r.low) && defined(r.high) {
-			p.Add(whisker(draw.LineStyle{Color: paper, Width: 3}, r.low, r.high, y, 0), whisker(draw.LineStyle{Color: ochre, Width: 1.6}, r.low, r.high, y, 0.14))
+			rangeOnBar(p, r.low, r.high, y)
 		}
 		p.Add(remarks(remark{x: max(0, end), y: y, text: r.label, align: 1, dx: 2}))
 		c.desc += r.name + ": " + r.label + ". "

@@ -20,7 +20,7 @@ func alternativesCharts(c *logbook.Comparison) []*chart {
 	}
 	list := byMerit(c)
 	r := &rowsChart{marked: slices.Index(list, c.Planned), chart: chart{name: "alternatives", title: alternativesTitles[c.Question],
-		key: "Left: days of the whole programme, no deadline: P50 as a circle, P10 to P90 as a line; dashes across: the sea days. Middle: what gets done within the days; full circle: all of rank 1, " +
+		key: "Left: days of the whole programme, no deadline: P50 as a circle, P10 to P90 as a line; upright dashes: the sea days. Middle: what gets done within the days; full circle: all of rank 1, " +
 			"open square: everything. " + orLess("Arrow: the order of the scenario. ", c.Planned >= 0) + moreKey(c),
 	}, table: alternativesSheet(c).only("alternative", "row", "sea_days", "days_p10", "days_p50", "days_p90", "chance_primary", "chance_all", "more_mean", "more_low", "more_high")}
 	for _, i := range list {
@@ -88,7 +88,7 @@ func neededPanel(c *logbook.Comparison, list []int) rowsPanel {
 			}
 			days := inDays(told(s.Needed.Total))
 			if spreads(days) {
-				p.Add(whisker(draw.LineStyle{Color: deep, Width: 1.8}, days.P10, min(days.P90, p.X.Max), y, 0.16))
+				p.Add(whisker(draw.LineStyle{Color: deep, Width: 1.8}, days.P10, days.P90, y, 0.16))
 			}
 			p.Add(hollow(draw.CircleGlyph{}, draw.RingGlyph{}, deep, 3, plotter.XYs{{X: days.P50, Y: y}}))
 			if y < 0 && sea != c.Alternatives[list[i-1]].Summary.Allotted.SeaDays.Days() {

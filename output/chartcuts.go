@@ -50,7 +50,7 @@ func savesPanel(list []*logbook.Cut) rowsPanel {
 			s := inDays(told(list[i].Saves))
 			p.Add(lyingBar(deep, 0, s.Mean, y, 0.24))
 			if spreads(s) {
-				p.Add(whisker(draw.LineStyle{Color: paper, Width: 3}, s.P10, s.P90, y, 0), whisker(draw.LineStyle{Color: ochre, Width: 1.5}, s.P10, s.P90, y, 0.13))
+				rangeOnBar(p, s.P10, s.P90, y)
 			}
 			upright(p, draw.LineStyle{Color: ink, Width: 1}, 0, y, 0.5)
 			if i == 0 || list[i].Kind != list[i-1].Kind {

@@ -94,13 +94,13 @@ func TestOneExpeditionIsDoneOrNot(t *testing.T) {
 	if svg := svgOf(t, doneChart(single())); strings.Contains(svg, "of 100") || !strings.Contains(svg, ">done in this one expedition<") {
 		t.Error("one expedition is told in hundreds")
 	}
-	for _, f := range tiles(single()) {
+	for _, f := range facts(single()) {
 		if f.Note != "" {
 			t.Errorf("%s: %q", f.Label, f.Note)
 		}
 	}
 	noted := 0
-	for _, f := range tiles(ordinary()) {
+	for _, f := range facts(ordinary()) {
 		if f.Note != "" {
 			noted++
 		}

@@ -30,7 +30,7 @@ func loggedWays(p *plot.Plot, stay *logbook.Stay, c *chart) {
 		p.Add(line(draw.LineStyle{Color: paper, Width: 3.6}, points), line(style, points),
 			spots(thickCross{}, ink, 4, plotter.XYs{foot}))
 		p.Add(remarks(remark{x: foot.X, y: foot.Y, text: clipped(w.Hole, 12), align: 1, dx: 3, dy: 6}))
-		c.desc += fmt.Sprintf("As logged, hole %s: %.0f m below the sea floor %s days after arriving. ", w.Hole, foot.Y, figures(foot.X))
+		c.desc += fmt.Sprintf("As logged, hole %s: %s m below the sea floor %s days after arriving. ", w.Hole, given(foot.Y), fixed(foot.X, 1))
 	}
 }
 

@@ -58,13 +58,15 @@ func hollow(filled, edge draw.GlyphDrawer, c color.Color, radius vg.Length, poin
 	}
 }
 
+// remarkSize is that of the letters of a remark.
+const remarkSize = 8
+
 // remark is words beside a point; align is where the text stands to it: -1 left of, 0 across, 1 right of it.
 type remark struct {
 	x, y   float64
 	text   string
 	align  float64
 	dx, dy vg.Length
-	size   vg.Length
 	color  color.Color
 	bare   bool // no halo: the ground is even
 	inside bool // moved sideways into the panel where it stands out
@@ -95,15 +97,12 @@ func (r remark) write(c draw.Canvas, p vg.Point) {
 
 // set is the lettering of a remark to a point, where it is written and what it covers.
 func (r remark) set(p vg.Point) (style plottext.Style, at vg.Point, box vg.Rectangle) {
-	if r.size == 0 {
-		r.size = 8
-	}
 	if r.color == nil {
 		r.color = ink
 	}
-	style = lettering(r.size, r.color)
+	style = lettering(remarkSize, r.color)
 	style.XAlign, style.YAlign = map[float64]draw.XAlignment{-1: draw.XRight, 0: draw.XCenter, 1: draw.XLeft}[r.align], draw.YCenter
-	at = vg.Point{X: p.X + r.dx + vg.Length(r.align)*4, Y: p.Y + r.dy + r.size/7} // the middle of a line of text is above that of its letters
+	at = vg.Point{X: p.X + r.dx + vg.Length(r.align)*4, Y: p.Y + r.dy + remarkSize/7} // the middle of a line of text is above that of its letters
 	return style, at, style.Rectangle(r.text).Add(at)
 }
 
@@ -113,16 +112,21 @@ func (r remark) box(p vg.Point) vg.Rectangle {
 	return box
 }
 
-// bars fills rectangles lying on rows: from and to on the x axis, row on the y axis.
+// lyingBar fills a rectangle lying on a row: from and to on the x axis, row on the y axis.
 func lyingBar(fill color.Color, from, to, row, half float64) drawing {
 	return area(fill, plotter.XYs{{X: from, Y: row - half}, {X: to, Y: row - half}, {X: to, Y: row + half}, {X: from, Y: row + half}})
 }
 
-// whisker draws a range on a row, closed at both ends, its middle marked.
+// rangeOnBar draws a range over a bar, on a halo of paper.
+func rangeOnBar(p *plot.Plot, low, high, row float64) {
+	p.Add(whisker(draw.LineStyle{Color: paper, Width: 3}, low, high, row, 0), whisker(draw.LineStyle{Color: ochre, Width: 1.6}, low, high, row, 0.14))
+}
+
+// whisker draws a range on a row, closed at those ends that lie in the panel.
 func whisker(style draw.LineStyle, low, high, row, half float64) drawing {
 	return func(c draw.Canvas, at func(x, y float64) vg.Point) {
 		for _, l := range []plotter.XYs{{{X: low, Y: row}, {X: high, Y: row}}, {{X: low, Y: row - half}, {X: low, Y: row + half}}, {{X: high, Y: row - half}, {X: high, Y: row + half}}} {
-			c.StrokeLines(style, placed(l, at))
+			c.StrokeLines(style, c.ClipLinesXY(placed(l, at))...)
 		}
 	}
 }

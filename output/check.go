@@ -28,10 +28,7 @@ func Check(w io.Writer, p *plan.Plan, found []check.Finding) error {
 			pg.item(warning)
 		}
 	}
-	pg.heading("Not decided by this check")
-	for _, c := range check.Cautions() {
-		pg.item(c)
-	}
+	pg.cautions()
 	return pg.to(w)
 }
 
@@ -42,9 +39,14 @@ var verdictWords = [...]string{"pass", "caution", "STOP"}
 
 func (p *page) checkTitle(s *plan.Plan, found []check.Finding) {
 	p.paragraph("", indent, fmt.Sprintf("%s; %s", orElse(s.Title, "Unnamed scenario"), orElse(s.Ship.Name, "unnamed ship")))
+	p.paragraph("", indent, verdictLine(found))
+}
+
+// verdictLine tells the worst that was found, and how much of each.
+func verdictLine(found []check.Finding) string {
 	worst := check.Worst(found)
-	p.paragraph("", indent, fmt.Sprintf("%s Verdict: %s. %d to stop for, %d to look at, %d passed.", mark(worst), verdictWords[worst],
-		len(check.Of(found, check.Stop)), len(check.Of(found, check.Caution)), len(check.Of(found, check.Pass))))
+	return fmt.Sprintf("%s Verdict: %s. %d to stop for, %d to look at, %d passed.", mark(worst), verdictWords[worst],
+		len(check.Of(found, check.Stop)), len(check.Of(found, check.Caution)), len(check.Of(found, check.Pass)))
 }
 
 var verdictHeadings = [...]string{"Passed (closest: nearest to its limit)", "To look at", "To stop for: the plan can't be done so"}

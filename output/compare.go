@@ -19,7 +19,7 @@ func Comparison(w io.Writer, c *logbook.Comparison) error {
 	}
 	p.comparisonWarnings(c)
 	p.cautions()
-	p.repeatComparison(c)
+	p.again(compareCall(c))
 	return p.to(w)
 }
 
@@ -174,17 +174,6 @@ func (p *page) comparisonWarnings(c *logbook.Comparison) {
 	for _, w := range c.Warnings {
 		p.item(w)
 	}
-}
-
-// repeatComparison prints the call that gives the same answer again.
-func (p *page) repeatComparison(c *logbook.Comparison) {
-	p.heading("The same answer again")
-	call := compareCall(c)
-	if line := indent + printable(call); displayed(line) <= pageWidth {
-		p.WriteString(line + "\n")
-		return
-	}
-	p.paragraph(indent, indent+indent, call)
 }
 
 // compareCall is the command line of a comparison.

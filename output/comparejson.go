@@ -77,16 +77,16 @@ type differenceJSON struct {
 }
 
 type searchJSON struct {
-	Allowed   int         `json:"orders"`
-	Uncounted bool        `json:"orders_not_all_counted"`
-	Reckoned  int         `json:"reckoned"`
-	Stages    []stageJSON `json:"stages"`
-	LeftOut   int         `json:"left_out_without_being_ruled_out"`
-	NextDays  number      `json:"next_reckoned_days_behind"`
-	NextFirst number      `json:"next_reckoned_chance_behind"`
-	ErrorDays number      `json:"reckoning_error_days"`
-	ErrorOf   number      `json:"reckoning_error_chance"`
-	Rule      string      `json:"rule"`
+	Allowed    int         `json:"orders"`
+	Uncounted  bool        `json:"orders_not_all_counted"`
+	Reckoned   int         `json:"reckoned"`
+	Stages     []stageJSON `json:"stages"`
+	LeftOut    int         `json:"left_out_without_being_ruled_out"`
+	NextDays   number      `json:"next_reckoned_days_behind"`
+	NextFirst  number      `json:"next_reckoned_chance_behind"`
+	ErrorDays  number      `json:"reckoning_error_days"`
+	ErrorFirst number      `json:"reckoning_error_chance"`
+	Rule       string      `json:"rule"`
 }
 
 type stageJSON struct {
@@ -189,7 +189,7 @@ func searchOf(s *logbook.Search) *searchJSON {
 	}
 	j := &searchJSON{Allowed: s.Allowed, Uncounted: s.Uncounted, Reckoned: s.Reckoned, Stages: []stageJSON{}, LeftOut: s.LeftOut,
 		NextDays: number(daysInterval(s.NextDays).Mean), NextFirst: number(s.NextFirst),
-		ErrorDays: number(s.ErrorDays / float64(unit.Day)), ErrorOf: number(s.ErrorFirst), Rule: s.Rule}
+		ErrorDays: number(s.ErrorDays / float64(unit.Day)), ErrorFirst: number(s.ErrorFirst), Rule: s.Rule}
 	for _, stage := range s.Stages {
 		j.Stages = append(j.Stages, stageJSON(stage))
 	}

@@ -57,7 +57,7 @@ func comparisonViewOf(c *logbook.Comparison, program string) (*comparisonView, e
 		return v, v.cut(c)
 	}
 	v.Headline, v.Standing = []string{firstWords(c)}, standingLines(c)
-	v.FactsOf, v.Facts = "The first", tiles(c.Alternatives[c.Best].Summary)
+	v.FactsOf, v.Facts = "The first", facts(c.Alternatives[c.Best].Summary)
 	var err error
 	v.Alternatives, err = alternativesViewOf(c)
 	return v, err
@@ -66,7 +66,7 @@ func comparisonViewOf(c *logbook.Comparison, program string) (*comparisonView, e
 // cut fills in what to cut and what a day is worth.
 func (v *comparisonView) cut(c *logbook.Comparison) error {
 	v.Headline = slices.Concat([]string{asPlannedSentence(c)}, cheapestSentence(c), oneDaySentence(c))
-	v.FactsOf, v.Facts = "As planned", tiles(c.Alternatives[0].Summary)
+	v.FactsOf, v.Facts = "As planned", facts(c.Alternatives[0].Summary)
 	cuts, err := picturesOf(cutsCharts(c))
 	if err != nil {
 		return err
@@ -102,7 +102,7 @@ func comparisonSub(c *logbook.Comparison) string {
 		text += fmt.Sprintf(", sails %s, %s sea days", moment(s.Sails), given(s.Allotted.SeaDays.Days()))
 	}
 	if c.Invented {
-		text += ". An invented demonstration: ship, ports, sites and programme are made up"
+		text += allMadeUp
 	}
 	return text
 }

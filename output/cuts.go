@@ -21,7 +21,7 @@ func (p *page) cuts(c *logbook.Comparison) error {
 	}
 	p.WriteByte('\n')
 	columns := []column{words("without", 34), numbers("saves (d)\nmean"), numbers("\nP50"), numbers("\nP90"), numbers("core less\n(m)"), numbers("m a day\nsaved"),
-		numbers("section\nless (%)"), numbers("the rest (%):\nrank 1"), numbers("\nall")}
+		numbers("section\n(points)"), numbers("the rest (%):\nrank 1"), numbers("\nall")}
 	var rows [][]string
 	for kind := plan.Measurement; kind <= plan.WholeSite; kind++ {
 		if list := cutsOf(c, kind); len(list) > 0 {
@@ -111,7 +111,7 @@ func cutRow(cut *logbook.Cut, replications int) []string {
 	return row
 }
 
-// coring tells whether what is cut brings up core.
+// bringsCore tells whether what is cut brings up core.
 func bringsCore(cut *logbook.Cut) bool {
 	return cut.Kind == plan.WholeHole || cut.Kind == plan.WholeSite
 }

@@ -12,8 +12,8 @@ import (
 func DiaryCSV(w io.Writer, d *logbook.Diary) error { return diarySheet(d).csv(w) }
 
 func diarySheet(d *logbook.Diary) *sheet {
-	t := &sheet{name: "diary", fields: []field{{key: "from", kind: ofDate}, {key: "to", kind: ofDate}, {key: "what"}, {key: "site"}, {key: "hole"},
-		{key: "depth_mbsf", kind: ofMetres}, {key: "bit_mbsf", kind: ofMetres}, {key: "hs_m", kind: ofMetres}, {key: "note"}}}
+	t := &sheet{name: "diary", fields: []field{{key: "from"}, {key: "to"}, {key: "what"}, {key: "site"}, {key: "hole"},
+		{key: "depth_mbsf"}, {key: "bit_mbsf"}, {key: "hs_m"}, {key: "note"}}}
 	for i := range d.Entries {
 		e := &d.Entries[i]
 		bit, note := math.NaN(), e.Note

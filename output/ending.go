@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"coredays/model/check"
 	"coredays/model/logbook"
 )
 
@@ -20,23 +21,15 @@ func (p *page) warnings(s *logbook.Summary) {
 
 // cautions prints what no plan decides.
 func (p *page) cautions() {
-	p.heading("An estimate, not a clearance. Licensed people and local codes decide on")
-	for _, subject := range []string{
-		"site safety, pollution prevention, and the depth to which each hole is approved;",
-		"gas, watched on each core by people who may stop the work; a plan for hydrogen sulphide;",
-		"stuck pipe, and being ready to sever the string;",
-		"limits of weather and ice, which are the master's;",
-		"loads and make-up torque, from the makers' current tables; no rating may be exceeded;",
-		"marine mammals, by the rules of the place.",
-	} {
-		p.item(subject)
+	p.heading("Not decided here")
+	for _, c := range check.Cautions() {
+		p.item(c)
 	}
 }
 
-// repeat prints the call that gives the same answer again.
-func (p *page) repeat(s *logbook.Summary) {
+// again prints the call that gives the same answer.
+func (p *page) again(call string) {
 	p.heading("The same answer again")
-	call := call(s)
 	if line := indent + printable(call); displayed(line) <= pageWidth {
 		p.WriteString(line + "\n") // as it is, with several blanks in a path if it has them
 		return

@@ -23,16 +23,8 @@ func HindcastText(w io.Writer, h *score.Hindcast) error {
 
 func (p *page) hindcastTitle(h *score.Hindcast) {
 	p.paragraph("", indent, fmt.Sprintf("Hindcast of %s at level %s: %s of %s, each simulated %s; seed %d", h.File, h.Level,
-		several(h.Card.Cases, "site"), several(h.Card.Groups, "leg"), several(h.Replications, "time"), h.Seed))
+		counted(h.Card.Cases, "site"), counted(h.Card.Groups, "leg"), counted(h.Replications, "time"), h.Seed))
 	p.paragraph("", indent, "Intervals hold the figure 95 times in 100 over legs: sites of one leg are not independent.")
-}
-
-// several is a count with its noun.
-func several(n int, noun string) string {
-	if n == 1 {
-		return "1 " + noun
-	}
-	return fmt.Sprintf("%d %ss", n, noun)
 }
 
 // hindcastCard prints the scores of days on site.
@@ -108,7 +100,7 @@ func (p *page) leftOut(h *score.Hindcast) {
 	if len(h.LeftOut) == 0 {
 		return
 	}
-	p.heading("Left out: %s", several(len(h.LeftOut), "row"))
+	p.heading("Left out: %s", counted(len(h.LeftOut), "row"))
 	first := map[string]int{}
 	count := map[string]int{}
 	var order []string
@@ -119,6 +111,6 @@ func (p *page) leftOut(h *score.Hindcast) {
 		count[o.Why]++
 	}
 	for _, why := range order {
-		p.item(fmt.Sprintf("%s (%s, line %d the first)", why, several(count[why], "row"), first[why]))
+		p.item(fmt.Sprintf("%s (%s, line %d the first)", why, counted(count[why], "row"), first[why]))
 	}
 }

@@ -47,7 +47,7 @@ func TestAHoleTwiceAsSlowIsTwiceAsLateInTheTableBesideItsChart(t *testing.T) {
 func TestALogIsDrawnAndToldOnThePageAndInTheTables(t *testing.T) {
 	r := loggedOrdinary()
 	page := printed(t, func(w io.Writer) error { return HTML(w, r) })
-	for _, want := range []string{"As logged, hole A: ", "As logged, hole Z-unplanned: 42 m below the sea floor 7 days after arriving.", "with a cross at its end",
+	for _, want := range []string{"As logged, hole A: ", "As logged, hole Z-unplanned: 42 m below the sea floor 7.0 days after arriving.", "with a cross at its end",
 		"Logged until 8 Feb 2027 06:00 UTC: hole Z-unplanned is 42 m deep 7.0 days after arriving; no simulated hole of that name came so far.", "log.csv"} {
 		if !strings.Contains(page, want) {
 			t.Errorf("the page does not hold %q", want)

@@ -2,7 +2,6 @@ package output
 
 import (
 	"io"
-	"strings"
 
 	"coredays/model/logbook"
 )
@@ -17,7 +16,7 @@ func Logged(w io.Writer, s *logbook.Summary, log *logbook.Log) error {
 		site := &s.Sites[i]
 		stay, _ := log.At(site.Name)
 		if words := loggedWords(site, &stay); words != "" {
-			p.item(site.Name + ":" + strings.TrimPrefix(words, " Logged"))
+			p.item(site.Name + ": " + words)
 			told = true
 		}
 	}

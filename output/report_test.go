@@ -240,7 +240,7 @@ func tablesOf(page string) map[string]table {
 		for _, line := range strings.Split(body, "<tr>")[1:] {
 			row := map[string]string{}
 			for i, cell := range regexp.MustCompile(`(?s)<t[dh][^>]*>(.*?)</t[dh]>`).FindAllStringSubmatch(line, -1) {
-				row[keys[i][1]] = regexp.MustCompile(`value="([^"]*)"`).ReplaceAllString(cell[1], "$1")
+				row[keys[i][1]] = cell[1]
 				if value := regexp.MustCompile(`value="([^"]*)"`).FindStringSubmatch(cell[1]); value != nil {
 					row[keys[i][1]] = value[1]
 				}

@@ -7,7 +7,6 @@ import (
 
 	"coredays/model/basis"
 	"coredays/model/check"
-	"coredays/model/logbook"
 )
 
 // reportView is what the page shows, ready to be set.
@@ -67,8 +66,8 @@ type basisGroup struct {
 func reportViewOf(r *Report) (*reportView, error) {
 	s := r.Summary
 	v := &reportView{Style: template.CSS(reportStyle), Title: orElse(s.Scenario, "Unnamed scenario"), Sub: subtitle(r), Headline: append(headlines(s), otherOrder(r.Orders)...),
-		Facts: tiles(s), Warnings: s.Warnings, Pictures: map[string]*picture{}, Consumables: consumablesSheet(s), Cautions: check.Cautions(),
-		Run: runSheet(r).only("what", "value"), Call: call(s), BasisWords: basisWords(r.Basis), Matters: mattersSheet(r)}
+		Facts: facts(s), Warnings: s.Warnings, Pictures: map[string]*picture{}, Consumables: consumablesSheet(s), Cautions: check.Cautions(),
+		Run: runSheet(r).only("what", "value"), Call: call(s), BasisWords: basisCounted(r.Basis) + " Three figures are the 1-in-10, the even and the 9-in-10 value.", Matters: mattersSheet(r)}
 	for _, c := range r.charts() {
 		svg, err := c.svg()
 		if err != nil {
@@ -83,8 +82,11 @@ func reportViewOf(r *Report) (*reportView, error) {
 	holes := holesSheet(s)
 	for i := range s.Sites {
 		site := &s.Sites[i]
-		stay := r.logged(site)
-		v.Sites = append(v.Sites, siteView{siteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], strings.ReplaceAll(siteWords(site)+loggedWords(site, &stay), " %", "\u00a0%"), // no line begins with %
+		stay, text := r.logged(site), siteWords(site)
+		if words := loggedWords(site, &stay); words != "" {
+			text += " Logged " + words
+		}
+		v.Sites = append(v.Sites, siteView{siteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], strings.ReplaceAll(text, " %", "\u00a0%"), // no line begins with %
 			holes.where("site", site.Name).only("hole", "rank", "chance_done", "days_p10", "days_p50", "days_p90", "depth_p50", "refusal_p50", "chance_refused", "section_p50")})
 	}
 	v.verdicts(r)
@@ -98,6 +100,9 @@ func reportViewOf(r *Report) (*reportView, error) {
 	return v, nil
 }
 
+// allMadeUp says what the demonstration is.
+const allMadeUp = ". An invented demonstration: ship, ports, sites and programme are made up"
+
 func subtitle(r *Report) string {
 	s := r.Summary
 	text := orElse(s.Ship, "unnamed ship")
@@ -106,28 +111,14 @@ func subtitle(r *Report) string {
 	}
 	text += fmt.Sprintf(", %s sea days", given(s.Allotted.SeaDays.Days()))
 	if s.Invented {
-		text += ". An invented demonstration: ship, ports, sites and programme are made up"
+		text += allMadeUp
 	}
 	return text
 }
 
-// tiles are the figures of the headline; those of one expedition are of no share of many.
-func tiles(s *logbook.Summary) []fact {
-	list := facts(s)
-	for i := range list {
-		if s.Replications < 2 {
-			list[i].Note = ""
-		}
-	}
-	return list
-}
-
 // verdicts sets out what the check found.
 func (v *reportView) verdicts(r *Report) {
-	worst := check.Worst(r.Found)
-	v.Verdict = fmt.Sprintf("%s Verdict: %s. %d to stop for, %d to look at, %d passed.", mark(worst), verdictWords[worst],
-		len(check.Of(r.Found, check.Stop)), len(check.Of(r.Found, check.Caution)), len(check.Of(r.Found, check.Pass)))
-	v.Checked = checkedWords(r.Found)
+	v.Verdict, v.Checked = verdictLine(r.Found), checkedWords(r.Found)
 	for _, grade := range []check.Verdict{check.Stop, check.Caution, check.Pass} {
 		found := check.Of(r.Found, grade)
 		if grade == check.Pass {
@@ -141,20 +132,6 @@ func (v *reportView) verdicts(r *Report) {
 	if r.Plan != nil {
 		v.Filled = r.Plan.Warnings
 	}
-}
-
-func basisWords(entries []basis.Entry) string {
-	stated, memory := 0, 0
-	for _, e := range entries {
-		if e.From == basis.Stated {
-			stated++
-		}
-		if e.Memory {
-			memory++
-		}
-	}
-	return fmt.Sprintf("%d numbers: %d stated by the scenario, %d wholly or in part from memory or judgement. "+
-		"Three figures are the 1-in-10, the even and the 9-in-10 value.", len(entries), stated, memory)
 }
 
 // mostMattering is how many numbers are told to matter most.

@@ -44,13 +44,14 @@ func facts(s *logbook.Summary) []fact {
 		return nil
 	}
 	needed, hand := inDays(s.Needed.Total), inDays(s.Allotted.InHand)
+	ofAll := orLess("of the expeditions", s.Replications >= 2) // one is no share of many
 	return []fact{
 		spreadFact("days needed", needed, places(needed.P90, needed.P50), "d"),
-		{"whole programme within the days", chance(s.Allotted.ChanceAll, s.Replications) + perCent(s), exact(s.Allotted.ChanceAll), "of the expeditions"},
-		{"all of rank 1 within the days", chance(s.Allotted.ChancePrimary, s.Replications) + perCent(s), exact(s.Allotted.ChancePrimary), "of the expeditions"},
+		{"whole programme within the days", chance(s.Allotted.ChanceAll, s.Replications) + perCent(s), exact(s.Allotted.ChanceAll), ofAll},
+		{"all of rank 1 within the days", chance(s.Allotted.ChancePrimary, s.Replications) + perCent(s), exact(s.Allotted.ChancePrimary), ofAll},
 		spreadFact("days in hand at the end", hand, places(hand.P10, hand.P50, hand.P90), "d"),
 		spreadFact("core recovered within the days", s.Allotted.Recovered, 0, "m"),
-		{"port reached too late", chance(s.Allotted.Late, s.Replications) + perCent(s), exact(s.Allotted.Late), "of the expeditions"},
+		{"port reached too late", chance(s.Allotted.Late, s.Replications) + perCent(s), exact(s.Allotted.Late), ofAll},
 	}
 }
 
@@ -59,11 +60,9 @@ func perCent(s *logbook.Summary) string { return orLess(" %", s.Replications >= 
 // spreadFact tells P50, and P10 and P90 below it.
 func spreadFact(label string, s logbook.Spread, places int, unit string) fact {
 	p10, p50, p90 := quantiles(s, places)
-	note := "P50"
-	if p10 == "" {
-		note = ""
-	} else {
-		note += "; P10–P90 " + between(p10, p90) + " " + unit
+	note := ""
+	if p10 != "" {
+		note = "P50; P10–P90 " + between(p10, p90) + " " + unit
 	}
 	return fact{label, p50 + " " + unit, exact(middle(s)), note}
 }

@@ -18,7 +18,7 @@ func Text(w io.Writer, s *logbook.Summary) error {
 	}
 	p.warnings(s)
 	p.cautions()
-	p.repeat(s)
+	p.again(call(s))
 	return p.to(w)
 }
 

@@ -72,25 +72,27 @@ func (r *Report) logged(site *logbook.Site) (stay logbook.Stay) {
 	return stay
 }
 
-// loggedWords tells where the log has the hole of the site that was begun last; nothing where it has none.
+// loggedWords tells until when the log goes at a site and where it has the hole begun last; nothing where it
+// has none.
 func loggedWords(site *logbook.Site, stay *logbook.Stay) string {
 	if len(stay.Ways) == 0 {
 		return ""
 	}
 	way := &stay.Ways[len(stay.Ways)-1]
-	text := fmt.Sprintf(" Logged until %s: hole %s", moment(stay.Until), way.Hole)
+	away := ""
 	if stay.Away > 0 {
-		text = fmt.Sprintf(" Logged until %s, %s days elsewhere not counted: hole %s", moment(stay.Until), fixed(stay.Away/secondsOfDay, 1), way.Hole)
+		away = ", " + fixed(stay.Away/secondsOfDay, 1) + " days elsewhere not counted"
 	}
+	text := fmt.Sprintf("until %s%s: hole %s", moment(stay.Until), away, way.Hole)
 	for _, p := range slices.Backward(passed(site, way)) {
 		if p.mark.Share > 0 {
 			simulated := logbook.Spread{N: 2, P10: p.mark.P10, P50: p.mark.P50, P90: p.mark.P90}
-			return fmt.Sprintf("%s came to %s m %s days after arriving; simulated, %s days after. %s", text, figures(float64(p.mark.Depth)),
+			return fmt.Sprintf("%s came to %s m %s days after arriving; simulated, %s days after. %s", text, given(float64(p.mark.Depth)),
 				fixed(p.after/secondsOfDay, 1), ranged(inDays(simulated), 1), aheadOrBehind(p.after-p.mark.P50))
 		}
 	}
 	end := way.Points[len(way.Points)-1]
-	return fmt.Sprintf("%s is %s m deep %s days after arriving; no simulated hole of that name came so far.", text, figures(float64(end.Depth)), fixed(end.After/secondsOfDay, 1))
+	return fmt.Sprintf("%s is %s m deep %s days after arriving; no simulated hole of that name came so far.", text, given(float64(end.Depth)), fixed(end.After/secondsOfDay, 1))
 }
 
 // aheadOrBehind tells how much later than the even way a hole is, s.

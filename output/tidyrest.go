@@ -1,7 +1,6 @@
 package output
 
 import (
-	"math"
 	"strings"
 	"time"
 
@@ -15,7 +14,7 @@ import (
 func classesSheet(s *logbook.Summary) *sheet {
 	t := &sheet{name: "classes", title: "Days by class of time, whole programme", fields: []field{{"class", "class of time", ofWords, ""},
 		{"mean_d", "mean", ofDays, "the means add up to the mean of days needed"}, {"share", "share", ofShare, "of the mean of days needed"}}}
-	t.fields = append(t.fields, threeFields("days", "", "quantiles do not add up", ofDays)...)
+	t.fields = append(t.fields, threeFields("days", "days", "quantiles do not add up", ofDays)...)
 	for _, c := range bySize(s.Needed.ByClass) {
 		x := inDays(s.Needed.ByClass[c])
 		t.add(append([]any{c.String(), x.Mean, x.Mean / inDays(s.Needed.Total).Mean}, threeOf(x)...)...)
@@ -89,11 +88,7 @@ func basisSheet(entries []basis.Entry) *sheet {
 		{"from", "from", ofWords, "scenario, ship or built in"}, {"memory", "from memory", ofTruth, "the source says that it is from memory or judgement"},
 		{"source", "source", ofWords, ""}}}
 	for _, e := range entries {
-		share := math.NaN()
-		if defined(e.Share) {
-			share = e.Share
-		}
-		t.add(e.Group, e.Site, strings.TrimSpace(e.Name), e.Low, e.Mid, e.High, e.Unit, e.Varies, share, e.From.String(), e.Memory, e.Source)
+		t.add(e.Group, e.Site, strings.TrimSpace(e.Name), e.Low, e.Mid, e.High, e.Unit, e.Varies, e.Share, e.From.String(), e.Memory, e.Source)
 	}
 	return t
 }
