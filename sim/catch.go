@@ -1,6 +1,8 @@
 package sim
 
 import (
+	"math"
+
 	"coredays/model/activity"
 	"coredays/model/coring"
 	"coredays/model/rig"
@@ -44,7 +46,7 @@ func (s *ship) landCore(t coring.Tool, from, length, share float64) {
 	s.sectionCut(from, length, share)
 	s.used[liners]++
 	s.used[catchers] += 2
-	s.used[sections] += int(recovered/sectionLength) + 1
+	s.used[sections] += int(math.Ceil(recovered/sectionLength - 1e-9)) // a whole number of sections may be a hair more
 	s.land()
 	s.cores.note(s, t, length, recovered)
 	if s.diary != nil {

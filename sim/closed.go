@@ -19,16 +19,16 @@ func (s *ship) planClosing() {
 	if s.here.Every == voyage.NoQuantity || s.median {
 		return
 	}
-	luck := s.luck.For(theClosings).For(s.here.Key)
-	s.agenda.plan(theSite, s.clock-s.draw(s.here.Every)*math.Log(luck.Uniform(s.closings)))
-	s.closings++
+	luck, log := s.luck.For(theClosings).For(s.here.Key), &s.sites[s.siteNumber()]
+	s.agenda.plan(theSite, s.clock-s.ofSite(s.here.Every)*math.Log(luck.Uniform(log.closings)))
+	log.closings++
 }
 
 // closeOrOpen closes the site for as long as it lasts, or opens it again.
 func (s *ship) closeOrOpen() {
 	s.closed = !s.closed
 	if s.closed {
-		s.agenda.plan(theSite, s.clock+s.draw(s.here.Lasts))
+		s.agenda.plan(theSite, s.clock+s.ofSite(s.here.Lasts))
 		return
 	}
 	s.agenda.plan(theSite, math.Inf(1))

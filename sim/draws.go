@@ -16,12 +16,12 @@ type place struct {
 
 // drawn is what is known of a quantity at the present place.
 type drawn struct {
-	place  place
-	known  bool
-	runs   int
-	score  float64 // of the levels above the run
-	last   float64 // score of the last run
-	source chance.Source
+	place   place
+	known   bool
+	tallied int     // where its runs here are counted
+	score   float64 // of the levels above the run
+	last    float64 // score of the last run
+	source  chance.Source
 }
 
 // Keys of the factors that are not of one quantity at one place.
@@ -41,6 +41,8 @@ func (s *ship) draw(id voyage.Quantity) float64 {
 	d := &s.drawn[id]
 	if !d.known || d.place != s.place {
 		s.settle(d, q, s.v.Purposes[id])
+		d.tallied = s.tally.row(s.place) + int(id)
+		s.takeUp(d, q)
 	}
 	score := d.score
 	if w := q.Weight[spread.Run]; w > 0 {
@@ -68,15 +70,39 @@ func (s *ship) settle(d *drawn, q *spread.Drawn, purpose chance.Key) {
 	}
 }
 
-// run is the score of the next run, tied to the last one by the quantity's persistence.
+// run is the score of the next run.
 func (s *ship) run(d *drawn, q *spread.Drawn) float64 {
-	d.runs++
-	score := d.source.Normal(d.runs)
-	if p := q.Persistence; p != 0 && d.runs > 1 {
+	s.tally.times[d.tallied]++
+	return d.next(q, s.tally.times[d.tallied])
+}
+
+// next is the score of the n-th run here, tied to the last one by the quantity's persistence.
+func (d *drawn) next(q *spread.Drawn, n int32) float64 {
+	score := d.source.Normal(int(n))
+	if p := q.Persistence; p != 0 && n > 1 {
 		score = p*d.last + math.Sqrt(1-p*p)*score
 	}
 	d.last = score
 	return score
+}
+
+// takeUp finds the last run again where the ship comes back to a place.
+func (s *ship) takeUp(d *drawn, q *spread.Drawn) {
+	if q.Persistence == 0 {
+		return
+	}
+	for n := int32(1); n <= s.tally.times[d.tallied]; n++ {
+		d.next(q, n)
+	}
+}
+
+// ofSite draws what happens to the site or to the ship on it, whichever hole is in hand.
+func (s *ship) ofSite(id voyage.Quantity) float64 {
+	hole := s.place.hole
+	s.place.hole = s.place.site
+	value := s.draw(id)
+	s.place.hole = hole
+	return value
 }
 
 // rate draws one of the ship's rates.
@@ -91,16 +117,7 @@ func (s *ship) happens(r rig.Rate) bool {
 	if chance <= 0 {
 		return false
 	}
-	t := &s.tried[r]
-	if t.place != s.place {
-		*t = tried{place: s.place}
-	}
-	t.times++
-	return s.luck.For(s.v.Purposes[r]).For(happening).For(s.place.hole).Uniform(t.times) < chance
-}
-
-// tried counts how often something could have happened at the present place.
-type tried struct {
-	place place
-	times int
+	times := &s.tally.times[s.tally.row(s.place)+len(s.drawn)+int(r)]
+	*times++
+	return s.luck.For(s.v.Purposes[r]).For(happening).For(s.place.hole).Uniform(int(*times)) < chance
 }

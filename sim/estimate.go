@@ -10,8 +10,7 @@ import (
 // forecast: half of all expeditions take longer than even a reckoning with the sea in it.
 func Estimate(v *voyage.Voyage) voyage.Reckoning {
 	s := newShip(v)
-	s.begins(0, 0)
-	s.median, s.sea.calm = true, true
+	s.beginsEvenly()
 	s.sails()
 	r := voyage.Reckoning{Total: unit.Duration(s.clock), Home: s.home}
 	for i := range s.items {

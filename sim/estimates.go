@@ -1,6 +1,8 @@
 package sim
 
 import (
+	"slices"
+
 	"coredays/model/coring"
 	"coredays/model/plan"
 	"coredays/model/rig"
@@ -11,8 +13,9 @@ import (
 // estimates is what the crew reckons with: the time of each item from a run of the plan in which
 // every draw is even, the sea is calm and nothing goes wrong.
 type estimates struct {
-	item []float64 // s
-	leg  [][]float64
+	item    []float64 // s
+	leaving []float64 // s of these after the item is done, to get under way: of the last one of a site
+	leg     [][]float64
 }
 
 // contingency is what the crew adds to a calm estimate for sea and trouble [common practice].
@@ -27,12 +30,12 @@ func reckon(v *voyage.Voyage) *estimates {
 			e.leg[from] = append(e.leg[from], v.Legs[from][to].Distance/speedTo(v, voyage.Place(from), voyage.Place(to)))
 		}
 	}
-	s.begins(0, 0)
-	s.median, s.sea.calm = true, true
+	s.beginsEvenly()
 	s.everything = true
 	s.sails()
 	for i := range s.items {
 		e.item = append(e.item, s.items[i].took*contingency)
+		e.leaving = append(e.leaving, s.items[i].leaving*contingency)
 	}
 	return e
 }
@@ -62,12 +65,13 @@ func inWaves(v *voyage.Voyage, height float64) float64 {
 // five days of work the two count alike [from memory].
 const trust = 5 * 86400
 
-// learn compares a finished item with its estimate.
+// learn compares a finished item with its estimate, both without the way off the site: which item is the
+// last there may turn out otherwise than in the estimates.
 func (s *ship) learn(log *itemLog) {
 	if s.guess == nil || log.incomplete {
 		return
 	}
-	s.reckoned += s.guess.item[s.item.Number]
+	s.reckoned += s.guess.item[s.item.Number] - s.guess.leaving[s.item.Number]
 	s.seen += log.took
 }
 
@@ -166,9 +170,21 @@ func (s *ship) operationTakes() float64 {
 // cycleTime is the crew's estimate of a core with a tool at the present depth, s.
 func (s *ship) cycleTime(t coring.Tool) float64 {
 	if t.Piston() {
-		return 2*s.bottom()/s.rateMedian(rig.PistonWire) + s.rateMedian(rig.Shot) + s.rateMedian(handling[t]) + s.rateMedian(rig.Connection)
+		return s.rateMedian(rig.PistonPace)*(2*s.bottom()/s.rateMedian(rig.PistonWire)+s.rateMedian(rig.Shot)+s.rateMedian(rig.CorePull)+s.rateMedian(handling[t])) +
+			s.heldStill(t) + s.rateMedian(rig.Connection)
 	}
 	layer := &s.here.Layers[s.layer(s.hole.depth)]
-	return 3*s.bottom()/s.rateMedian(rotatedWire(t)) + float64(t.Stroke())/s.v.Quantities[layer.Rate].At(0) +
-		s.rateMedian(handling[t]) + s.rateMedian(rig.Connection)
+	return s.rateMedian(rotatedPace(t))*(3*s.bottom()/s.rateMedian(rotatedWire(t))+s.rateMedian(handling[t])) +
+		float64(t.Stroke())/s.v.Quantities[layer.Rate].At(0) + s.rateMedian(rig.Connection)
+}
+
+// heldStill is the crew's estimate of how long the next core of a piston tool is held still for what is measured, s.
+func (s *ship) heldStill(t coring.Tool) (takes float64) {
+	if s.planned().Oriented && t == coring.APC {
+		takes += s.rateMedian(rig.OrientationWait)
+	}
+	if slices.Contains(s.planned().Temperature, s.hole.cores+1) {
+		takes += s.rateMedian(rig.TemperatureStop)
+	}
+	return takes
 }

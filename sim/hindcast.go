@@ -68,10 +68,11 @@ func (s *ship) visits() {
 	s.worksHere()
 }
 
-// worksHere does all there is to do at the site where the ship is.
+// worksHere does all there is to do at the site where the ship is, until all pipe is on deck wherever she goes then.
 func (s *ship) worksHere() {
 	for range mostSteps {
 		s.choose()
+		s.towards = voyage.ToPort
 		if s.item == nil && s.bit == 0 || s.clock > s.longest() {
 			return
 		}

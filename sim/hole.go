@@ -46,13 +46,15 @@ func (s *ship) tool() coring.Tool {
 	return s.stages()[s.hole.stage].With
 }
 
-// assembly is the bottom-hole assembly that the hole in hand needs. A hole that is only drilled
-// takes the rotary one.
-func (s *ship) assembly() coring.Assembly {
-	if len(s.stages()) == 0 {
+// assembly is the bottom-hole assembly that the hole in hand needs.
+func (s *ship) assembly() coring.Assembly { return assemblyOf(s.planned()) }
+
+// assemblyOf is the bottom-hole assembly that a hole needs. One that is only drilled takes the rotary one.
+func assemblyOf(h *plan.Hole) coring.Assembly {
+	if len(h.Stages) == 0 {
 		return coring.RotaryBHA
 	}
-	return s.stages()[0].With.Assembly()
+	return h.Stages[0].With.Assembly()
 }
 
 // bottom is the bottom of the hole below the sea surface, m.

@@ -159,10 +159,10 @@ func TestASiteThatClosesIsLeftAloneUntilItOpens(t *testing.T) {
 		if s.stuck {
 			t.Fatalf("replication %d never ended", n)
 		}
-		if s.closings > 1 {
+		if s.sites[0].closings > 1 {
 			closed++
 			if s.spent[activity.WaitOnWeather] < 1*hours {
-				t.Errorf("replication %d: closed %d times and waited %.1f h", n, s.closings-1, s.spent[activity.WaitOnWeather]/hours)
+				t.Errorf("replication %d: closed %d times and waited %.1f h", n, s.sites[0].closings-1, s.spent[activity.WaitOnWeather]/hours)
 			}
 		}
 	}

@@ -7,6 +7,7 @@ import (
 	"coredays/model/activity"
 	"coredays/model/geo"
 	"coredays/model/plan"
+	"coredays/model/rig"
 	"coredays/model/unit"
 )
 
@@ -79,6 +80,7 @@ func TestAShipWhoseTimeIsUpDoesNotWaitToTakeStation(t *testing.T) {
 func TestDrillingAheadIsBrokenOffInTime(t *testing.T) {
 	p := oneSite(drilledHole("D", 800))
 	p.Sites[0].Layers[0].Lithology.Ahead = wide(10/hours, 1.6)
+	p.Ship.Rates[rig.BitLife] = just(500 * hours)
 	p.SeaDays = 150 * unit.Hour
 	r := replicated(t, p, 300, 2)
 	if latest := -slices.Min(r.column(r.bound, colInHand)); latest > 3*hours {

@@ -88,7 +88,7 @@ func (s *ship) leaveSite() {
 	if log.state == underWay {
 		log.state = done
 	}
-	s.positioned = false
+	s.leaveStation()
 	if s.bit == 0 {
 		s.here = nil
 	}
@@ -114,6 +114,7 @@ func (s *ship) takeStation() {
 	}
 	if s.ended == goingOn {
 		s.positioned = true
+		s.runRig()
 		s.lastService = s.clock
 	}
 }
@@ -121,7 +122,13 @@ func (s *ship) takeStation() {
 // secure makes the ship ready for sea.
 func (s *ship) secure() {
 	s.do(activity.Secure, s.rate(rig.Securing))
+	s.leaveStation()
+}
+
+// leaveStation: the ship holds her position no longer.
+func (s *ship) leaveStation() {
 	s.positioned = false
+	s.restRig()
 }
 
 // serviceRig greases and inspects.

@@ -8,11 +8,7 @@ import (
 
 // makeUpBHA makes up the assembly that the hole in hand needs.
 func (s *ship) makeUpBHA() {
-	r := rig.PistonMakeUp
-	if s.assembly() == coring.RotaryBHA {
-		r = rig.RotaryMakeUp
-	}
-	s.do(activity.MakeUpBHA, s.rate(r))
+	s.do(activity.MakeUpBHA, s.rate(makeUp(s.assembly())))
 	if s.ended != goingOn {
 		return
 	}
@@ -23,6 +19,14 @@ func (s *ship) makeUpBHA() {
 		s.bitLife = s.rate(rig.BitLife)
 		s.used[rotaryBits]++
 	}
+}
+
+// makeUp is the time to make up an assembly.
+func makeUp(a coring.Assembly) rig.Rate {
+	if a == coring.RotaryBHA {
+		return rig.RotaryMakeUp
+	}
+	return rig.PistonMakeUp
 }
 
 // runPipe brings the bit down to above the sea floor.
@@ -41,10 +45,11 @@ func (s *ship) recoverPipe() {
 // runToBottom brings the bit back to the bottom of the hole.
 func (s *ship) runToBottom() { s.move(activity.RunInHole, s.bottom()) }
 
-// drillDown drills without coring to the depth aimed at, a joint at a time, layer by layer.
+// drillDown drills without coring to the depth aimed at, a joint at a time, layer by layer. A worn bit stops it:
+// the centre bit then comes up with the string.
 func (s *ship) drillDown() {
 	s.hole.centre = s.bha == coring.RotaryBHA
-	for s.hole.depth < s.hole.aim-1e-6 && s.ended == goingOn {
+	for s.hole.depth < s.hole.aim-1e-6 && s.ended == goingOn && !s.bitWorn() {
 		i := s.layer(s.hole.depth)
 		to := s.hole.aim
 		if bottom := s.here.Layers[i].Bottom * s.layerDepth; i < len(s.here.Layers)-1 && bottom < to {
@@ -52,7 +57,7 @@ func (s *ship) drillDown() {
 		}
 		s.drillTo(to, s.draw(s.here.Layers[i].Ahead))
 	}
-	if s.hole.centre && s.ended == goingOn && len(s.stages()) > 0 {
+	if s.hole.centre && s.ended == goingOn && !s.bitWorn() && len(s.stages()) > 0 {
 		s.do(activity.CentreBit, s.bit/s.rate(rig.RotaryWire)+s.rate(rig.CentreBit))
 		s.hole.centre = false
 	}
@@ -61,22 +66,28 @@ func (s *ship) drillDown() {
 // drillTo drills at a rate to a depth, a joint at a time: the joint in hand is finished in any sea, and
 // the bit is where it got to when the sea or the end of the time stops the work.
 func (s *ship) drillTo(to, rate float64) {
-	for s.hole.depth < to && s.ended == goingOn && !s.outOfTime() {
+	for s.hole.depth < to && s.ended == goingOn && !s.bitWorn() && !s.outOfTime() {
 		from, length := s.hole.depth, min(s.rateMedian(rig.JointLength), to-s.hole.depth)
 		takes := length / rate
-		s.deepen(length * s.doBy(activity.DrillAhead, takes, takes) / takes)
+		drilled := s.doBy(activity.DrillAhead, takes, takes)
+		s.rotating += drilled
+		s.deepen(length * drilled / takes)
 		s.connect(from, s.hole.depth)
 	}
 }
 
-// deepen makes the hole deeper by a length.
+// deepen makes the hole deeper by a length. The bit goes with the bottom, but where a storm that ended the
+// script has had it pulled up since.
 func (s *ship) deepen(length float64) {
+	follows := s.onBottom()
 	s.hole.depth += length
-	s.bit = s.bottom()
+	if follows {
+		s.bit = s.bottom()
+	}
 	log := &s.items[s.item.Number]
 	log.depth = max(log.depth, s.hole.depth)
 	s.markDepth()
-	s.drifted = max(s.drifted, s.bit)
+	s.drifted = max(s.drifted, s.bottom())
 }
 
 // connect adds the joints of pipe that an advance needs.

@@ -101,7 +101,8 @@ func (s *ship) finishItem(incomplete bool) {
 func (s *ship) closeItem() {
 	if s.lastItem > 0 {
 		log := &s.items[s.lastItem-1]
-		log.took = s.clock - log.began
+		log.leaving = s.clock - log.began - log.took
+		log.took += log.leaving
 		s.lastItem = 0
 	}
 }

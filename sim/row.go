@@ -73,9 +73,7 @@ func (c columns) item(item, column int) int {
 // write fills a row from a ship that is home.
 func (c columns) write(r row, s *ship) {
 	r[colDays] = s.clock
-	s.place = place{}
-	s.drawn[c.voyage.InPort] = drawn{}
-	r[colInPort] = s.draw(c.voyage.InPort)
+	r[colInPort] = s.inPort
 	r[colInHand] = c.voyage.Deadline - s.clock
 	r[colNever] = flag(s.stuck)
 	r[colBehind], r[colMostCores] = s.deck.behind, float64(s.deck.mostCores)

@@ -29,8 +29,8 @@ var rules = []rule{
 	{"run pipe to the sea floor", (*ship).bitHigh, (*ship).runPipe},
 	{"spud", (*ship).notOpen, (*ship).spud},
 	{"find the hole again", (*ship).outOfHole, (*ship).reenter},
-	{"drill down", (*ship).drillingDue, (*ship).drillDown},
 	{"change the bit", (*ship).bitWorn, (*ship).changeBit},
+	{"drill down", (*ship).drillingDue, (*ship).drillDown},
 	{"run to the bottom", (*ship).offBottom, (*ship).runToBottom},
 	{"run the penetrometer", (*ship).penetrometerDue, (*ship).runPenetrometer},
 	{"take a core", (*ship).coringDue, (*ship).core},
@@ -88,20 +88,23 @@ func (s *ship) notOpen() bool { return !s.hole.open }
 func (s *ship) outOfHole() bool { return s.hole.open && s.bit < s.here.Floor && !s.bitWorn() }
 
 func (s *ship) drillingDue() bool {
-	return s.aheadLeft() && s.bit >= s.bottom()-0.1
+	return s.aheadLeft() && s.onBottom()
 }
 
 func (s *ship) bitWorn() bool {
-	return s.bha == coring.RotaryBHA && s.bitLife > 0 && s.rotating >= s.bitLife && s.coringLeft()
+	return s.bha == coring.RotaryBHA && s.bitLife > 0 && s.rotating >= s.bitLife && (s.aheadLeft() || s.coringLeft())
 }
 
+// onBottom tells whether the bit is at the bottom of the hole, to a decimetre.
+func (s *ship) onBottom() bool { return s.bit >= s.bottom()-0.1 }
+
 func (s *ship) offBottom() bool {
-	return s.bit < s.bottom()-0.1 && !s.hole.hungLogging && (s.aheadLeft() || s.coringLeft())
+	return !s.onBottom() && !s.hole.hungLogging && (s.aheadLeft() || s.coringLeft())
 }
 
 func (s *ship) penetrometerDue() bool {
 	at := s.planned().Penetrometer
-	return s.hole.probes < len(at) && s.hole.depth >= float64(at[s.hole.probes]) && s.bit >= s.bottom()-0.1 && !s.hole.conditioned
+	return s.hole.probes < len(at) && s.hole.depth >= float64(at[s.hole.probes]) && s.onBottom() && !s.hole.conditioned
 }
 
 func (s *ship) coringDue() bool { return s.coringLeft() }

@@ -17,7 +17,7 @@ func newShip(v *voyage.Voyage) *ship {
 	s.sea.series = make([]sea.Series, len(v.Courses))
 	s.sites = make([]siteLog, len(v.Sites))
 	s.items = make([]itemLog, v.Items)
-	s.drawn = make([]drawn, len(v.Quantities))
+	s.drawn, s.tally = make([]drawn, len(v.Quantities)), newTally(v)
 	s.bits = make([]uint64, words)
 	s.depths, s.slices = newDepths(v), newSlices(v)
 	return s
@@ -26,21 +26,30 @@ func newShip(v *voyage.Voyage) *ship {
 // begins puts the ship at the start of one replication, in port, ready to sail.
 func (s *ship) begins(seed uint64, replication int) {
 	*s = ship{v: s.v, coverage: s.coverage, guess: s.guess, needed: s.needed, diary: s.diary,
-		sea: weather{series: s.sea.series}, sites: s.sites, items: s.items, drawn: s.drawn, bits: s.bits,
+		sea: weather{series: s.sea.series}, sites: s.sites, items: s.items, drawn: s.drawn, tally: s.tally, bits: s.bits,
 		depths: s.depths, slices: s.slices, forecast: forecast{issue: -1, skill: s.forecast.skill}}
 	clear(s.sites)
 	clear(s.items)
 	clear(s.drawn)
+	s.tally.reset()
 	clear(s.bits)
 	s.depths.reset()
 	s.luck = chance.Replication(seed, replication)
 	s.sea.firstAt = secondsIntoYear(s.v.Plan.Sails)
 	s.sea.begin(s.v, s.luck)
 	s.at, s.towards = voyage.FromPort, voyage.FromPort
+	s.inPort = s.draw(s.v.InPort)
 	s.agenda = newAgenda()
 	s.sea.waves = s.v.Leg(voyage.FromPort, voyage.SitePlace(s.v.Plan.Order[0])).Waves
 	s.seaChanges()
-	s.planBreakdown()
+}
+
+// beginsEvenly puts the ship at the start of a run in which every draw is even, the sea is calm and nothing
+// goes wrong.
+func (s *ship) beginsEvenly() {
+	s.begins(0, 0)
+	s.median, s.sea.calm = true, true
+	s.meetSea()
 }
 
 // mostSteps bounds a replication: more operations than any expedition has.

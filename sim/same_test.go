@@ -127,6 +127,38 @@ func TestASiteMeetsTheSameGroundInAnotherOrder(t *testing.T) {
 	}
 }
 
+// So do ice and breakdowns, counted from when the ship comes there: each site takes the same days, whether
+// it is the first or the third, and closes and breaks down as often. An hour is left for the times of
+// day at which forecasts come, by which the crew hangs off.
+func TestASiteClosesAndTheRigBreaksDownThereAlikeInAnotherOrder(t *testing.T) {
+	visit := func(order ...int) *ship {
+		p := uncertain(order...)
+		for i := range p.Sites {
+			p.Sites[i].Climate = flat()
+			p.Sites[i].Items = p.Sites[i].Items[:2] // daylight for the seismic string hangs on the date
+			p.Sites[i].Unusable = plan.Unusable{Because: "ice", Every: wide(60*hours, 1.5), Lasts: wide(20*hours, 1.5)}
+		}
+		breaking(p, 3*24, 8)
+		p.Ship.Rates[rig.RepairTime] = wide(8*hours, 2)
+		s := newShip(compiled(t, p))
+		return s
+	}
+	there, back := visit(0, 1, 2, 3), visit(2, 1, 0, 3)
+	for n := range 20 {
+		for _, s := range []*ship{there, back} {
+			s.begins(9, n)
+			s.sails()
+		}
+		for i := range 3 {
+			a, b := &there.sites[i], &back.sites[i]
+			if days, other := a.left-a.arrived, b.left-b.arrived; math.Abs(days-other) > hours || a.closings != b.closings || a.breakdowns != b.breakdowns {
+				t.Errorf("replication %d, site %d: %.3f d, %d closings, %d breakdowns; in another order %.3f d, %d, %d", n, i,
+					days/day, a.closings, a.breakdowns, other/day, b.closings, b.breakdowns)
+			}
+		}
+	}
+}
+
 // A fork is an optimisation: the free ship sails as if she had sailed alone from the start.
 func TestAForkedShipSailsAsOneThatWasNeverBound(t *testing.T) {
 	p := uncertain()

@@ -4,7 +4,6 @@ import (
 	"coredays/model/activity"
 	"coredays/model/chance"
 	"coredays/model/coring"
-	"coredays/model/rig"
 	"coredays/model/voyage"
 )
 
@@ -37,11 +36,11 @@ type ship struct {
 	at         voyage.Place
 	here       *voyage.Site // nil at sea or in port
 	positioned bool
-	closed     bool // the site can't be used now
-	closings   int
+	closed     bool         // the site can't be used now
 	offset     bool         // the ship must move before the next hole is begun
 	pace       float64      // of work between cores at this site; 0 until it is drawn
 	towards    voyage.Place // where she goes when nothing is left to do here
+	inPort     float64      // s in port before sailing
 	home       bool         // reached the last port
 	stuck      bool         // never got there
 
@@ -71,12 +70,11 @@ type ship struct {
 	depths    depths
 	slices    slicing
 
-	spent  [activity.Kinds]float64 // s by kind of activity
-	drawn  []drawn
-	tried  [rig.Rates]tried
-	breaks int
-	cores  *coreLog // nil where nobody asks for the cores one by one
-	diary  *recorder
+	spent [activity.Kinds]float64 // s by kind of activity
+	drawn []drawn
+	tally tally
+	cores *coreLog // nil where nobody asks for the cores one by one
+	diary *recorder
 }
 
 // ending tells why a script of activities was abandoned. It sticks: every further activity of the
@@ -98,7 +96,10 @@ type siteLog struct {
 	waited           float64 // s waiting on weather while there
 	cored, recovered float64 // m
 	cores            int
-	floorKnown       bool // the mudline has been found
+	floorKnown       bool    // the mudline has been found
+	closings         int     // times that were drawn at which it closes
+	breakdowns       int     // times that were drawn at which the rig breaks down there
+	toBreakdown      float64 // s on station until the next one; 0 until it is drawn
 }
 
 // itemLog is what is known of a hole or task.
@@ -106,6 +107,7 @@ type itemLog struct {
 	state      progress
 	began      float64 // s after sailing
 	took       float64 // s
+	leaving    float64 // s of these from when the last item of a site was done until the ship was under way
 	depth      float64 // deepest, m below sea floor
 	refused    float64 // where a piston corer was refused, m below sea floor; 0 if it was not
 	covered    float64 // share of the site's section recovered when it was finished
@@ -135,7 +137,7 @@ type toolLog struct {
 
 // copyFrom makes the ship a copy of another that goes its own way from here.
 func (s *ship) copyFrom(o *ship) {
-	series, sites, items, bits, drawn, depths := s.sea.series, s.sites, s.items, s.bits, s.drawn, s.depths
+	series, sites, items, bits, drawn, tally, depths := s.sea.series, s.sites, s.items, s.bits, s.drawn, s.tally, s.depths
 	*s = *o
 	s.sea.series = series
 	s.sea.copyFrom(&o.sea)
@@ -143,6 +145,8 @@ func (s *ship) copyFrom(o *ship) {
 	s.items = append(items[:0], o.items...)
 	s.bits = append(bits[:0], o.bits...)
 	s.drawn = append(drawn[:0], o.drawn...)
+	s.tally = tally
+	s.tally.copyFrom(&o.tally)
 	s.depths = depths
 	s.depths.copyFrom(&o.depths)
 }

@@ -141,7 +141,7 @@ func (s *ship) makeSafe() {
 		if why == stormPipe {
 			s.pullAnyhow(0)
 			s.pass(activity.Secure, s.rate(rig.Securing)) // she heaves to or runs, and takes station again after it
-			s.positioned = false
+			s.leaveStation()
 		}
 	case stringLost:
 		s.clearFloor()

@@ -11,9 +11,9 @@ import (
 )
 
 // meetTrouble is what can go wrong with the barrel and the wire of a core, and tells what did: the
-// liner of a piston corer bursts and the core is lost, the line parts (the longest tenth of the time
-// lost), or else the barrel has to be fetched again. The records' spread of ordinary cycles leaves
-// all these out, so nothing counts twice.
+// liner of a piston corer bursts and the core is lost; of the other troubles, the longest tenth are parted
+// lines, and in the rest the barrel has to be fetched again. The records' spread of ordinary cycles
+// leaves all these out, so nothing counts twice.
 func (s *ship) meetTrouble(t coring.Tool) activity.Kind {
 	r := troubleOf(t)
 	if s.v.Plan.NoTrouble || !s.happens(r.chance) {
@@ -21,10 +21,10 @@ func (s *ship) meetTrouble(t coring.Tool) activity.Kind {
 	}
 	what, takes := activity.FailedRetrieval, s.rate(r.time)
 	switch {
-	case takes > s.v.Quantities[r.time].At(spread.Score(0.9)):
-		what = activity.PartedLine
 	case t.Piston() && s.happens(rig.BlownLiner):
 		what = activity.BlownLiner
+	case takes > s.v.Quantities[r.time].At(spread.Score(0.9)):
+		what = activity.PartedLine
 	}
 	s.do(what, takes)
 	return what
@@ -58,25 +58,47 @@ func troubleOf(t coring.Tool) trouble {
 	}
 }
 
-// planBreakdown sets when the rig breaks down next: after an exponential time, whatever the age of
-// what breaks.
-func (s *ship) planBreakdown() {
+// The rig breaks down by the hours on station. Each site has a row of breakdowns of its own, so that the
+// same work meets the same ones in whatever order the ship comes to the sites, and its clock stands
+// still while she is off station and while she is repaired: what does not run does not wear. Were the
+// next one counted from the last breakdown rather than from the end of its repair, repairs longer than
+// the time between breakdowns would never end.
+
+// runRig has the time to the next breakdown run from now on.
+func (s *ship) runRig() {
 	every := s.rateMedian(rig.BreakdownEvery)
 	if every <= 0 || s.median || s.v.Plan.NoTrouble {
-		s.agenda.plan(theRig, math.Inf(1))
 		return
 	}
-	luck := s.luck.For(s.v.Purposes[voyage.Quantity(rig.BreakdownEvery)])
-	s.agenda.plan(theRig, s.clock-every*math.Log(luck.Uniform(s.breaks)))
-	s.breaks++
+	log := &s.sites[s.siteNumber()]
+	if log.toBreakdown == 0 { // an exponential time, whatever the age of what breaks
+		luck := s.luck.For(s.v.Purposes[voyage.Quantity(rig.BreakdownEvery)]).For(s.here.Key)
+		log.toBreakdown = -every * math.Log(luck.Uniform(log.breakdowns))
+		log.breakdowns++
+	}
+	s.agenda.plan(theRig, s.clock+log.toBreakdown)
 }
 
-// breakDown stops all work for a repair, where the ship is on station, and tells whether it did.
-func (s *ship) breakDown() bool {
-	s.planBreakdown()
-	if !s.positioned {
-		return false
+// restRig has the time to the next breakdown stand still.
+func (s *ship) restRig() {
+	if at := s.agenda.at[theRig]; !math.IsInf(at, 1) {
+		s.sites[s.siteNumber()].toBreakdown = at - s.clock
+		s.agenda.plan(theRig, math.Inf(1))
 	}
-	s.pass(activity.Breakdown, s.rate(rig.RepairTime))
-	return true
+}
+
+// breakDown stops all work for a repair.
+func (s *ship) breakDown() {
+	s.agenda.plan(theRig, math.Inf(1))
+	s.sites[s.siteNumber()].toBreakdown = 0
+	s.pass(activity.Breakdown, s.ofSite(voyage.Quantity(rig.RepairTime)))
+	if s.clock <= s.longest() { // else the expedition is given up anyway
+		s.runRig()
+	}
+}
+
+// heldUp tells whether a breakdown in the midst of an activity leaves no time to go on with it: an activity
+// that begins again after each repair may never come to its end.
+func (s *ship) heldUp(stop activity.Stop) bool {
+	return (stop == activity.Restart || s.clock > s.longest()) && s.outOfTime()
 }

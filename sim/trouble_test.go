@@ -86,6 +86,22 @@ func TestTheLongestTenthOfBarrelTroubleIsAPartedLine(t *testing.T) {
 	}
 }
 
+// The share of burst liners is one of all troubles, the longest too.
+func TestEveryLinerBurstsWhereAllDo(t *testing.T) {
+	p := expedition(site("S", geo.Position{Longitude: 1}, 1500, pistonHole("A", 300)))
+	p.Ship.Rates[rig.PistonTrouble], p.Ship.Rates[rig.BlownLiner] = just(1), just(1)
+	p.Ship.Rates[rig.PistonTroubleTime] = wide(2*hours, 2)
+	for n := range 5 {
+		s := newShip(compiled(t, p))
+		s.begins(4, n)
+		s.sails()
+		if s.spent[activity.PartedLine] > 0 || s.spent[activity.FailedRetrieval] > 0 || s.sites[0].recovered > 0 {
+			t.Errorf("replication %d: %.1f h of parted lines, %.1f h of fetching again, %.1f m recovered", n,
+				s.spent[activity.PartedLine]/hours, s.spent[activity.FailedRetrieval]/hours, s.sites[0].recovered)
+		}
+	}
+}
+
 // The string is severed at each of the three cores: 3 h stuck, 6 h severing, all pipe out, and a new
 // hole drilled down to where the last one ended, except after the third, when nothing is left to do.
 func TestALostStringMeansANewHoleDrilledDown(t *testing.T) {

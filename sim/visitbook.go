@@ -96,7 +96,6 @@ func (b *visitBook) replicate(s *ship, seed uint64, n int) {
 func (s *ship) visitFrom(site int, at float64) (whole, first float64) {
 	s.clock = at
 	s.seaChanges()
-	s.planBreakdown()
 	s.arrivesAt(voyage.SitePlace(site))
 	s.worksHere()
 	whole = s.clock - at + s.rateMedian(rig.Securing)
@@ -110,7 +109,7 @@ func (s *ship) visitFrom(site int, at float64) (whole, first float64) {
 }
 
 // passages are the times between all places at the even speed in the even sea of the date of
-// sailing, s.
+// sailing, s; with pipe hanging, less what is saved at both ends.
 func passages(v *voyage.Voyage) [][]float64 {
 	s := newShip(v)
 	s.begins(0, 0)
@@ -124,7 +123,7 @@ func passages(v *voyage.Voyage) [][]float64 {
 				over := max(0, s.sea.at(0, 0)-s.rateMedian(rig.SlowdownFrom))
 				t /= max(slowest, 1-s.rateMedian(rig.SlowdownPerMetre)*over)
 			}
-			times[from] = append(times[from], t)
+			times[from] = append(times[from], s.withPipe(voyage.Place(from), voyage.Place(to), t))
 		}
 	}
 	return times

@@ -40,8 +40,13 @@ func (s *ship) perform(k activity.Kind, takes, unit float64) float64 {
 		step := s.agenda.next - s.clock
 		s.book(k, step)
 		left -= step
-		if s.happen() && traits.Stop == activity.Restart {
-			left = takes
+		if s.happen() {
+			if s.heldUp(traits.Stop) {
+				return takes - left
+			}
+			if traits.Stop == activity.Restart {
+				left = takes
+			}
 		}
 		if !s.rough(most) || traits.Stop == activity.FinishFirst {
 			continue
@@ -92,7 +97,8 @@ func (s *ship) happen() (broke bool) {
 	case theSea:
 		s.seaChanges()
 	case theRig:
-		return s.breakDown()
+		s.breakDown()
+		return true
 	case theSite:
 		s.closeOrOpen()
 	}

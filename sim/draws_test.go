@@ -1,0 +1,39 @@
+package sim
+
+import (
+	"slices"
+	"testing"
+
+	"coredays/model/rig"
+	"coredays/model/spread"
+	"coredays/model/voyage"
+)
+
+// A hole goes on with its own luck after another was worked on between.
+func TestAHoleHasTheSameLuckWhateverIsDoneBetween(t *testing.T) {
+	p := oneSite(pistonHole("A", 100), pistonHole("B", 100))
+	p.Ship.Rates[rig.Connection] = wide(360, 1.5) // each joint for itself
+	p.Ship.Rates[rig.PistonPace] = spread.Quantity{Shape: wide(1, 1.4).Shape, Shares: spread.All(spread.Run), Persistence: 0.7}
+	p.Ship.Rates[rig.PistonTrouble] = just(0.5)
+	luck := func(holes ...int) (values [2][]float64) {
+		s := sailedTo(t, p)
+		for _, n := range holes {
+			s.place.hole = s.here.Items[n].Key
+			var happened float64
+			if s.happens(rig.PistonTrouble) {
+				happened = 1
+			}
+			values[n] = append(values[n], s.draw(voyage.Quantity(rig.Connection)), s.rate(rig.PistonPace), happened)
+		}
+		return values
+	}
+	one, other := luck(0, 0, 0, 0, 1, 1, 1, 1), luck(0, 1, 1, 0, 0, 1, 0, 1)
+	for n := range one {
+		if !slices.Equal(one[n], other[n]) {
+			t.Errorf("hole %d: %v one after the other, %v by turns", n, one[n], other[n])
+		}
+	}
+	if slices.Equal(one[0], one[1]) || one[0][0] == one[0][3] {
+		t.Errorf("holes or runs share their luck: %v", one)
+	}
+}
