@@ -12,10 +12,12 @@ import (
 	"coredays/model/logbook"
 )
 
+const doneKey = "Full circle: rank 1; square: rank 2; triangle: a later rank. Rank 1 is dropped last. In the order of the visits."
+
 // doneChart draws the chance of each hole and task within the sea days.
 func doneChart(s *logbook.Summary) *chart {
 	c := &chart{name: "done", title: fmt.Sprintf("What gets done within the %s sea days", given(s.Allotted.SeaDays.Days())), width: chartWidth,
-		key:    "Full circle: rank 1; square: rank 2; triangle: a later rank. Rank 1 is dropped last. In the order of the visits.",
+		key:    doneKey,
 		behind: []*sheet{chancesSheet(s)}}
 	axis, name := "expeditions of 100 in which it is done", func(x float64) string { return fmt.Sprintf("%.0f", x) }
 	step := 20.0
@@ -35,6 +37,11 @@ func doneChart(s *logbook.Summary) *chart {
 			p.Add(spots(rankGlyph(h.Rank), rankShade(h.Rank), 3.2, plotter.XYs{{X: x, Y: -row}}))
 			p.Add(remarks(remark{x: x, y: -row, text: chance(h.ChanceDone, s.Replications), align: 1, dx: 2}))
 			c.desc += fmt.Sprintf("%s %s, rank %d: %s %%. ", siteName(site), h.Name, h.Rank, percent(h.ChanceDone))
+			if h.Conditional {
+				p.Add(line(draw.LineStyle{Color: faint, Width: 1, Dashes: dashes[2]}, plotter.XYs{{X: 100 * (1 - h.ChanceNotCalled), Y: -row}, {X: 100, Y: -row}}))
+				c.key = doneKey + " Dashed, from the right: not called for, as another hole turned out."
+				c.desc += fmt.Sprintf("Not called for: %s %%. ", percent(h.ChanceNotCalled))
+			}
 			row++
 		}
 		row += 0.5

@@ -34,6 +34,31 @@ func (p *page) holes(s *logbook.Summary) error {
 	}
 	p.say("Refusal: of a piston corer, over the expeditions in which one was refused. Section: share of the site's section "+
 		"recovered in this hole or one before it%s. Done: within %s days.", orLess(", P50", several), given(s.Allotted.SeaDays.Days()))
+	return p.conditional(s)
+}
+
+// conditional prints what becomes of the holes and tasks that are wanted only as another hole turns out.
+func (p *page) conditional(s *logbook.Summary) error {
+	var rows [][]string
+	for i := range s.Sites {
+		for _, h := range s.Sites[i].Holes {
+			if h.Conditional {
+				rows = append(rows, []string{s.Sites[i].Name + " " + h.Name, chance(h.ChanceDone, s.Replications),
+					chance(h.ChanceNotCalled, s.Replications), chance(h.ChanceDropped, s.Replications)})
+			}
+		}
+	}
+	if len(rows) == 0 {
+		return nil
+	}
+	several := s.Replications >= 2
+	p.WriteByte('\n')
+	cols := []column{words("wanted only as another turns out", siteWidth), numbers("done" + orLess(" (%)", several)),
+		numbers("not called for" + orLess(" (%)", several)), numbers("dropped" + orLess(" (%)", several))}
+	if err := p.table(cols, rows); err != nil {
+		return err
+	}
+	p.say("Dropped: left out, or cut short. What is not called for leaves its site complete and the programme whole.")
 	return nil
 }
 

@@ -3,10 +3,12 @@ package output
 import (
 	"fmt"
 	"html/template"
+	"slices"
 	"strings"
 
 	"coredays/model/basis"
 	"coredays/model/check"
+	"coredays/model/logbook"
 )
 
 // reportView is what the page shows, ready to be set.
@@ -87,7 +89,7 @@ func reportViewOf(r *Report) (*reportView, error) {
 			text += " Logged " + words
 		}
 		v.Sites = append(v.Sites, siteView{siteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], strings.ReplaceAll(text, " %", "\u00a0%"), // no line begins with %
-			holes.where("site", site.Name).only("hole", "rank", "chance_done", "days_p10", "days_p50", "days_p90", "depth_p50", "refusal_p50", "chance_refused", "section_p50")})
+			holes.where("site", site.Name).only(holeColumns(site)...)})
 	}
 	v.verdicts(r)
 	var err error
@@ -98,6 +100,15 @@ func reportViewOf(r *Report) (*reportView, error) {
 		v.Basis = append(v.Basis, basisGroup{group, basisSheet(inGroup(r.Basis, group)).only("site", "number", "low", "mid", "high", "unit", "varies", "from", "source")})
 	}
 	return v, nil
+}
+
+// holeColumns are the columns that the page has of a site's holes. Only holes that hang on others are ever not called for.
+func holeColumns(site *logbook.Site) []string {
+	columns := []string{"hole", "rank", "chance_done", "days_p10", "days_p50", "days_p90", "depth_p50", "refusal_p50", "chance_refused", "section_p50"}
+	if slices.ContainsFunc(site.Holes, func(h logbook.Hole) bool { return h.Conditional }) {
+		return slices.Insert(columns, 3, "chance_not_called_for", "chance_dropped")
+	}
+	return columns
 }
 
 // allMadeUp says what the demonstration is.

@@ -35,7 +35,11 @@ type holeJSON struct {
 	Recovered     spreadJSON `json:"recovered_m"`
 	Percent       spreadJSON `json:"percent"`
 	Covered       spreadJSON `json:"section_coverage"` // share of the site's section, in this hole or one before it
-	ChanceDone    number     `json:"chance_done"`
+	// What becomes of it within the days; the three add up to 1.
+	ChanceDone      number `json:"chance_done"`
+	ChanceNotCalled number `json:"chance_not_called_for"`
+	ChanceDropped   number `json:"chance_dropped"` // left out, or cut short
+	Conditional     bool   `json:"conditional"`    // wanted only as another hole turns out
 }
 
 func sitesOf(s *logbook.Summary) []siteJSON {
@@ -63,7 +67,8 @@ func holesOf(holes []logbook.Hole) []holeJSON {
 	list := []holeJSON{}
 	for _, h := range holes {
 		list = append(list, holeJSON{h.Name, h.Task, h.Rank, daysOf(h.Days), spreadOf(h.Depth), spreadOf(h.Refusal),
-			number(h.ChanceRefused), spreadOf(h.Cored), spreadOf(h.Recovered), spreadOf(h.Percent), spreadOf(h.Covered), number(h.ChanceDone)})
+			number(h.ChanceRefused), spreadOf(h.Cored), spreadOf(h.Recovered), spreadOf(h.Percent), spreadOf(h.Covered),
+			number(h.ChanceDone), number(h.ChanceNotCalled), number(h.ChanceDropped), h.Conditional})
 	}
 	return list
 }

@@ -97,14 +97,18 @@ func chancesSheet(s *logbook.Summary) *sheet {
 		{"what", "what", ofWords, "what happens"}, {"chance", "chance", ofShare, "share of the expeditions within the sea days"},
 	}}
 	none := math.NaN()
-	t.add("", "", none, "the whole programme is done", s.Allotted.ChanceAll)
-	t.add("", "", none, "all of rank 1 at the primary sites is done", s.Allotted.ChancePrimary)
+	t.add("", "", none, "the whole programme is done, but for what is not called for", s.Allotted.ChanceAll)
+	t.add("", "", none, "all of rank 1 at the primary sites is done, likewise", s.Allotted.ChancePrimary)
 	t.add("", "", none, "port is reached after the sea days", s.Allotted.Late)
 	for _, site := range s.Sites {
 		t.add(site.Name, "", none, "reached", site.ChanceReached)
-		t.add(site.Name, "", none, "complete", site.ChanceComplete)
+		t.add(site.Name, "", none, "complete: all is done or not called for", site.ChanceComplete)
 		for _, h := range site.Holes {
 			t.add(site.Name, h.Name, float64(h.Rank), "done", h.ChanceDone)
+			if h.Conditional {
+				t.add(site.Name, h.Name, float64(h.Rank), "not called for, as another hole turned out", h.ChanceNotCalled)
+			}
+			t.add(site.Name, h.Name, float64(h.Rank), "dropped or cut short", h.ChanceDropped)
 		}
 	}
 	return t

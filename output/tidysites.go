@@ -23,7 +23,7 @@ func sitesSheet(s *logbook.Summary) *sheet {
 	t.fields = append(t.fields, threeFields("recovered_percent", "recovered", "of what was cored", ofPercent)...)
 	t.fields = append(t.fields, threeFields("section", "section", "of the section down to the target, recovered in at least one hole", ofShare)...)
 	t.fields = append(t.fields, field{"chance_reached", "reached", ofShare, "within the sea days"},
-		field{"chance_complete", "complete", ofShare, "every hole and task within the sea days"})
+		field{"chance_complete", "complete", ofShare, "within the sea days: every hole and task done or not called for"})
 	for i := range s.Sites {
 		t.rows = append(t.rows, siteRow(&s.Sites[i], s))
 	}
@@ -51,7 +51,9 @@ func holesSheet(s *logbook.Summary) *sheet {
 	t.fields = append(t.fields, threeFields("depth", "depth", "below the sea floor", ofMetres)...)
 	t.fields = append(t.fields, threeFields("refusal", "refusal", "of a piston corer, below the sea floor, where one was refused", ofMetres)...)
 	t.fields = append(t.fields, threeFields("section", "section", "of the site's, recovered in this hole or one before it", ofShare)...)
-	t.fields = append(t.fields, field{"chance_refused", "refused", ofShare, "of the replications"}, field{"chance_done", "done", ofShare, "within the sea days"})
+	t.fields = append(t.fields, field{"chance_refused", "refused", ofShare, "of the replications"}, field{"chance_done", "done", ofShare, "within the sea days: completed"},
+		field{"chance_not_called_for", "not called for", ofShare, "within the sea days: wanted only as another hole turns out, which turned out otherwise"},
+		field{"chance_dropped", "dropped", ofShare, "within the sea days: left out, or cut short; adds up to 1 with the two before it"})
 	for i := range s.Sites {
 		for j := range s.Sites[i].Holes {
 			h := &s.Sites[i].Holes[j]
@@ -59,7 +61,7 @@ func holesSheet(s *logbook.Summary) *sheet {
 			for _, x := range []logbook.Spread{inDays(h.Days), h.Depth, h.Refusal, h.Covered} {
 				row = append(row, threeOf(x)...)
 			}
-			t.add(append(row, h.ChanceRefused, h.ChanceDone)...)
+			t.add(append(row, h.ChanceRefused, h.ChanceDone, h.ChanceNotCalled, h.ChanceDropped)...)
 		}
 	}
 	return t

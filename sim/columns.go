@@ -40,8 +40,8 @@ func (c *columnList) expedition() {
 	c.add(r.needed, colDays, "whole.needed", "from leaving port to reaching port, whole programme, no deadline", logbook.Seconds, true)
 	c.add(r.bound, colDays, "within.taken", "from leaving port to reaching port under the rules of the expedition", logbook.Seconds, true)
 	c.add(r.bound, colInHand, "within.in_hand", "left of the sea days when port is reached; negative when late", logbook.Seconds, true)
-	c.add(r.bound, colAll, "within.all_done", "every hole and task of every primary site was completed", logbook.Truth, true)
-	c.add(r.bound, colFirst, "within.first_rank_done", "every hole and task of rank 1 at the primary sites was completed", logbook.Truth, true)
+	c.add(r.bound, colAll, "within.all_done", "every hole and task of every primary site was completed or not called for", logbook.Truth, true)
+	c.add(r.bound, colFirst, "within.first_rank_done", "every hole and task of rank 1 at the primary sites was completed or not called for", logbook.Truth, true)
 	c.add(r.bound, colInPort, "in_port", "in port before sailing, in none of the other figures", logbook.Seconds, true)
 	c.add(r.needed, colMostCores, "whole.most_cores", "cores on deck on the busiest day", logbook.Count, true)
 	c.add(r.needed, colBehind, "whole.laboratory_behind", "that the laboratory was behind at most", logbook.Seconds, true)
@@ -53,7 +53,7 @@ var siteResults = [siteColumns]struct {
 	of           logbook.Measure
 }{
 	{"reached", "the site was reached", logbook.Truth},
-	{"complete", "every hole and task of the site was completed", logbook.Truth},
+	{"complete", "every hole and task of the site was completed or not called for", logbook.Truth},
 	{"arrives", "after sailing, arriving", logbook.Seconds},
 	{"leaves", "after sailing, leaving", logbook.Seconds},
 	{"waiting", "on station, waiting on weather", logbook.Seconds},
@@ -69,6 +69,7 @@ var itemResults = [itemColumns]struct {
 	of           logbook.Measure
 }{
 	{"done", "completed", logbook.Truth},
+	{"not_called_for", "wanted only as another hole turns out, which turned out otherwise", logbook.Truth},
 	{"time", "time taken", logbook.Seconds},
 	{"depth", "depth below the sea floor", logbook.Metres},
 	{"refusal", "depth below the sea floor at which a piston corer was refused", logbook.Metres},
@@ -92,8 +93,8 @@ func (c *columnList) site(n int) {
 		}
 		for _, item := range site.Items {
 			for i, s := range itemResults {
-				if item.Task != nil && i > itemTook {
-					break
+				if item.Task != nil && i > itemTook || item.When == nil && i == itemNotCalled {
+					continue
 				}
 				c.add(of.rows, r.columns.item(item.Number, i), of.key+site.Name+"."+item.Name+"."+s.key,
 					"site "+site.Name+", "+item.Name+": "+s.meaning+of.text, s.of, false)

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"coredays/model/plan"
+	"coredays/model/unit"
 )
 
 // conditional is a site whose hole A to 200 m is followed by B, wanted when the piston corer was
@@ -58,6 +59,49 @@ func TestWhatDependsOnADroppedHoleIsDroppedToo(t *testing.T) {
 	for i := range s.items {
 		if s.items[i].state != dropped {
 			t.Errorf("item %d is in state %d", i, s.items[i].state)
+		}
+	}
+}
+
+// At 2 kPa a metre B is called for and C is not, in every expedition. With days for all of it nothing is
+// missing; with a day only A and B were never begun, and nobody knows of C.
+func TestDoneNotCalledForAndDroppedAreThreeNumbers(t *testing.T) {
+	type chances struct{ done, notCalled, dropped float64 }
+	tests := []struct {
+		days     unit.Duration
+		holes    []chances
+		complete float64
+	}{
+		{40 * unit.Day, []chances{{1, 0, 0}, {1, 0, 0}, {0, 1, 0}}, 1},
+		{1 * unit.Day, []chances{{0, 0, 1}, {0, 0, 1}, {0, 0, 1}}, 0},
+	}
+	for _, test := range tests {
+		p := conditional()
+		p.Sites[0].Layers[0].Lithology.Strength = just(2000)
+		p.SeaDays = test.days
+		r := replicated(t, p, 4, 1)
+		s := r.Summary()
+		for i, want := range test.holes {
+			h := &s.Sites[0].Holes[i]
+			if got := (chances{h.ChanceDone, h.ChanceNotCalled, h.ChanceDropped}); got != want {
+				t.Errorf("%g days, hole %s: %v, by hand %v", test.days.Days(), h.Name, got, want)
+			}
+			if h.Conditional != (i > 0) {
+				t.Errorf("hole %s is conditional: %v", h.Name, h.Conditional)
+			}
+		}
+		if got := s.Sites[0].ChanceComplete; got != test.complete || s.Allotted.ChanceAll != test.complete || s.Allotted.ChancePrimary != test.complete {
+			t.Errorf("%g days: complete %g, all %g, rank 1 %g; by hand %g", test.days.Days(), got, s.Allotted.ChanceAll, s.Allotted.ChancePrimary, test.complete)
+		}
+		columns := map[string]float64{}
+		for _, c := range r.Columns().Columns {
+			columns[c.Key] = c.Values[0]
+		}
+		if _, there := columns["within.S.A.not_called_for"]; there {
+			t.Error("a hole that is wanted in any case has a column for not being called for")
+		}
+		if got := columns["within.S.C.not_called_for"]; got != test.holes[2].notCalled {
+			t.Errorf("%g days: the column of C has %g, by hand %g", test.days.Days(), got, test.holes[2].notCalled)
 		}
 	}
 }

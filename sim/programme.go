@@ -28,8 +28,8 @@ func (s *ship) choose() {
 	s.towards = s.nextPlace()
 }
 
-// wanted tells whether the condition of an item is met; an item whose condition fails is dropped
-// by intent and counts as done.
+// wanted tells whether the condition of an item is met. Where it fails the item is not called for: neither
+// done nor dropped. Of a hole that was dropped nobody knows what it would have shown.
 func (s *ship) wanted(i *voyage.Item) bool {
 	if i.When == nil || s.everything {
 		return true
@@ -45,7 +45,7 @@ func (s *ship) wanted(i *voyage.Item) bool {
 		s.items[i.Number].state = dropped
 		return false
 	case !met:
-		s.items[i.Number].state = done
+		s.items[i.Number].state = notCalled
 	}
 	return met
 }

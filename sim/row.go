@@ -16,8 +16,8 @@ const (
 	colDays      = iota // s from leaving port to reaching port
 	colInPort           // s in port before sailing
 	colInHand           // s left of the sea days
-	colAll              // 1 when every item of every primary site was completed
-	colFirst            // 1 when every item of the first rank was completed
+	colAll              // 1 when nothing at any primary site was left undone
+	colFirst            // 1 when nothing of the first rank was
 	colNever            // 1 when port was never reached
 	colBehind           // s that the laboratory was behind at most
 	colMostCores        // cores on deck on the busiest day
@@ -31,7 +31,7 @@ const (
 // Columns of a site.
 const (
 	siteReached  = iota // 1 when it was
-	siteComplete        // 1 when every item was completed
+	siteComplete        // 1 when nothing was left undone
 	siteArrived         // s after sailing
 	siteLeft
 	siteWaited
@@ -44,8 +44,9 @@ const (
 
 // Columns of an item.
 const (
-	itemDone = iota // 1 when it was completed
-	itemTook        // s
+	itemDone      = iota // 1 when it was completed
+	itemNotCalled        // 1 when its condition did not arise; neither for what was left undone: dropped or cut short
+	itemTook             // s
 	itemDepth
 	itemRefused
 	itemCovered // share of the site's section recovered when it was finished
@@ -101,9 +102,9 @@ func (c columns) writeSite(r row, s *ship, n int) {
 	complete := true
 	for i := range site.Items {
 		item := &site.Items[i]
-		full := c.writeItem(r, s, item)
-		complete = complete && full
-		if !site.Alternate && !full {
+		undone := c.writeItem(r, s, item)
+		complete = complete && !undone
+		if !site.Alternate && undone {
 			r[colAll] = 0
 			if item.Rank <= 1 {
 				r[colFirst] = 0
@@ -120,10 +121,11 @@ func (c columns) writeSite(r row, s *ship, n int) {
 	copy(r[c.site(n, 0):], values[:])
 }
 
-func (c columns) writeItem(r row, s *ship, i *voyage.Item) (complete bool) {
+// writeItem tells whether an item was left undone. What is not called for is not.
+func (c columns) writeItem(r row, s *ship, i *voyage.Item) (undone bool) {
 	log := &s.items[i.Number]
-	complete = log.state == done && !log.incomplete
-	values := [itemColumns]float64{flag(complete), log.took, log.depth, log.refused, log.covered, log.cored, log.recovered}
+	complete, notCalled := log.state == done && !log.incomplete, log.state == notCalled
+	values := [itemColumns]float64{flag(complete), flag(notCalled), log.took, log.depth, log.refused, log.covered, log.cored, log.recovered}
 	if log.began == 0 {
 		for i := itemTook; i < itemColumns; i++ {
 			values[i] = math.NaN()
@@ -133,7 +135,7 @@ func (c columns) writeItem(r row, s *ship, i *voyage.Item) (complete bool) {
 		values[itemRefused] = math.NaN()
 	}
 	copy(r[c.item(i.Number, 0):], values[:])
-	return complete
+	return !complete && !notCalled
 }
 
 func flag(yes bool) float64 {

@@ -127,6 +127,7 @@ const (
 	underWay
 	done
 	dropped
+	notCalled // wanted only as another hole turns out, and it turned out otherwise
 )
 
 // toolLog counts what a coring tool did.

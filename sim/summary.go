@@ -129,14 +129,18 @@ func (r *Results) holes(n int, rows []float64) []logbook.Hole {
 	for _, item := range r.columns.voyage.Sites[n].Items {
 		of := func(column int) []float64 { return r.column(rows, r.columns.item(item.Number, column)) }
 		refused := of(itemRefused)
+		done, notCalled := r.column(r.bound, r.columns.item(item.Number, itemDone)), r.column(r.bound, r.columns.item(item.Number, itemNotCalled))
 		h := logbook.Hole{
-			Name:          item.Name,
-			Task:          item.Task != nil,
-			Rank:          item.Rank,
-			Days:          summarise(of(itemTook)),
-			Refusal:       summarise(refused),
-			ChanceRefused: share(refused, func(x float64) bool { return !math.IsNaN(x) }),
-			ChanceDone:    mean(r.column(r.bound, r.columns.item(item.Number, itemDone))),
+			Name:            item.Name,
+			Task:            item.Task != nil,
+			Rank:            item.Rank,
+			Conditional:     item.When != nil,
+			Days:            summarise(of(itemTook)),
+			Refusal:         summarise(refused),
+			ChanceRefused:   share(refused, func(x float64) bool { return !math.IsNaN(x) }),
+			ChanceDone:      mean(done),
+			ChanceNotCalled: mean(notCalled),
+			ChanceDropped:   mean(each(done, notCalled, func(d, n float64) float64 { return 1 - d - n })),
 		}
 		if !h.Task {
 			h.Depth = summarise(of(itemDepth))

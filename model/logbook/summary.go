@@ -53,8 +53,8 @@ type Needed struct {
 // Allotted is what gets done under the rules of the expedition within its days.
 type Allotted struct {
 	SeaDays       unit.Duration
-	ChanceAll     float64 // every item of every primary site
-	ChancePrimary float64 // every item of rank 1 at every primary site
+	ChanceAll     float64 // nothing of any primary site dropped or cut short; what is not called for is not missed
+	ChancePrimary float64 // nothing of rank 1 at any primary site, likewise
 	InHand        Spread  // s left of the sea days at the end; never negative unless port was reached late
 	Recovered     Spread  // m
 	Late          float64 // chance of reaching port after the sea days
@@ -96,7 +96,7 @@ type Site struct {
 	Arrives, Leaves Spread // s since sailing
 
 	ChanceReached  float64 // within the days
-	ChanceComplete float64 // within the days
+	ChanceComplete float64 // within the days: nothing dropped or cut short; what is not called for is not missed
 
 	Cored, Recovered, Percent, Cores Spread
 	Coverage                         Spread // share of the section down to the target that is recovered in at least one hole
@@ -111,16 +111,20 @@ type Hole struct {
 	Name          string
 	Task          bool
 	Rank          int
-	Days          Spread      // s
-	Depth         Spread      // m below sea floor; N = 0 for a task
-	Refusal       Spread      // m below sea floor, over the replications in which a piston corer was refused
-	ChanceRefused float64     // of the replications
-	Cored         Spread      // m
-	Recovered     Spread      // m
-	Percent       Spread      // of the cored length
-	Covered       Spread      // share of the site's section that came up in this hole or one before it
-	ChanceDone    float64     // within the days
-	Marks         []DepthMark // of the way down; nil for a task, and unless asked for
+	Conditional   bool    // wanted only as another hole turns out
+	Days          Spread  // s
+	Depth         Spread  // m below sea floor; N = 0 for a task
+	Refusal       Spread  // m below sea floor, over the replications in which a piston corer was refused
+	ChanceRefused float64 // of the replications
+	Cored         Spread  // m
+	Recovered     Spread  // m
+	Percent       Spread  // of the cored length
+	Covered       Spread  // share of the site's section that came up in this hole or one before it
+	// What becomes of it within the days; the three add up to 1.
+	ChanceDone      float64     // completed
+	ChanceNotCalled float64     // its condition did not arise
+	ChanceDropped   float64     // left out, or cut short
+	Marks           []DepthMark // of the way down; nil for a task, and unless asked for
 }
 
 // DepthMark is when a hole came to a depth.
