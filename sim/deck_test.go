@@ -42,3 +42,28 @@ func TestASlowBenchSetsThePaceInShallowWater(t *testing.T) {
 		t.Errorf("%g cores took %.1f h, want between %.1f and %.1f", cores, cycle/hours, low/hours, high/hours)
 	}
 }
+
+// Cores come up every 30 min from 22:30 on; each is a minute on the catwalk and 40 min in the laboratory. After
+// four of them it is behind by 1 + 4 x 40 - 3 x 30 = 71 min; the one that comes ten hours later finds it
+// free. Three came before midnight and two after.
+func TestTheLaboratoryFallsBehindByWhatAHandAddsUp(t *testing.T) {
+	p := oneSite(pistonHole("A", 100))
+	p.Ship.Rates[rig.LaboratoryTime] = just(40 * minutes)
+	s := sailedTo(t, p)
+	s.clock = 22.5 * hours
+	for _, want := range []float64{41, 51, 61, 71} {
+		s.land()
+		if !near(s.deck.behind, want*minutes) {
+			t.Errorf("behind by %.2f min, by hand %g", s.deck.behind/minutes, want)
+		}
+		s.clock += 30 * minutes
+	}
+	s.clock += 10 * hours
+	s.land()
+	if !near(s.deck.labFree, s.clock+41*minutes) || !near(s.deck.behind, 71*minutes) {
+		t.Errorf("free again after %.2f min, by hand 41; behind by %.2f min at most, by hand 71", (s.deck.labFree-s.clock)/minutes, s.deck.behind/minutes)
+	}
+	if s.deck.mostCores != 3 {
+		t.Errorf("%d cores on the busiest day, by hand 3", s.deck.mostCores)
+	}
+}

@@ -170,3 +170,17 @@ func TestASiteThatClosesIsLeftAloneUntilItOpens(t *testing.T) {
 		t.Errorf("closed in %d of 50 expeditions", closed)
 	}
 }
+
+// The sea of 7 m that stops the work for three hours makes the crew look 24 h ahead, in steps of 3 h: for 9 m,
+// which would drive the bit out of the hole, they drop the funnel, but not for what comes later.
+func TestAStormIsPreparedForADayAhead(t *testing.T) {
+	for begins, drops := range map[int]bool{12: true, 24: true, 30: false, 45: false} {
+		heights := append(repeated(7, 3), repeated(1, begins-3)...)
+		s := inOpenHole(t, 500, append(heights, append(repeated(9, 6), 1)...)...)
+		s.item.Hole.Reentry = plan.Funnel
+		s.do(activity.ConditionHole, 1*hours)
+		if s.hole.funnel != drops {
+			t.Errorf("a storm %d h ahead: funnel %v", begins, s.hole.funnel)
+		}
+	}
+}

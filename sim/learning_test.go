@@ -7,6 +7,7 @@ import (
 	"coredays/model/coring"
 	"coredays/model/geo"
 	"coredays/model/plan"
+	"coredays/model/rig"
 )
 
 // Where all goes as reckoned, what the crew sees is its estimate without the tenth that it added: 1/1.1.
@@ -54,6 +55,51 @@ func TestTheCrewReckonsWithTheWholeCycleOfACore(t *testing.T) {
 		}
 		if s.spent[activity.Connection] > 0 == (tool == coring.HLAPC) {
 			t.Errorf("%v: connected for %.1f min", tool, s.spent[activity.Connection]/minutes)
+		}
+	}
+}
+
+// The estimate of the first site's task: 20 h, half an hour each to take station and to get under way, and a
+// tenth. Five days on trust and five days reckoned of which ten were seen make it half as long again.
+func TestWhatWasSeenWeighsAsMuchAsFiveDaysOfEstimates(t *testing.T) {
+	s := sailedTo(t, aTask(plan.Task{Takes: just(20 * hours)}))
+	item := &s.here.Items[0]
+	const estimate = 21 * 1.1 * hours
+	for _, test := range []struct{ reckoned, seen, factor float64 }{{0, 0, 1}, {5, 10, 1.5}, {15, 10, 0.75}} {
+		s.reckoned, s.seen = test.reckoned*day, test.seen*day
+		if got := s.reckons(item); !near(got, estimate*test.factor) {
+			t.Errorf("%g d reckoned, %g d seen: reckons with %.3f h, by hand %.3f h", test.reckoned, test.seen, got/hours, estimate*test.factor/hours)
+		}
+	}
+}
+
+// The way home is kept with a tenth, the pilotage of 2 h and the 12 h that are held in hand; the reserve for
+// what ranks higher adds the way to the later site and the work there.
+func TestTheReserveIsTheSumDoneByHand(t *testing.T) {
+	here, later := geo.Position{Longitude: 1}, geo.Position{Longitude: 3}
+	second := pistonHole("A", 33)
+	second.Rank = 2
+	p := expedition(site("Here", here, 1500, second), site("Later", later, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: just(20 * hours)}}))
+	p.Ship.Rates[rig.HomeReserve] = just(12 * hours)
+	s := sailedTo(t, p)
+	leg := func(a, b geo.Position) float64 { return float64(geo.Distance(a, b)) / 5 * 1.1 }
+	port := geo.Position{}
+	home := func(from geo.Position) float64 { return leg(from, port) + 2*hours + 12*hours }
+	if got, want := s.homeTime(s.at), home(here); !near(got, want) {
+		t.Errorf("home from here in %.2f h, by hand %.2f h", got/hours, want/hours)
+	}
+	if got, want := s.reserve(s.at, 2), leg(here, later)+21*1.1*hours+home(later); !near(got, want) {
+		t.Errorf("kept for the task there: %.2f h, by hand %.2f h", got/hours, want/hours)
+	}
+	if got, want := s.reserve(s.at, 1), home(here); !near(got, want) {
+		t.Errorf("kept where nothing ranks higher: %.2f h, by hand %.2f h", got/hours, want/hours)
+	}
+	// A hole of three quarters of its estimate is worth beginning, to the second.
+	least := s.reckons(&s.here.Items[0])*0.75 + s.reserve(s.at, 2)
+	for _, spare := range []float64{-1, 1} {
+		s.v.Deadline = s.clock + least + spare
+		if got := s.fits(&s.here.Items[0]); got != (spare > 0) {
+			t.Errorf("%g s more than is needed: fits %v", spare, got)
 		}
 	}
 }

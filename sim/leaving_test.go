@@ -90,3 +90,32 @@ func TestDrillingAheadIsBrokenOffInTime(t *testing.T) {
 		t.Errorf("%.2f of the holes are complete: this shows little", done)
 	}
 }
+
+// Assemblies are not handled in more than 4 m of sea. With pipe on deck and so many hours left beyond the way
+// home, the ship leaves when the forecast, told every 3 h for 84 h, has as many hours of such a sea;
+// further than three days ahead nobody looks.
+func TestTheCrewLeavesWhileTheForecastLetsIt(t *testing.T) {
+	tests := []struct {
+		name    string
+		heights []float64
+		spare   float64 // h
+		leaves  bool
+	}{
+		{"calm, time left", []float64{1}, 0.1, false},
+		{"calm, no time left", []float64{1}, -0.1, true},
+		{"12 h of 5 m, 11.9 h left", slices.Concat(repeated(1, 8), repeated(5, 12), []float64{1}), 11.9, true},
+		{"12 h of 5 m, 12.1 h left", slices.Concat(repeated(1, 8), repeated(5, 12), []float64{1}), 12.1, false},
+		{"12 h of 3.9 m, an hour left", slices.Concat(repeated(1, 8), repeated(3.9, 12), []float64{1}), 1, false},
+		{"5 m for ever, 71.9 h left", []float64{5}, 71.9, true},
+		{"5 m for ever, 72.1 h left", []float64{5}, 72.1, false},
+	}
+	for _, test := range tests {
+		s := stormy(t, test.heights...)
+		s.v.Forecast.Skill = 1
+		const work = 3 * hours
+		s.v.Deadline = s.clock + work + s.leaveTime() + s.homeTime(s.at) + test.spare*hours
+		if got := s.mustLeave(work); got != test.leaves {
+			t.Errorf("%s: leaves %v", test.name, got)
+		}
+	}
+}

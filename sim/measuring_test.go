@@ -52,3 +52,41 @@ func TestSeismicStationsAreShotByDay(t *testing.T) {
 		}
 	}
 }
+
+// From 80 m in a hole of 280 m in 1,500 m of water: 1,580 m down and up in the pipe and 200 m down the hole
+// at 1 m/s, and the hole logged upwards at 300 m/h, as often as the string has passes.
+func TestAStringLogsTheHoleAsOftenAsItHasPasses(t *testing.T) {
+	for _, passes := range []float64{1, 2, 3} {
+		hole := pistonHole("A", 280)
+		hole.Hole.Logging = []int{0}
+		p := oneSite(hole)
+		p.Ship.Strings[0].Passes = passes
+		want := 2*1580.0 + 200 + passes*200/300*hours
+		if got := sailed(t, p, false).spent[activity.RunString]; !near(got, want) {
+			t.Errorf("%g passes: %.3f h, by hand %.3f h", passes, got/hours, want/hours)
+		}
+	}
+}
+
+// Tools wait for a forecast without a sea above 3 m while they are down, and after three days of it are tried.
+func TestTheCrewWaitsThreeDaysForAForecast(t *testing.T) {
+	tests := []struct {
+		name    string
+		heights []float64
+		waits   float64 // h
+	}{
+		{"quiet", []float64{1}, 0},
+		{"quiet from hour 10 on", append(repeated(3.5, 10), 1), 10},
+		{"a rough hour at 6, quiet from then on", append(repeated(1, 6), 3.5, 1), 7},
+		{"a rough hour at 27, when the tools are out", append(repeated(1, 27), 3.5, 1), 0},
+		{"rough for ever", []float64{3.5}, 72},
+	}
+	for _, test := range tests {
+		s := stormy(t, test.heights...)
+		s.v.Forecast.Skill = 1
+		s.awaitForecast(3, 8*hours)
+		if got := s.spent[activity.WaitOnWeather]; !near(got, test.waits*hours) {
+			t.Errorf("%s: waited %.1f h, by hand %g", test.name, got/hours, test.waits)
+		}
+	}
+}

@@ -120,8 +120,7 @@ func passages(v *voyage.Voyage) [][]float64 {
 			t := leg.Distance / s.rateMedian(rig.SailingSpeed)
 			if leg.Waves != nil {
 				s.sea.waves = leg.Waves
-				over := max(0, s.sea.at(0, 0)-s.rateMedian(rig.SlowdownFrom))
-				t /= max(slowest, 1-s.rateMedian(rig.SlowdownPerMetre)*over)
+				t /= inWaves(v, s.sea.at(0, 0))
 			}
 			times[from] = append(times[from], s.withPipe(voyage.Place(from), voyage.Place(to), t))
 		}

@@ -2,6 +2,7 @@ package check
 
 import (
 	"coredays/model/coring"
+	"coredays/model/ground"
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/voyage"
@@ -27,20 +28,29 @@ func (i *inspector) bitLife(s *voyage.Site, item *voyage.Item) {
 	i.note(f)
 }
 
-// rotaryHours is the time that rotary cores are cut, at even rates.
+// rotaryHours is the time that the rotary bit turns, drilling ahead and cutting cores, at even rates.
 func (i *inspector) rotaryHours(s *voyage.Site, h *plan.Hole) (hours float64) {
-	from := float64(h.DrillAheadTo)
-	for _, stage := range h.Stages {
-		if stage.With != coring.RCB {
-			from = max(from, float64(stage.To))
-			continue
-		}
-		for _, layer := range s.Site.Layers {
-			if bottom := min(float64(layer.Bottom), float64(stage.To)); bottom > from {
-				hours += (bottom - from) / layer.Lithology.Rate.Median() / 3600
-				from = bottom
-			}
-		}
+	if len(h.Stages) > 0 && h.Stages[0].With.Assembly() != coring.RotaryBHA {
+		return 0
+	}
+	ahead := float64(h.DrillAheadTo)
+	through(s, 0, ahead, func(l ground.Lithology, metres float64) { hours += metres / l.Ahead.Median() / 3600 })
+	if n := len(h.Stages); n > 0 {
+		through(s, ahead, float64(h.Stages[n-1].To), func(l ground.Lithology, metres float64) { hours += metres / l.Rate.Median() / 3600 })
 	}
 	return hours
+}
+
+// through calls for each layer between two depths below the sea floor; the last goes on for ever.
+func through(s *voyage.Site, from, to float64, call func(l ground.Lithology, metres float64)) {
+	for n, layer := range s.Site.Layers {
+		bottom := min(float64(layer.Bottom), to)
+		if n == len(s.Site.Layers)-1 {
+			bottom = to
+		}
+		if bottom > from {
+			call(layer.Lithology, bottom-from)
+			from = bottom
+		}
+	}
 }
