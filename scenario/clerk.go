@@ -3,7 +3,6 @@ package scenario
 import (
 	"fmt"
 	"slices"
-	"strings"
 	"time"
 
 	"coredays/model/geo"
@@ -41,30 +40,6 @@ func (c *clerk) infeasible(path, value, wanted string) {
 
 func (c *clerk) warn(format string, args ...any) {
 	c.warnings = append(c.warnings, fmt.Sprintf(format, args...))
-}
-
-// wantedText is for names, which may look like numbers.
-const wantedText = `a text; put what looks like a number in quotes, such as "1208"`
-
-// name is a text that must be there.
-func (c *clerk) name(path string, t text) string {
-	switch {
-	case !t.given:
-		c.fault(path, "", "a name")
-	case t.bare:
-		c.fault(path, t.value, wantedText)
-	case strings.TrimSpace(t.value) == "":
-		c.fault(path, t.value, "a name that is not empty")
-	}
-	return strings.TrimSpace(t.value)
-}
-
-// words is a text that may be left out.
-func (c *clerk) words(path string, t text, missing string) string {
-	if !t.given {
-		return missing
-	}
-	return c.name(path, t)
 }
 
 // choice is one of the names, the first where none is given.
@@ -130,7 +105,7 @@ func (c *clerk) number(path string, t text, m measure) float64 {
 		return 0
 	}
 	if !m.holds(value) {
-		c.fault(path, t.value, m.limits())
+		c.fault(path, t.value, m.refuses())
 	}
 	return value
 }

@@ -14,9 +14,9 @@ func (c *clerk) expedition(f expeditionFile) *plan.Plan {
 	c.version(f.Version)
 	ship := c.ship(f.Ship)
 	p := &plan.Plan{
-		Title:   c.words("title", f.Title, strings.TrimSuffix(filepath.Base(c.file), filepath.Ext(c.file))),
+		Title:   c.title("title", f.Title, strings.TrimSuffix(filepath.Base(c.file), filepath.Ext(c.file))),
 		File:    c.file,
-		Sails:   c.moment("sails", f.Sails),
+		Sails:   c.date("sails", f.Sails),
 		SeaDays: unit.Duration(c.number("sea_days", f.SeaDays, seaDaysMeasure)),
 		From:    c.port("ports.from", f.Ports.From),
 		To:      c.port("ports.to", f.Ports.To),
@@ -24,6 +24,8 @@ func (c *clerk) expedition(f expeditionFile) *plan.Plan {
 		Ship:    ship.Ship,
 	}
 	p.Ship.Rates = c.rates("rates", f.Rates, ship.Rates)
+	c.repairs(f.Rates, p.Ship.Rates)
+	c.servicing(f.Rates, p.Ship.Rates)
 	p.Ship.Limits = c.limits("limits", f.Limits, ship.Limits)
 	p.Ship.Storm = c.storm("storm", f.Storm, ship.Storm)
 	p.Ship.Strings = slices.Clone(ship.Strings)
@@ -38,7 +40,11 @@ func (c *clerk) expedition(f expeditionFile) *plan.Plan {
 	if p.NoTrouble {
 		c.warn("trouble is off: no breakdowns, no stuck pipe, no lost cores or holes but those lost to the sea")
 	}
+	if len(few(c, "sites", f.Sites, mostSites)) < len(f.Sites) || len(few(c, "order", f.Order, mostSites)) < len(f.Order) {
+		return p // so many are read no further
+	}
 	p.Sites = c.sites(f.Sites, ship)
+	c.windows(f, p)
 	p.Order = c.order(f, p.Sites)
 	p.Before = c.precedences(f, p)
 	if len(c.faults) == 0 {

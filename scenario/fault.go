@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -28,19 +29,51 @@ func (f Fault) Error() string {
 		parts = append(parts, f.Path)
 	}
 	if f.Value != "" {
-		parts = append(parts, fmt.Sprintf("%q", f.Value))
+		parts = append(parts, fmt.Sprintf("%q", brief(f.Value)))
 	}
-	return strings.Join(append(parts, f.Wanted), ": ")
+	return printable(strings.Join(append(parts, f.Wanted), ": "))
+}
+
+// brief is the beginning of a long value: enough to find it again.
+func brief(value string) string {
+	const letters = 80
+	runes := []rune(value)
+	if len(runes) <= letters {
+		return value
+	}
+	return string(runes[:letters]) + "…"
+}
+
+// printable writes letters that steer a terminal as what they are called in Go.
+func printable(line string) string {
+	if _, place := unprintable(line); place == 0 {
+		return line
+	}
+	var safe strings.Builder
+	for _, r := range line {
+		if _, place := unprintable(string(r)); place > 0 {
+			safe.WriteString(strings.Trim(strconv.QuoteRuneToASCII(r), "'"))
+			continue
+		}
+		safe.WriteRune(r)
+	}
+	return safe.String()
 }
 
 // Faults is all that is wrong, in the order of the lines.
 type Faults []Fault
 
-// Error has a line for each fault.
+// mostTold is as many faults as anybody reads at once.
+const mostTold = 100
+
+// Error has a line for each fault, up to as many as are read.
 func (f Faults) Error() string {
-	lines := make([]string, len(f))
-	for i, fault := range f {
-		lines[i] = fault.Error()
+	lines := make([]string, min(len(f), mostTold))
+	for i := range lines {
+		lines[i] = f[i].Error()
+	}
+	if more := len(f) - len(lines); more > 0 {
+		lines = append(lines, fmt.Sprintf("and %d more: mend these first", more))
 	}
 	return strings.Join(lines, "\n")
 }

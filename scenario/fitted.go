@@ -40,23 +40,34 @@ func inPeoplesUnit(f form, values map[string]float64, m measure, err error) stri
 	return strings.TrimSpace(fmt.Sprintf("%v %s%s", err, m.symbol, m.per))
 }
 
-// rare is a probability beyond those that are ever drawn.
-const rare = 1e-10
+const (
+	rare   = 1e-10 // a probability beyond those that are ever drawn
+	seldom = 1e-3  // a probability of draws of which an expedition has a few
+)
 
-// possible refuses a shape that reaches values that the quantity can't have.
+// possible refuses a shape that reaches values that the quantity can't have, or goes often beyond what
+// it can mean.
 func (c *clerk) possible(path string, shape spread.Shape, m measure, words string) spread.Shape {
 	low, high := shape.Quantile(rare), shape.Quantile(1-rare)
 	switch {
-	case !(low >= m.least) || m.above && low == m.least:
-		c.fault(path, words, "a spread that stays "+m.limits())
-	case m.chance() && high > m.most:
+	case !(low >= min(m.least, 0)) || low == 0 && (m.above || m.least > 0):
+		c.fault(path, words, "a spread that stays "+m.refuses())
+	case m.chance() && high > 1:
 		c.fault(path, words, "a spread that stays "+m.limits()+", which this one does not at its upper end")
-	case !(high <= math.MaxFloat32):
-		c.fault(path, words, "a spread that is not as wide as this")
+	case !(shape.Quantile(seldom) >= m.least):
+		c.fault(path, words, m.strays(shape.Quantile(seldom), "lowest"))
+	case !(shape.Quantile(1-seldom) <= m.most):
+		c.fault(path, words, m.strays(shape.Quantile(1-seldom), "highest"))
 	default:
 		return shape
 	}
 	return nil
+}
+
+// strays says of a spread that it goes too far to one side.
+func (m measure) strays(to float64, bound string) string {
+	return fmt.Sprintf("a spread of which all but one in 1,000 lie %s; one in 1,000 of this lies beyond %s: a %s value or a narrower spread",
+		m.limits(), m.of.Tell(to, m.symbol)+m.per, bound)
 }
 
 // table reads a spread given by its quantiles.
@@ -64,7 +75,7 @@ func (c *clerk) table(path string, rows []quantileFile, m measure) (spread.Shape
 	before := len(c.outline.faults)
 	var t spread.Table
 	var words []string
-	for i, row := range rows {
+	for i, row := range few(c, path, rows, mostQuantiles) {
 		t.P = append(t.P, c.number(join(at(path, i), "p"), row.P, quantileMeasure))
 		t.Value = append(t.Value, c.number(join(at(path, i), "value"), row.Value, m))
 		words = append(words, row.Value.value+" at "+row.P.value)

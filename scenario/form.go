@@ -20,8 +20,11 @@ func inUnit(m measure, _ string) measure { return m }
 
 // plainFactor is for the keys of shapes that are plain numbers.
 func plainFactor(m measure, key string) measure {
-	if key == "factor" || key == "shape_parameter" {
-		return numberMeasure
+	switch key {
+	case "factor":
+		return factorMeasure
+	case "shape_parameter":
+		return weibullMeasure
 	}
 	return m
 }

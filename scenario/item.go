@@ -13,7 +13,7 @@ func (r siteReader) items() []plan.Item {
 	if len(r.file.Holes) == 0 {
 		r.fault(r.at("holes"), "", "at least one hole or task")
 	}
-	for i, f := range r.file.Holes {
+	for i, f := range few(r.clerk, r.at("holes"), r.file.Holes, mostItems) {
 		path := at(r.at("holes"), i)
 		item := r.item(path, f)
 		same := func(other plan.Item) bool { return other.Name == item.Name && item.Name != "" }
@@ -28,7 +28,7 @@ func (r siteReader) items() []plan.Item {
 func (r siteReader) item(path string, f itemFile) plan.Item {
 	item := plan.Item{Rank: 1}
 	if f.Rank.given {
-		item.Rank = int(r.number(join(path, "rank"), f.Rank, countMeasure))
+		item.Rank = int(r.number(join(path, "rank"), f.Rank, rankMeasure))
 	}
 	if f.When != nil {
 		item.When = r.condition(join(path, "when"), *f.When)

@@ -10,7 +10,7 @@ import (
 func (r siteReader) layers() []ground.Layer {
 	var layers []ground.Layer
 	last := unit.Depth(0)
-	for i, f := range r.file.Layers {
+	for i, f := range few(r.clerk, r.at("layers"), r.file.Layers, mostLayers) {
 		path := at(r.at("layers"), i)
 		bottom := unit.Depth(r.number(join(path, "bottom"), f.Bottom, depthMeasure))
 		if bottom > 0 && bottom <= last {

@@ -13,6 +13,7 @@ import (
 // limits reads limits of sea. Work that is named here loses all the limits it has in base.
 func (c *clerk) limits(path string, given []limitFile, base []rig.SeaLimit) []rig.SeaLimit {
 	limits := make([]rig.SeaLimit, 0, len(given)+len(base))
+	given = few(c, path, given, mostLimits)
 	for i, l := range given {
 		limits = append(limits, c.limit(at(path, i), l))
 	}
@@ -91,7 +92,7 @@ func (c *clerk) refusal(path string, r *refusalFile, base plan.Refusal) plan.Ref
 		base.Overpull = unit.Force(c.number(join(path, "overpull"), r.Overpull, overpullMeasure))
 	}
 	if r.PartialStrokes.given {
-		base.PartialStrokes = int(c.number(join(path, "partial_strokes"), r.PartialStrokes, countMeasure))
+		base.PartialStrokes = int(c.number(join(path, "partial_strokes"), r.PartialStrokes, strokesMeasure))
 	}
 	base.DrillOver = c.yes(join(path, "drill_over"), r.DrillOver, base.DrillOver)
 	if r.Advance.given {

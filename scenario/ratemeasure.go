@@ -5,43 +5,126 @@ import (
 	"coredays/model/unit"
 )
 
-// rateMeasure is what values a figure of the ship can have.
-func rateMeasure(r rig.Rate) measure {
-	meaning := r.Of()
-	m := measure{of: meaning.Of, symbol: meaning.Unit, above: true, most: mostOf[meaning.Of]}
-	switch r {
-	case rig.PistonPace, rig.ExtendedPace, rig.RotaryPace, rig.LayerDepth, rig.SitePace:
-		m.most = 10
-	case rig.StandsBetweenFills, rig.Barrels, rig.CatwalkRoom, rig.CoresBetweenSweeps:
-		return countMeasure
-	case rig.StandLength, rig.JointLength:
-		m.most, m.single = 100, true
-	case rig.SlowdownFrom, rig.HangOffDepth, rig.LoggingPipeDepth, rig.CoreGap, rig.DepthMismatch:
-		m.above = false
-	case rig.ForecastHorizon, rig.ForecastSkill:
-		m.single = true
-	case rig.BreakdownEvery:
-		m.most = 1e4 * float64(unit.Day) // as good as never
+// Kinds of the figures of ship and crew.
+var (
+	shipSpeed = measure{kind: "speed of the ship", of: unit.OfSpeed, symbol: "kn", least: 2 * float64(unit.Knot), most: 30 * float64(unit.Knot),
+		why: "slower, a current carries her off; faster is no drillship"}
+	hangingSpeed = measure{kind: "speed with pipe hanging", of: unit.OfSpeed, symbol: "kn", least: 0.1 * float64(unit.Knot), most: 5 * float64(unit.Knot),
+		why: "faster bends the pipe"}
+	floorWork = measure{kind: "work on the rig floor, for each core, stand or station", of: unit.OfDuration, symbol: "h", most: 12 * hour,
+		why: "it takes no longer than a whole shift"}
+	operation = measure{kind: "operation, such as making up an assembly", of: unit.OfDuration, symbol: "d", most: 10 * day,
+		why: "records have hours, at worst a few days"}
+	troubleTime = measure{kind: "time that trouble costs, or a repair", of: unit.OfDuration, symbol: "d", most: 100 * day,
+		why: "longer ends the expedition"}
+	breakdowns = measure{kind: "time between breakdowns", of: unit.OfDuration, symbol: "d", least: 6 * hour, most: 1e4 * day,
+		why: "more often is no ship that sails, and ten thousand days are as good as never"}
+	services = measure{kind: "time between rig services", of: unit.OfDuration, symbol: "h", least: 4 * hour, most: 1000 * day,
+		why: "more often leaves no time for work"}
+	bitHours = measure{kind: "life of a bit", of: unit.OfDuration, symbol: "h", least: hour, most: 2000 * hour,
+		why: "bits turn for 9 to 65 h in hard rock (ODP Legs 176 and 192)"}
+	foresight = measure{kind: "horizon of the forecast", of: unit.OfDuration, symbol: "h", least: hour, most: 15 * day, single: true,
+		why: "no forecast has skill beyond two weeks (from memory)"}
+	standLength = measure{kind: "length of a stand", of: unit.OfLength, symbol: "m", least: 5, most: 60, single: true,
+		why: "a stand is of one joint to as many as a derrick takes"}
+	jointLength = measure{kind: "length of a joint", of: unit.OfLength, symbol: "m", least: 5, most: 20, single: true,
+		why: "drill pipe comes in 5.5 to 13.7 m (API ranges, from memory)"}
+	barrelDiameter = measure{kind: "diameter of a barrel", of: unit.OfLength, symbol: "in", least: 1 * inch, most: 12 * inch,
+		why: "it has to run through the pipe"}
+	seaHeight = measure{kind: "sea from which the ship slows down", of: unit.OfLength, symbol: "m", most: 30}
+	someCores = measure{kind: "clearance, gap or mismatch of depths", of: unit.OfLength, symbol: "m", most: 50,
+		why: "more is more than five cores"}
+	hungDepth = measure{kind: "depth of pipe in the hole while logging or hung off", of: unit.OfLength, symbol: "m", most: 1000,
+		why: "common practice is 50 to 100 m"}
+	tripRate = measure{kind: "rate of tripping", of: unit.OfStandRate, symbol: "stands/h", least: 1.0 / 3600, most: 60.0 / 3600,
+		why: "a stand takes a minute at least, and an hour at most"}
+	wireSpeed = measure{kind: "speed on the wire", of: unit.OfSpeed, symbol: "m/min", least: 5.0 / 60, most: 2000.0 / 60,
+		why: "records have 190 to 280 m/min, cameras 25"}
+	loggingSpeed = measure{kind: "speed of logging", of: unit.OfSpeed, symbol: "m/h", least: 20 / hour, most: 5000 / hour,
+		why: "tools are run at 100 to 1,000 m/h (from memory)"}
+	strokeForce = measure{kind: "force of the stroke", of: unit.OfForce, symbol: "kN", least: 1e3, most: 1e6,
+		why: "shear pins give way at some 100 kN"}
+	linearMass = measure{kind: "mass of pipe", of: unit.OfLinearMass, symbol: "kg/m", least: 5, most: 200,
+		why: "the lightest tubing has less, collars have more"}
+	gearMass = measure{kind: "mass of the travelling gear", of: unit.OfMass, symbol: "t", least: 1e3, most: 500e3}
+	lineWork = measure{kind: "work of the drilling line between cuts", of: unit.OfEnergy, symbol: "ton-mile", least: 50 * tonMile, most: 1e5 * tonMile,
+		why: "common practice is some 1,500"}
+	pace = measure{kind: "pace", of: unit.OfShare, symbol: "%", least: 0.05, most: 10,
+		why: "beyond is twenty times as fast or ten times as slow as the records"}
+	depthShare = measure{kind: "depth of layers against the survey", of: unit.OfShare, symbol: "%", least: 0.3, most: 3,
+		why: "a survey is off by some per cent"}
+	chance   = measure{kind: "chance or share", of: unit.OfShare, symbol: "%", most: 1}
+	resuming = measure{kind: "share of a limit below which work goes on", of: unit.OfShare, symbol: "%", least: 0.3, most: 1,
+		why: "lower, the sea hardly ever is"}
+	friction = measure{kind: "friction of the stroke", of: unit.OfShare, symbol: "%", least: 0.01, most: 1}
+	tip      = measure{kind: "resistance of the tip", of: unit.OfCount, least: 0.1, most: 100,
+		why: "bearing capacity of a deep foundation in clay is 9 (Skempton 1951)"}
+)
+
+const (
+	inch    = float64(unit.Foot) / 12
+	tonMile = 2000 * float64(unit.PoundForce) * 5280 * float64(unit.Foot) // a short ton over a mile, as in unit
+)
+
+// rateKinds tells of each figure of the ship what kind it is.
+var rateKinds = func() (kinds [rig.Rates]measure) {
+	for _, group := range []struct {
+		kind  measure
+		rates []rig.Rate
+	}{
+		{shipSpeed, []rig.Rate{rig.SailingSpeed}},
+		{hangingSpeed, []rig.Rate{rig.HangingSpeed}},
+		{floorWork, []rig.Rate{rig.Positioning, rig.Securing, rig.Strapping, rig.Filling, rig.TopDrive, rig.RigService, rig.OffsetMove, rig.MudlineReset,
+			rig.PistonHandling, rig.HalfPistonHandling, rig.ExtendedHandling, rig.RotaryHandling, rig.Shot, rig.CorePull, rig.OrientationWait,
+			rig.TemperatureStop, rig.DrillOver, rig.Connection, rig.Bench, rig.CatwalkTime, rig.Sweep, rig.CentreBit, rig.LaboratoryTime, rig.BitRelease,
+			rig.Penetrometer, rig.MammalWatch}},
+		{operation, []rig.Rate{rig.Pilotage, rig.PistonMakeUp, rig.RotaryMakeUp, rig.LayDown, rig.SlipAndCut, rig.HoleConditioning, rig.LoggingRigUp,
+			rig.LoggingRigDown, rig.StringChange, rig.SeismicStations, rig.FunnelDrop, rig.FirstStab, rig.NextStab, rig.HeavyMud, rig.CementPlug,
+			rig.Severing, rig.HomeReserve}},
+		{troubleTime, []rig.Rate{rig.FailedStartTime, rig.PistonTroubleTime, rig.ExtendedTroubleTime, rig.RotaryTroubleTime, rig.StuckTime, rig.RepairTime}},
+		{breakdowns, []rig.Rate{rig.BreakdownEvery}},
+		{services, []rig.Rate{rig.RigServiceEvery}},
+		{bitHours, []rig.Rate{rig.BitLife}},
+		{foresight, []rig.Rate{rig.ForecastHorizon}},
+		{standLength, []rig.Rate{rig.StandLength}},
+		{jointLength, []rig.Rate{rig.JointLength}},
+		{barrelDiameter, []rig.Rate{rig.PistonDiameter}},
+		{seaHeight, []rig.Rate{rig.SlowdownFrom}},
+		{someCores, []rig.Rate{rig.MudlineClearance, rig.CoreGap, rig.DepthMismatch}},
+		{hungDepth, []rig.Rate{rig.HangOffDepth, rig.LoggingPipeDepth}},
+		{tripRate, []rig.Rate{rig.Tripping, rig.TrippingInHole}},
+		{wireSpeed, []rig.Rate{rig.PistonWire, rig.ExtendedWire, rig.RotaryWire, rig.LoggingWire, rig.CameraSpeed}},
+		{loggingSpeed, []rig.Rate{rig.LoggingSpeed}},
+		{penetrationRate, []rig.Rate{rig.ExtendedLeastRate}},
+		{strokeForce, []rig.Rate{rig.StrokeForce}},
+		{linearMass, []rig.Rate{rig.PipeMass}},
+		{gearMass, []rig.Rate{rig.TravellingMass}},
+		{lineWork, []rig.Rate{rig.LineWork}},
+		{pace, []rig.Rate{rig.SitePace, rig.PistonPace, rig.ExtendedPace, rig.RotaryPace}},
+		{depthShare, []rig.Rate{rig.LayerDepth}},
+		{chance, []rig.Rate{rig.SlowdownPerMetre, rig.HeaveLoss, rig.FunnelLost, rig.PistonTrouble, rig.ExtendedTrouble, rig.RotaryTrouble,
+			rig.BlownLiner, rig.StuckChance, rig.LostBHA, rig.Bridge, rig.WaterCore, rig.MissedMudline, rig.FailedStart}},
+		{withoutSpread(chance), []rig.Rate{rig.ForecastSkill}},
+		{resuming, []rig.Rate{rig.ResumeAt}},
+		{friction, []rig.Rate{rig.StrokeFriction}},
+		{tip, []rig.Rate{rig.TipFactor}},
+		{countMeasure, []rig.Rate{rig.StandsBetweenFills, rig.Barrels, rig.CatwalkRoom, rig.CoresBetweenSweeps}},
+	} {
+		for _, r := range group.rates {
+			kinds[r] = group.kind
+		}
 	}
-	if meaning.Of == unit.OfDuration && r != rig.BreakdownEvery && r != rig.RigServiceEvery && r != rig.BitLife && r != rig.ForecastHorizon {
-		m.above = false
-	}
-	if m.chance() {
-		m.above = false
-	}
+	return kinds
+}()
+
+func withoutSpread(m measure) measure {
+	m.single = true
 	return m
 }
 
-// mostOf is the largest value of a figure by dimension.
-var mostOf = map[unit.Dimension]float64{
-	unit.OfLength:     11_000,
-	unit.OfDuration:   100 * float64(unit.Day),
-	unit.OfSpeed:      20, // m/s
-	unit.OfForce:      1e7,
-	unit.OfMass:       2e6,
-	unit.OfLinearMass: 1000,
-	unit.OfEnergy:     1e12,
-	unit.OfShare:      1,
-	unit.OfStandRate:  100.0 / 3600,
-	unit.OfCount:      1000,
+// rateMeasure is what values a figure of the ship can have, told in its unit.
+func rateMeasure(r rig.Rate) measure {
+	m := rateKinds[r]
+	m.symbol = r.Of().Unit
+	return m
 }

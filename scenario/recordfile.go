@@ -59,7 +59,7 @@ type sometimesFile struct {
 
 var (
 	yearMeasure  = measure{of: unit.OfCount, least: 1900, most: 2200, whole: true}
-	paceMeasure  = measure{of: unit.OfShare, symbol: "%", above: true, most: 10}
+	paceMeasure  = measure{of: unit.OfShare, symbol: "%", above: true, most: 100}
 	powerMeasure = measure{of: unit.OfCount, least: -3, most: 3}
 )
 
@@ -106,7 +106,7 @@ func (c *clerk) sometimes(path string, f sometimesFile) Sometimes {
 	return Sometimes{
 		Chance: c.number(join(path, "chance"), f.Chance, shareMeasure),
 		Median: c.number(join(path, "median"), f.Median, taskMeasure),
-		Factor: c.number(join(path, "factor"), f.Factor, numberMeasure),
+		Factor: c.number(join(path, "factor"), f.Factor, factorMeasure),
 	}
 }
 

@@ -11,7 +11,7 @@ import (
 // seaRecord reads the user's own record of the sea, which stands beside the scenario. Sites with
 // the same record share it, and its sea.
 func (r siteReader) seaRecord(path string, w *weatherFile) sea.Climate {
-	name := r.name(path, w.Record)
+	name := r.called(path, w.Record, mostWords)
 	if name == "" {
 		return sea.Climate{}
 	}

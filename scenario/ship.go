@@ -79,8 +79,10 @@ func (c *clerk) vessel(f shipFile) vessel {
 		Limits:   c.limits("limits", f.Limits, nil),
 		Hull:     c.hull(f.Hull),
 		Heading:  c.heading(f.Heading),
-		RigFloor: unit.Length(c.number("rig_floor", f.RigFloor, measure{of: unit.OfLength, symbol: "m", most: 100})),
+		RigFloor: unit.Length(c.number("rig_floor", f.RigFloor, floorMeasure)),
 	}}
+	c.repairs(f.Rates, s.Rates)
+	c.servicing(f.Rates, s.Rates)
 	if f.Storm == nil {
 		c.fault("storm", "", "clear_sea_floor and recover_pipe")
 	}

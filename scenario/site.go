@@ -1,6 +1,8 @@
 package scenario
 
 import (
+	"slices"
+
 	"coredays/model/plan"
 	"coredays/model/spread"
 	"coredays/model/unit"
@@ -22,6 +24,9 @@ func (c *clerk) sites(given []siteFile, ship vessel) []plan.Site {
 		}
 		seen[sites[i].Name] = true
 	}
+	if len(sites) > 0 && !slices.ContainsFunc(sites, func(s plan.Site) bool { return !s.Alternate }) {
+		c.warn("every site is an alternate: none has to be visited, and the days needed are those of sailing alone")
+	}
 	return sites
 }
 
@@ -40,7 +45,7 @@ func (r siteReader) read() {
 	f, s := r.file, r.site
 	s.Name = r.name(r.at("name"), f.Name)
 	s.Position = r.position(r.at("position"), f.Position)
-	for i, via := range f.Via {
+	for i, via := range few(r.clerk, r.at("via"), f.Via, mostWaypoints) {
 		s.Via = append(s.Via, r.position(at(r.at("via"), i), via))
 	}
 	s.WaterDepth = r.waterDepth()
@@ -58,10 +63,10 @@ func (r siteReader) read() {
 	s.Climate = r.climate()
 	s.Unusable = r.unusable()
 	if f.NotBefore.given {
-		s.NotBefore = r.moment(r.at("not_before"), f.NotBefore)
+		s.NotBefore = r.date(r.at("not_before"), f.NotBefore)
 	}
 	if f.NotAfter.given {
-		s.NotAfter = r.moment(r.at("not_after"), f.NotAfter)
+		s.NotAfter = r.date(r.at("not_after"), f.NotAfter)
 	}
 	if !s.NotAfter.IsZero() && !s.NotAfter.After(s.NotBefore) {
 		r.fault(r.at("not_after"), f.NotAfter.value, "a date after not_before")
@@ -75,11 +80,13 @@ func (r siteReader) unusable() plan.Unusable {
 		return plan.Unusable{}
 	}
 	path := r.at("unusable")
-	return plan.Unusable{
+	u := plan.Unusable{
 		Because: r.name(join(path, "because"), f.Because),
 		Every:   r.quantity(join(path, "every"), f.Every, everyMeasure, spread.Quantity{}),
-		Lasts:   r.quantity(join(path, "lasts"), f.Lasts, taskMeasure, spread.Quantity{}),
+		Lasts:   r.quantity(join(path, "lasts"), f.Lasts, closingMeasure, spread.Quantity{}),
 	}
+	r.openings(path, u)
+	return u
 }
 
 // waterDepth is the depth below sea level.

@@ -9,19 +9,6 @@ import (
 	"coredays/model/unit"
 )
 
-// Bounds are slips of the unit, not what a ship can do.
-var (
-	stockMeasure     = measure{of: unit.OfLength, symbol: "m", such: "7000 m", above: true, most: 20_000, single: true}
-	collarsMeasure   = measure{of: unit.OfCount, least: 1, most: 100, whole: true, single: true}
-	ratingMeasure    = measure{of: unit.OfForce, symbol: "klbf", above: true, most: 4_500_000 * float64(unit.PoundForce), single: true}
-	reserveMeasure   = measure{of: unit.OfForce, symbol: "klbf", most: 2e6, single: true}
-	hornMeasure      = measure{of: unit.OfLength, symbol: "m", such: "107 m", most: 1000, single: true}
-	enduranceMeasure = measure{of: unit.OfDuration, symbol: "d", such: "75 d", above: true, most: 400 * float64(unit.Day), single: true}
-	strokeMeasure    = measure{of: unit.OfLength, symbol: "m", such: "6.1 m", above: true, most: 30, single: true}
-	keepingMeasure   = measure{of: unit.OfLength, symbol: "m", such: "6 m", above: true, most: 1000, single: true}
-	leastMeasure     = measure{of: unit.OfLength, symbol: "m", such: "75 m", most: 11_000, single: true}
-)
-
 // figureOf names a figure of the string in its file, and where it goes.
 type figureOf struct {
 	key   string

@@ -15,6 +15,9 @@ const alike = 0.6
 func suggest(name string, known []string, thing string) (wanted, meant string) {
 	best := 0.0
 	for _, k := range known {
+		if len(name) > mostName {
+			break // nobody's slip of a letter
+		}
 		near := levenshtein.Match(strings.ToLower(name), strings.ToLower(k), nil)
 		if near >= alike && near > best {
 			best, meant = near, k

@@ -53,10 +53,10 @@ func (c *clerk) limitsSourced(f shipFile) {
 
 func (c *clerk) hull(h hullFile) sea.Hull {
 	return sea.Hull{
-		Length:  unit.Length(c.number("hull.length", h.Length, hullMeasure)),
-		Beam:    unit.Length(c.number("hull.beam", h.Beam, hullMeasure)),
-		Draught: unit.Length(c.number("hull.draught", h.Draught, hullMeasure)),
-		Block:   c.number("hull.block", h.Block, partMeasure),
+		Length:  unit.Length(c.number("hull.length", h.Length, hullLength)),
+		Beam:    unit.Length(c.number("hull.beam", h.Beam, hullBeam)),
+		Draught: unit.Length(c.number("hull.draught", h.Draught, hullDraught)),
+		Block:   c.number("hull.block", h.Block, blockMeasure),
 	}
 }
 
@@ -74,12 +74,12 @@ func (c *clerk) heading(t text) float64 {
 // strings reads the tool strings for logging.
 func (c *clerk) strings(given []toolStringFile) (all []rig.ToolString) {
 	seen := map[string]bool{}
-	for i, t := range given {
+	for i, t := range few(c, "tool_strings", given, mostStrings) {
 		path := at("tool_strings", i)
 		s := rig.ToolString{Name: c.name(join(path, "name"), t.Name), Passes: 1, Seismic: c.yes(join(path, "seismic"), t.Seismic, false),
 			Source: c.words(join(path, "source"), t.Source, c.source(path))}
 		if t.Passes.given {
-			s.Passes = c.number(join(path, "passes"), t.Passes, measure{of: unit.OfCount, most: 20}) // 0 for a string that stops at stations only
+			s.Passes = c.number(join(path, "passes"), t.Passes, passesMeasure) // 0 for a string that stops at stations only
 		}
 		if seen[s.Name] {
 			c.fault(join(path, "name"), s.Name, "a name that no other tool string has")
