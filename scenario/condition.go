@@ -1,6 +1,7 @@
 package scenario
 
 import (
+	"fmt"
 	"slices"
 
 	"coredays/model/plan"
@@ -24,7 +25,31 @@ func (r siteReader) condition(path string, f whenFile) *plan.Condition {
 	case !pistonCored(r.site.Items[condition.Hole].Hole):
 		r.fault(join(path, "hole"), f.Hole.value, "a hole that is cored with a piston corer, which alone is refused")
 	}
+	r.canArise(path, f, condition)
 	return condition
+}
+
+// canArise refuses a condition that no refusal in the hole can meet.
+func (r siteReader) canArise(path string, f whenFile, condition *plan.Condition) {
+	if condition.Depth <= 0 || len(r.site.Items) == 0 {
+		return // said already
+	}
+	hole := r.site.Items[condition.Hole].Hole
+	if hole == nil || !pistonCored(hole) {
+		return
+	}
+	deepest := unit.Depth(0)
+	for _, stage := range hole.Stages {
+		if stage.With.Piston() {
+			deepest = max(deepest, stage.To)
+		}
+	}
+	switch {
+	case !condition.Above && deepest > 0 && condition.Depth >= deepest:
+		r.fault(join(path, "depth"), f.Depth.value, fmt.Sprintf("less than %s, below which the piston corer does not go in %s: it is never refused there", exactly(deepest), f.Hole.value))
+	case condition.Above && condition.Depth <= hole.DrillAheadTo:
+		r.fault(join(path, "depth"), f.Depth.value, fmt.Sprintf("more than %s, above which %s is not cored: nothing is refused there", exactly(hole.DrillAheadTo), f.Hole.value))
+	}
 }
 
 func pistonCored(h *plan.Hole) bool {

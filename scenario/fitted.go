@@ -55,9 +55,9 @@ func (c *clerk) possible(path string, shape spread.Shape, m measure, words strin
 	case m.chance() && high > 1:
 		c.fault(path, words, "a spread that stays "+m.limits()+", which this one does not at its upper end")
 	case !(shape.Quantile(seldom) >= m.least):
-		c.fault(path, words, m.strays(shape.Quantile(seldom), "lowest"))
+		c.fault(path, words, m.strays(shape.Quantile(seldom), m.least, "lowest"))
 	case !(shape.Quantile(1-seldom) <= m.most):
-		c.fault(path, words, m.strays(shape.Quantile(1-seldom), "highest"))
+		c.fault(path, words, m.strays(shape.Quantile(1-seldom), m.most, "highest"))
 	default:
 		return shape
 	}
@@ -65,9 +65,9 @@ func (c *clerk) possible(path string, shape spread.Shape, m measure, words strin
 }
 
 // strays says of a spread that it goes too far to one side.
-func (m measure) strays(to float64, bound string) string {
+func (m measure) strays(to, limit float64, bound string) string {
 	return fmt.Sprintf("a spread of which all but one in 1,000 lie %s; one in 1,000 of this lies beyond %s: a %s value or a narrower spread",
-		m.limits(), m.of.Tell(to, m.symbol)+m.per, bound)
+		m.limits(), m.of.TellApart(to, limit, m.symbol)+m.per, bound)
 }
 
 // table reads a spread given by its quantiles.

@@ -14,7 +14,7 @@ func (r siteReader) layers() []ground.Layer {
 		path := at(r.at("layers"), i)
 		bottom := unit.Depth(r.number(join(path, "bottom"), f.Bottom, depthMeasure))
 		if bottom > 0 && bottom <= last {
-			r.fault(join(path, "bottom"), f.Bottom.value, "deeper than the layer above, "+last.Tell())
+			r.fault(join(path, "bottom"), f.Bottom.value, "deeper than the layer above, "+exactly(last))
 		}
 		last = max(last, bottom)
 		layers = append(layers, ground.Layer{Bottom: bottom, Lithology: r.altered(path, f, r.byStrength(path, f, r.lithologyOf(path, f)))})
@@ -69,7 +69,7 @@ func (r siteReader) assumeLayer() {
 	l, _ := named(builtIn().lithologies, assumedLithology)
 	bottom := max(r.site.ApprovedTo, r.deepest())
 	r.site.Layers = []ground.Layer{{Bottom: bottom, Lithology: l}}
-	r.warn("site %s: no layers are given, so %s is assumed down to %s", r.site.Name, assumedLithology, bottom.Tell())
+	r.warn("site %s: no layers are given, so %s is assumed down to %s", r.site.Name, assumedLithology, exactly(bottom))
 }
 
 // allowed is the depth that refusal may be looked for to: the lesser of what is approved and

@@ -49,6 +49,21 @@ func (r siteReader) cores(path string, given []text) (all []int) {
 	return all
 }
 
+// shortCore is the least that cores of a hole advance on average, m: half-length corers stroke 4.7 m, and
+// some strokes are incomplete [judgement].
+const shortCore = 3
+
+// reached refuses numbers of cores that a hole does not come to.
+func (r siteReader) reached(path string, given []text, h *plan.Hole) {
+	length := bottomOf(h) - h.DrillAheadTo
+	most := int(float64(length)/shortCore) + 1
+	for i, n := range h.Temperature {
+		if length > 0 && n > most {
+			r.fault(at(path, i), given[i].value, fmt.Sprintf("a core that the hole comes to: at %d m a core there are %d down to %s", shortCore, most, exactly(bottomOf(h))))
+		}
+	}
+}
+
 // measurements reads what is measured in a hole beside logging.
 func (r siteReader) measurements(path string, f itemFile, h *plan.Hole) {
 	piston := pistonCored(h)
@@ -64,6 +79,7 @@ func (r siteReader) measurements(path string, f itemFile, h *plan.Hole) {
 			r.fault(inner, "", "a stage with a piston corer, which carries the temperature shoe")
 		}
 		h.Temperature = r.cores(join(inner, "on_cores"), f.Temperature.OnCores)
+		r.reached(join(inner, "on_cores"), f.Temperature.OnCores, h)
 	}
 	if f.Penetrometer != nil {
 		r.penetrometer(join(path, "penetrometer.at"), f.Penetrometer.At, h)
@@ -80,9 +96,9 @@ func (r siteReader) penetrometer(path string, given []text, h *plan.Hole) {
 		depth := unit.Depth(r.number(at(path, i), t, depthMeasure))
 		switch {
 		case depth > bottomOf(h):
-			r.fault(at(path, i), t.value, "no deeper than the hole, "+bottomOf(h).Tell())
+			r.fault(at(path, i), t.value, "no deeper than the hole, "+exactly(bottomOf(h)))
 		case depth > 0 && depth <= last:
-			r.fault(at(path, i), t.value, "deeper than the run before, "+last.Tell())
+			r.fault(at(path, i), t.value, "deeper than the run before, "+exactly(last))
 		}
 		last = max(last, depth)
 		h.Penetrometer = append(h.Penetrometer, depth)

@@ -57,7 +57,7 @@ func (c *clerk) shares(path string, v variesFile) spread.Shares {
 		sum, read = sum+shares[level], read && len(c.faults) == before
 	}
 	if off := sum - 1; read && (off < -1e-6 || off > 1e-6) {
-		c.fault(path, unit.OfShare.Tell(sum, "%"), "shares that add up to 100 %")
+		c.fault(path, unit.OfShare.TellApart(sum, 1, "%"), "shares that add up to 100 %")
 	}
 	return shares
 }

@@ -94,7 +94,7 @@ func (r siteReader) waterDepth() unit.Length {
 	depth := unit.Length(r.number(r.at("water_depth"), r.file.WaterDepth, waterMeasure))
 	if r.choice(r.at("datum"), r.file.Datum, "sea level", "rig floor") == 1 {
 		if depth -= r.ship.RigFloor; depth <= 0 {
-			r.fault(r.at("water_depth"), r.file.WaterDepth.value, "more than the height of the rig floor, "+r.ship.RigFloor.Tell())
+			r.fault(r.at("water_depth"), r.file.WaterDepth.value, "more than the height of the rig floor, "+unit.OfLength.Format(float64(r.ship.RigFloor), "m"))
 		}
 	}
 	return depth

@@ -43,12 +43,8 @@ func (r siteReader) tool(path string, t text) coring.Tool {
 // follows refuses tools that can't follow those before them in the hole.
 func (r siteReader) follows(path string, tool coring.Tool, h *plan.Hole) {
 	for _, before := range h.Stages {
-		switch {
-		case tool.Assembly() != before.With.Assembly():
+		if tool.Assembly() != before.With.Assembly() {
 			r.infeasible(path, tool.String(), "a hole of its own for a rotary assembly: the barrels do not run through the same one")
-			return
-		case tool.Piston() && !before.With.Piston():
-			r.infeasible(path, tool.String(), fmt.Sprintf("no piston corer after %s, which is taken where the piston is refused", before.With))
 			return
 		}
 	}
@@ -59,7 +55,7 @@ func (r siteReader) target(path string, t text, stage *plan.Stage, from unit.Dep
 	if t.value != "refusal" {
 		stage.To = unit.Depth(r.number(path, t, depthMeasure))
 		if stage.To > 0 && stage.To <= from {
-			r.fault(path, t.value, "deeper than what comes before in the hole, "+from.Tell())
+			r.fault(path, t.value, "deeper than what comes before in the hole, "+exactly(from))
 		}
 		r.reachable(path, t, stage.To)
 		return
@@ -71,17 +67,20 @@ func (r siteReader) target(path string, t text, stage *plan.Stage, from unit.Dep
 	case stage.To == 0:
 		r.fault(path, t.value, "approved_to or layers at this site, so that there is an end where nothing refuses")
 	case stage.To <= from:
-		r.fault(path, t.value, fmt.Sprintf("room below %s: the ground is known and approved to %s", from.Tell(), stage.To.Tell()))
+		r.fault(path, t.value, fmt.Sprintf("room below %s: the ground is known and approved to %s", exactly(from), exactly(stage.To)))
 	}
 }
+
+// exactly writes a depth with all its figures, so that it can stand beside another as a limit.
+func exactly(d unit.Depth) string { return unit.OfDepth.Format(float64(d), "mbsf") }
 
 // reachable refuses a depth that is not approved or below what is known of the ground.
 func (r siteReader) reachable(path string, t text, depth unit.Depth) {
 	approved, layers := r.site.ApprovedTo, r.site.Layers
 	switch {
 	case approved > 0 && depth > approved:
-		r.infeasible(path, t.value, "no deeper than the approved depth, "+approved.Tell())
+		r.infeasible(path, t.value, "no deeper than the approved depth, "+exactly(approved))
 	case len(layers) > 0 && depth > layers[len(layers)-1].Bottom:
-		r.infeasible(path, t.value, "no deeper than the layers reach, "+layers[len(layers)-1].Bottom.Tell())
+		r.infeasible(path, t.value, "no deeper than the layers reach, "+exactly(layers[len(layers)-1].Bottom))
 	}
 }

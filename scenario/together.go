@@ -39,7 +39,7 @@ func (r siteReader) openings(path string, u plan.Unusable) {
 	}
 	every, lasts := mean(u.Every), mean(u.Lasts)
 	if every/(every+lasts) < leastOpen {
-		r.fault(join(path, "lasts"), u.Lasts.Text, fmt.Sprintf("at most three times every (%s), so that the site is open for a quarter of the time; this is %s on average", u.Every.Text, unit.Duration(lasts).Tell()))
+		r.fault(join(path, "lasts"), u.Lasts.Text, fmt.Sprintf("at most three times every (%s), so that the site is open for a quarter of the time; this is %s on average", u.Every.Text, apart(lasts, every*(1/leastOpen-1))))
 	}
 }
 
@@ -50,15 +50,15 @@ func (c *clerk) repairs(given map[string]spreadFile, rates [rig.Rates]spread.Qua
 	if every.Shape == nil || repair.Shape == nil {
 		return
 	}
-	between, takes := unit.Duration(mean(every)), unit.Duration(mean(repair))
+	between, takes := mean(every), mean(repair)
 	if takes < between {
 		return
 	}
 	if _, stated := given[rig.RepairTime.Of().Key]; stated {
-		c.fault(join("rates", rig.RepairTime.Of().Key), repair.Text, fmt.Sprintf("on average less than breakdown_every (%s); this is %s on average: she would lie broken for more than half of her time", every.Text, takes.Tell()))
+		c.fault(join("rates", rig.RepairTime.Of().Key), repair.Text, fmt.Sprintf("on average less than breakdown_every (%s); this is %s on average: she would lie broken for more than half of her time", every.Text, apart(takes, between)))
 		return
 	}
-	c.fault(join("rates", rig.BreakdownEvery.Of().Key), every.Text, fmt.Sprintf("more than repair_time is on average, %s: she would lie broken for more than half of her time", takes.Tell()))
+	c.fault(join("rates", rig.BreakdownEvery.Of().Key), every.Text, fmt.Sprintf("more than repair_time is on average, %s: she would lie broken for more than half of her time", apart(takes, between)))
 }
 
 // servicing refuses rig service that takes as long as the time between services.
@@ -73,6 +73,9 @@ func (c *clerk) servicing(given map[string]spreadFile, rates [rig.Rates]spread.Q
 	}
 	c.fault(join("rates", key.Of().Key), text, other)
 }
+
+// apart writes a time in hours so that it reads as other than the limit that it is held against.
+func apart(value, limit float64) string { return unit.OfDuration.TellApart(value, limit, "h") }
 
 // mean is that of a spread, by its middle values of a thousand equal parts. It leaves out a tail of one
 // draw in two thousand.

@@ -107,11 +107,12 @@ func TestSingleBoundIsRefusedExactlyWhereTheVarianceIsInfinite(t *testing.T) {
 // 10 * 6^0.166578 = 13.478 and 60 / 6^0.166578 = 44.516.
 func TestLopsidedTripleIsToldWhereMidMustLie(t *testing.T) {
 	_, err := NewMetalog(Triple{10, 11, 60}, 0, inf)
-	want := "too lopsided: mid must lie between 13.48 and 44.52"
+	want := "too lopsided: mid must lie between 13.48 and 44.51"
 	if err == nil || err.Error() != want {
 		t.Errorf("got %v, want %s", err, want)
 	}
-	for mid, ok := range map[float64]bool{13.47: false, 13.49: true, 44.50: true, 44.53: false} {
+	// Those told are inside.
+	for mid, ok := range map[float64]bool{13.47: false, 13.48: true, 44.51: true, 44.52: false} {
 		if _, err := NewMetalog(Triple{math.Log(10), math.Log(mid), math.Log(60)}, -inf, inf); (err == nil) != ok {
 			t.Errorf("mid of %g on the line of logarithms: %v", mid, err)
 		}

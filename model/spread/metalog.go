@@ -40,12 +40,28 @@ func NewMetalog(t Triple, lower, upper float64) (Metalog, error) {
 	m.a2 = (high - low) / (2 * logit)                              // same, from memory
 	m.a3 = (high - low) * (1 - 2*r) / ((1 - 2*alpha) * logit)      // same, from memory
 	if k := 0.5 * (1 - 1.66711*(0.5-alpha)); !(k < r && r < 1-k) { // feasibility, same, from memory; 1.667113 by the derivative
-		return Metalog{}, fmt.Errorf("too lopsided: mid must lie between %.4g and %.4g", m.outward(low+k*(high-low)), m.outward(high-k*(high-low)))
+		return Metalog{}, m.lopsided(m.outward(low+k*(high-low)), m.outward(high-k*(high-low)))
 	}
 	if m.tail() >= 0.5 {
 		return Metalog{}, fmt.Errorf("%s, so wide that the tail needs both a lowest and a highest value", m.width(t))
 	}
 	return m, nil
+}
+
+// lopsided tells between which values mid must lie, rounded so that both told are inside.
+func (m Metalog) lopsided(from, to float64) error {
+	for digits := 4; digits < 17; digits++ {
+		if low, high := inside(from, 1, digits), inside(to, -1, digits); low < high {
+			return fmt.Errorf("too lopsided: mid must lie between %.*g and %.*g", digits, low, digits, high)
+		}
+	}
+	return fmt.Errorf("too lopsided: mid must lie between %g and %g", from, to)
+}
+
+// inside is a value to so many figures, rounded up for a sign of 1 and down for one of -1.
+func inside(value, sign float64, digits int) float64 {
+	step := math.Pow(10, math.Ceil(math.Log10(math.Abs(value)))-float64(digits))
+	return sign * math.Ceil(sign*value/step) * step
 }
 
 // tail is how heavy the tail away from a single bound is: far out it is a power law whose exponent

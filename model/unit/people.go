@@ -17,6 +17,20 @@ func (d Dimension) Tell(value float64, symbol string) string {
 	return strings.TrimSpace(rounded(value/s.size) + " " + s.text)
 }
 
+// TellApart writes a value as Tell does, but with as many figures as it takes to tell it from another: a value
+// above a limit must not read as if it were the limit.
+func (d Dimension) TellApart(value, from float64, symbol string) string {
+	s := d.symbolOrBase(symbol)
+	text := ""
+	for digits := peopleDigits; digits <= enoughDigits; digits++ {
+		text = roundedTo(digits, value/s.size)
+		if value == from || text != roundedTo(digits, from/s.size) {
+			break
+		}
+	}
+	return strings.TrimSpace(text + " " + s.text)
+}
+
 // Tell writes a length in metres, from 20 km on in kilometres, so that water and pipe stay in metres.
 func (l Length) Tell() string {
 	if math.Abs(float64(l)) < 20_000 {
@@ -57,8 +71,10 @@ func (f Force) Tell() string {
 }
 
 // rounded writes a number with at most three significant figures and never an exponent.
-func rounded(value float64) string {
-	few, err := strconv.ParseFloat(strconv.FormatFloat(value, 'g', peopleDigits, 64), 64)
+func rounded(value float64) string { return roundedTo(peopleDigits, value) }
+
+func roundedTo(digits int, value float64) string {
+	few, err := strconv.ParseFloat(strconv.FormatFloat(value, 'g', digits, 64), 64)
 	if err != nil {
 		few = value // rounding went past the largest float64
 	}

@@ -44,6 +44,19 @@ func TestPeopleAreToldFewDigits(t *testing.T) {
 	}
 }
 
+func TestAValueIsToldApartFromItsLimit(t *testing.T) {
+	for _, c := range []struct {
+		value, limit float64
+		want         string
+	}{
+		{371.3, 371, "371.3 mbsf"}, {371.00004, 371, "371.00004 mbsf"}, {371, 371, "371 mbsf"}, {250.04, 300, "250 mbsf"}, {370.96, 371.3, "371 mbsf"},
+	} {
+		if got := OfDepth.TellApart(c.value, c.limit, "mbsf"); got != c.want {
+			t.Errorf("%v against %v is told as %q, want %q", c.value, c.limit, got, c.want)
+		}
+	}
+}
+
 func TestWhatPeopleAreToldIsWithinHalfAPercent(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		d, symbol := drawUnit(t)
