@@ -5,38 +5,74 @@ import (
 	"coredays/model/ground"
 	"coredays/model/plan"
 	"coredays/model/rig"
+	"coredays/model/spread"
 	"coredays/model/voyage"
 )
 
 // bitLife looks at the rotating hours of a rotary hole. Without a funnel the hole is lost when its bit
 // is worn: a second bit needs re-entry.
 func (i *inspector) bitLife(s *voyage.Site, item *voyage.Item) {
-	hours := i.rotaryHours(s, item.Hole)
+	hours := i.rotaryHours(s, item.Hole, 0.5)
 	if hours == 0 {
 		return
 	}
 	life := i.plan.Ship.Rates[rig.BitLife]
-	even, low := life.Median()/3600, life.Shape.Quantile(0.1)/3600
-	f := Finding{Site: s.Name, Hole: item.Name, What: "rotating hours on one bit, no funnel to come back with another", Verdict: between(hours, low, even),
-		Value: hours, Limit: even, Unit: "h", Source: "bit life: " + life.Source}
-	if f.Verdict == Caution {
+	f := Finding{Site: s.Name, Hole: item.Name, What: "rotating hours on one bit, no funnel to come back with another",
+		Value: hours, Limit: life.Median() / 3600, Unit: "h", Source: "bit life: " + life.Source}
+	if low := life.Shape.Quantile(0.1) / 3600; hours > low && hours <= f.Limit {
 		f.Limit, f.Source = low, "one bit in ten lasts no longer: "+life.Source
 	}
 	if item.Hole.Reentry == plan.Funnel {
-		f.What, f.Verdict = "rotating hours against a bit's life; a funnel is planned", Pass
+		f.What = "rotating hours against a bit's life; a funnel is planned"
+	} else if hours > life.Shape.Quantile(0.1)/3600 {
+		chance := i.bitLasts(s, item.Hole)
+		f.Verdict, f.Chance, f.Cure, f.Path = Caution, &chance, "reentry: free-fall funnel, or a shallower target", "reentry"
 	}
 	i.note(f)
 }
 
-// rotaryHours is the time that the rotary bit turns, drilling ahead and cutting cores, at even rates.
-func (i *inspector) rotaryHours(s *voyage.Site, h *plan.Hole) (hours float64) {
+// bitLasts is the chance that one bit does a hole: its life and the rates of drilling, which hold for the
+// whole hole here, are independent.
+func (i *inspector) bitLasts(s *voyage.Site, h *plan.Hole) (chance float64) {
+	const parts = 100
+	life := i.plan.Ship.Rates[rig.BitLife].Shape
+	for n := range parts {
+		p := (float64(n) + 0.5) / parts
+		chance += above(life, 3600*i.rotaryHours(s, h, p)) / parts
+	}
+	return chance
+}
+
+// above is the chance that a spread gives more than a value.
+func above(shape spread.Shape, value float64) float64 {
+	const end = 1e-6
+	low, high := end, 1-end
+	if shape.Quantile(low) >= value {
+		return 1
+	}
+	if shape.Quantile(high) < value {
+		return 0
+	}
+	for high-low > 1e-5 {
+		if middle := (low + high) / 2; shape.Quantile(middle) < value {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return 1 - low
+}
+
+// rotaryHours is the time that the rotary bit turns, drilling ahead and cutting cores, at rates that a share
+// of all is slower than.
+func (i *inspector) rotaryHours(s *voyage.Site, h *plan.Hole, slower float64) (hours float64) {
 	if len(h.Stages) > 0 && h.Stages[0].With.Assembly() != coring.RotaryBHA {
 		return 0
 	}
 	ahead := float64(h.DrillAheadTo)
-	through(s, 0, ahead, func(l ground.Lithology, metres float64) { hours += metres / l.Ahead.Median() / 3600 })
+	through(s, 0, ahead, func(l ground.Lithology, metres float64) { hours += metres / l.Ahead.Shape.Quantile(slower) / 3600 })
 	if n := len(h.Stages); n > 0 {
-		through(s, ahead, float64(h.Stages[n-1].To), func(l ground.Lithology, metres float64) { hours += metres / l.Rate.Median() / 3600 })
+		through(s, ahead, float64(h.Stages[n-1].To), func(l ground.Lithology, metres float64) { hours += metres / l.Rate.Shape.Quantile(slower) / 3600 })
 	}
 	return hours
 }

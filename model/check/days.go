@@ -1,6 +1,8 @@
 package check
 
 import (
+	"math"
+
 	"coredays/model/rig"
 	"coredays/model/unit"
 	"coredays/model/voyage"
@@ -23,8 +25,13 @@ func (i *inspector) days() {
 		return
 	}
 	first, whole, most := i.firstRank().Days(), contingency*i.reckoned.Total.Days(), i.plan.SeaDays.Days()
-	i.note(Finding{What: "days for what ranks first", Verdict: atMost(first, most), Value: first, Limit: most, Unit: "d", Source: reckoning})
-	verdict := Pass
+	verdict := between(first, most, math.Inf(1))
+	if i.shortestStay().Days() > most {
+		verdict = Stop
+	}
+	i.note(Finding{What: "days for what ranks first", Verdict: verdict, Value: first, Limit: most, Unit: "d", Path: "sea_days",
+		Source: reckoning + ", fewer than half of all expeditions are as quick; stop: fastest sailing and shortest tasks alone take longer", Cure: "fewer or lower-ranked holes, or more sea days; simulate tells the chance"})
+	verdict = Pass
 	if whole > most {
 		verdict = Caution
 	}
@@ -45,24 +52,11 @@ func (i *inspector) firstRank() unit.Duration {
 	return total
 }
 
-// cap holds the reckoned time at a site against the most that is allowed there.
-func (i *inspector) cap(s *voyage.Site, n int) {
-	if s.Cap == 0 || !i.reckoned.Known() || i.reckoned.Leaves[n] <= i.reckoned.Arrives[n] {
-		return
-	}
-	stay := i.reckoned.Leaves[n] - i.reckoned.Arrives[n]
-	verdict := Pass
-	if stay > s.Cap {
-		verdict = Caution
-	}
-	i.note(Finding{Site: s.Name, What: "days on site within the cap", Verdict: verdict, Value: stay.Days(), Limit: s.Cap.Days(), Unit: "d", Source: reckoning})
-}
-
 // endurance looks how long she stays at sea.
 func (i *inspector) endurance() {
 	e := i.plan.Ship.Endurance
-	i.note(Finding{What: "sea days within the ship's endurance", Verdict: atMost(float64(i.plan.SeaDays), e.Value), Value: i.plan.SeaDays.Days(),
-		Limit: unit.Duration(e.Value).Days(), Unit: "d", Source: e.Source})
+	i.note(Finding{What: "sea days within the ship's endurance", Verdict: remembered(atMost(float64(i.plan.SeaDays), e.Value), e.Source), Value: i.plan.SeaDays.Days(),
+		Limit: unit.Duration(e.Value).Days(), Unit: "d", Source: e.Source, Path: "sea_days", Cure: "fewer sea days, or the endurance of the ship"})
 }
 
 // shortCall is the shortest port call of those published.
@@ -76,14 +70,48 @@ func (i *inspector) inPort() {
 		f.Verdict = Caution
 	}
 	i.note(f)
-	sailing := i.sailing().Days()
-	i.note(Finding{What: "days of sailing to the primary sites and to port", Verdict: atMost(sailing, i.plan.SeaDays.Days()), Value: sailing, Limit: i.plan.SeaDays.Days(), Unit: "d",
-		Source: "great circles at the even speed in calm water, pilotage"})
+	sailing := i.sailing(even).Days()
+	verdict := between(sailing, i.plan.SeaDays.Days(), math.Inf(1))
+	if i.sailing(fast) > i.plan.SeaDays {
+		verdict = Stop
+	}
+	i.note(Finding{What: "days of sailing to the primary sites and to port", Verdict: verdict,
+		Value: sailing, Limit: i.plan.SeaDays.Days(), Unit: "d", Path: "sea_days", Cure: "fewer or nearer sites, or more sea days",
+		Source: "great circles at the even speed in calm water, pilotage; stop: at a speed that one day in a hundred exceeds"})
+}
+
+// haste is how quick what is drawn is taken to be: the share of draws that are slower.
+type haste float64
+
+const (
+	even haste = 0.5
+	fast haste = 0.99
+)
+
+func (i *inspector) time(r rig.Rate, h haste) unit.Duration {
+	return unit.Duration(i.plan.Ship.Rates[r].Shape.Quantile(1 - float64(h)))
+}
+
+func (i *inspector) speed(r rig.Rate, h haste) float64 {
+	return i.plan.Ship.Rates[r].Shape.Quantile(float64(h))
+}
+
+// shortestStay is what can't be done faster: sailing, and the tasks that rank first.
+func (i *inspector) shortestStay() unit.Duration {
+	sum := i.sailing(fast)
+	for _, s := range i.v.Sites {
+		for _, item := range s.Items {
+			if !s.Alternate && item.Rank == 1 && item.When == nil && item.Task != nil {
+				sum += unit.Duration(item.Task.Takes.Shape.Quantile(1 - float64(fast)))
+			}
+		}
+	}
+	return sum
 }
 
 // sailing is the time under way to all primary sites.
-func (i *inspector) sailing() unit.Duration {
-	speed := i.plan.Ship.Rates[rig.SailingSpeed].Median()
+func (i *inspector) sailing(h haste) unit.Duration {
+	speed := i.speed(rig.SailingSpeed, h)
 	at, far := voyage.FromPort, 0.0
 	for _, n := range i.plan.Order {
 		if !i.plan.Sites[n].Alternate {
@@ -92,7 +120,7 @@ func (i *inspector) sailing() unit.Duration {
 		}
 	}
 	far += i.v.Leg(at, voyage.ToPort).Distance
-	return unit.Duration(far/speed + 2*i.plan.Ship.Rates[rig.Pilotage].Median())
+	return unit.Duration(far/speed) + 2*i.time(rig.Pilotage, h)
 }
 
 // wholeCell is so long a way over land that no coarse cell can be blamed for it.

@@ -29,6 +29,11 @@ type Finding struct {
 	Limit      float64 // in Unit; NaN for none
 	Unit       string  // empty for counts
 	Source     string  // of the limit
+	// Chance that it goes well all the same, where that is known: what is unlikely is no reason to stop.
+	Chance *float64
+	Path   string // of what is at fault in the scenario, such as "sites[0].holes[1].core[0].to"
+	Where  string // file and line of it, or the setting; empty where it is not stated
+	Cure   string // what could be done about it; empty where that is plain
 }
 
 // none is the value of a finding that has no figure.
@@ -69,6 +74,20 @@ func remembered(v Verdict, sources ...string) Verdict {
 		return min(v, Caution)
 	}
 	return v
+}
+
+// never is a chance below which nobody would count on it: what comes true so seldom is stopped, judgement.
+const never = 0.001
+
+// likely judges a chance that something goes well: well from one chance on, stopped where it never does.
+func likely(chance, well float64) Verdict {
+	switch {
+	case chance < never:
+		return Stop
+	case chance < well:
+		return Caution
+	}
+	return Pass
 }
 
 // between judges a value that is well up to one limit and stopped beyond another.

@@ -17,8 +17,10 @@ import (
 type infeasible struct {
 	name         string
 	settings     []string
-	stop, hole   string
+	verdict      check.Verdict
+	what, hole   string
 	value, limit string
+	chance       string
 }
 
 func infeasibles(t *testing.T) (cases []infeasible) {
@@ -38,8 +40,13 @@ func infeasibles(t *testing.T) (cases []infeasible) {
 		switch word {
 		case "set":
 			c.settings = append(c.settings, rest)
-		case "stop":
-			c.stop = rest
+		case "stop", "caution":
+			c.verdict, c.what = check.Caution, rest
+			if word == "stop" {
+				c.verdict = check.Stop
+			}
+		case "chance":
+			c.chance = rest
 		case "hole":
 			c.hole = rest
 		case "value":
@@ -108,18 +115,26 @@ func TestEachInfeasiblePlanGetsItsStopWithItsFigure(t *testing.T) {
 
 func (c infeasible) check(t *testing.T) {
 	var stops []string
-	for _, f := range check.Of(checked(t, c.settings...), check.Stop) {
+	for _, f := range check.Of(checked(t, c.settings...), c.verdict) {
 		stops = append(stops, f.What)
-		if !strings.HasPrefix(f.What, c.stop) || c.hole != "" && f.Hole != c.hole {
+		if !strings.HasPrefix(f.What, c.what) || c.hole != "" && f.Hole != c.hole {
 			continue
 		}
-		near(t, "value", f.Value, f.Unit, c.value)
+		if c.value != "" {
+			near(t, "value", f.Value, f.Unit, c.value)
+		}
 		if c.limit != "" {
 			near(t, "limit", f.Limit, f.Unit, c.limit)
 		}
+		if f.Path != "" && f.Where == "" || c.verdict == check.Stop && f.Site != "" && f.Where == "" {
+			t.Errorf("nothing tells where %q stands", f.Path)
+		}
+		if c.chance != "" {
+			near(t, "chance", 100**f.Chance, "%", c.chance)
+		}
 		return
 	}
-	t.Errorf("no stop %q in hole %q among %q", c.stop, c.hole, stops)
+	t.Errorf("no %s %q in hole %q among %q", c.verdict, c.what, c.hole, stops)
 }
 
 // near wants a figure such as "380 mbsf", within one per cent, or "8364 m within 2".

@@ -6,32 +6,81 @@ import (
 
 	"coredays/model/coring"
 	"coredays/model/ground"
+	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/unit"
 	"coredays/model/voyage"
 )
 
-// pistons looks at piston corers that are asked to a depth, rather than to refusal: is it beyond where
-// the force of the stroke takes them in ground of even strength, and in ground that only one site in
-// ten is weaker than?
+// pistons looks at piston corers that are asked to a depth, rather than to refusal: how likely is ground so
+// weak that the force of the stroke takes them there?
 func (i *inspector) pistons(s *voyage.Site, item *voyage.Item) {
 	stages := item.Hole.Stages
 	for n, stage := range stages {
 		if !stage.With.Piston() || stage.ToRefusal || len(s.Site.Layers) == 0 {
 			continue
 		}
-		even, weak := i.refusalDepth(s, stage.With, 0.5), i.refusalDepth(s, stage.With, 0.1)
+		even := i.walk(s, item.Hole, 0.5)[n].to
+		chance := i.weakest(func(weaker float64) bool { return i.walk(s, item.Hole, weaker)[n].to >= float64(stage.To)-shortest })
 		f := Finding{Site: s.Name, Hole: item.Name, What: fmt.Sprintf("%s gets to its depth before it is refused", stage.With),
-			Verdict: between(float64(stage.To), even, weak), Value: float64(stage.To), Limit: even, Unit: "mbsf",
-			Source: "force balance of the stroke in ground of even strength, as the simulation has it; stop: beyond the ground that one in ten is weaker than"}
+			Verdict: likely(chance, 0.5), Value: float64(stage.To), Limit: even, Unit: "mbsf", Chance: &chance, Path: fmt.Sprintf("core[%d].to", n),
+			Source: "force balance of the stroke in ground of even strength, as the simulation has it; stop: in ground that 999 in 1,000 are stronger than",
+			Cure:   "another tool after it, or to: refusal"}
 		if f.Verdict == Stop && n+1 < len(stages) {
 			f.Verdict = Caution // another tool goes on from where it is refused
 		}
-		if math.IsInf(f.Limit, 1) {
-			f.Limit = none
+		if even >= float64(stage.To)-shortest {
+			f.Limit = none // the corer is not refused in even ground
 		}
 		i.note(f)
 	}
+}
+
+const (
+	seldomAsked = 0.1 // chance below which a stage that has something to core is worth a word, judgement
+	shortest    = 0.1 // m, no core is cut for less, as in the simulation
+)
+
+// idle looks at stages that hardly ever have anything to core: those that end above where a piston corer
+// before them is refused, and piston corers that begin where they are refused at once.
+func (i *inspector) idle(s *voyage.Site, item *voyage.Item) {
+	if len(s.Site.Layers) == 0 {
+		return
+	}
+	for n, stage := range item.Hole.Stages {
+		what := fmt.Sprintf("%s has something to core above %s", stage.With, unit.OfDepth.Format(float64(stage.To), "mbsf"))
+		chance := 1 - i.weakest(func(weaker float64) bool { return i.walk(s, item.Hole, weaker)[n].from >= float64(stage.To)-shortest })
+		cure := "a deeper target, or a depth for the tool before in place of refusal"
+		if from := item.Hole.DrillAheadTo; n == 0 && from > 0 && stage.With.Piston() {
+			what = fmt.Sprintf("%s takes a whole core below %s, to which is drilled ahead", stage.With, unit.OfDepth.Format(float64(from), "mbsf"))
+			chance = i.weakest(func(weaker float64) bool { return i.wholeStroke(s, stage.With, float64(from), weaker) })
+			cure = "a shallower drill_ahead_to, or another tool"
+		}
+		if chance < seldomAsked {
+			i.note(Finding{Site: s.Name, Hole: item.Name, What: what, Kind: "stages have something to core", Verdict: Caution, Value: none, Limit: none, Chance: &chance,
+				Source: "force balance of the stroke, as the simulation has it", Path: fmt.Sprintf("core[%d].to", n), Cure: cure})
+		}
+	}
+}
+
+// weakest is the chance of ground in which something succeeds that succeeds in all weaker ground.
+func (i *inspector) weakest(succeeds func(weaker float64) bool) float64 {
+	const surely = 1e-6
+	low, high := 0.0, 1.0
+	if !succeeds(surely) {
+		return 0
+	}
+	if succeeds(1 - surely) {
+		return 1
+	}
+	for high-low > 1e-4 {
+		if middle := (low + high) / 2; succeeds(middle) {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return low
 }
 
 const (
@@ -39,11 +88,41 @@ const (
 	whole       = 0.95 // share of the full stroke below which a stroke is incomplete, common practice
 )
 
-// refusalDepth is where the refusal rule gives a piston corer up in ground of a strength that a share of
-// all such ground is weaker than; +Inf where the layers end first.
-func (i *inspector) refusalDepth(s *voyage.Site, tool coring.Tool, weaker float64) float64 {
+// stretch is what a stage cores of a hole, m below the sea floor.
+type stretch struct{ from, to float64 }
+
+// walk is what each stage of a hole cores in ground of a strength that a share of all such ground is
+// weaker than.
+func (i *inspector) walk(s *voyage.Site, h *plan.Hole, weaker float64) (all []stretch) {
+	depth := float64(h.DrillAheadTo)
+	for _, stage := range h.Stages {
+		to := max(depth, float64(stage.To))
+		if stage.With.Piston() {
+			to = min(to, i.refusalDepth(s, stage.With, depth, weaker))
+		}
+		all = append(all, stretch{depth, to})
+		depth = to
+	}
+	return all
+}
+
+// wholeStroke tells whether a corer's first stroke from a depth on is whole.
+func (i *inspector) wholeStroke(s *voyage.Site, tool coring.Tool, from, weaker float64) bool {
+	full := float64(tool.Stroke())
+	for _, layer := range s.Site.Layers {
+		if from < float64(layer.Bottom) {
+			shear := unit.Pressure(layer.Lithology.Strength.Shape.Quantile(weaker) * (from + full/2))
+			return float64(i.corer().Stroke(shear)) >= whole*full
+		}
+	}
+	return true
+}
+
+// refusalDepth is where the refusal rule gives a piston corer up that begins at a depth; +Inf where the
+// layers end first.
+func (i *inspector) refusalDepth(s *voyage.Site, tool coring.Tool, from, weaker float64) float64 {
 	corer, rule := i.corer(), s.Refusal
-	partials, depth := 0, 0.0
+	partials, depth := 0, from
 	for _, layer := range s.Site.Layers {
 		gradient := layer.Lithology.Strength.Shape.Quantile(weaker)
 		for depth < float64(layer.Bottom) {

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"fmt"
 	"slices"
 
 	"coredays/model/drillstring"
@@ -17,6 +18,7 @@ func Plan(v *voyage.Voyage, reckoned voyage.Reckoning) []Finding {
 	i.readyString()
 	i.expedition()
 	for n := range v.Sites {
+		i.place = fmt.Sprintf("sites[%d]", n)
 		i.site(&v.Sites[n], n)
 	}
 	slices.SortStableFunc(i.found, func(a, b Finding) int { return int(b.Verdict) - int(a.Verdict) })
@@ -31,10 +33,20 @@ type inspector struct {
 	board    drillstring.Board
 	reach    drillstring.Reach
 	response *sea.Response // nil where the hull tells no heave
+	place    string        // in the scenario of the site or hole that is looked at; empty for the expedition
 	found    []Finding
 }
 
-func (i *inspector) note(f Finding) { i.found = append(i.found, f) }
+// note keeps a finding, with where in the scenario it stands: what it names, or the hole or site around it.
+func (i *inspector) note(f Finding) {
+	if f.Path == "" {
+		f.Path = i.place
+	} else if i.place != "" {
+		f.Path = i.place + "." + f.Path
+	}
+	f.Where = i.plan.Stated(f.Path)
+	i.found = append(i.found, f)
+}
 
 // expedition looks at what concerns all sites.
 func (i *inspector) expedition() {
@@ -54,8 +66,12 @@ func (i *inspector) site(s *voyage.Site, n int) {
 	i.hookLoad(s)
 	i.compensator(s)
 	i.sea(s, n)
+	i.closings(s)
+	i.window(s, n)
 	i.cap(s, n)
+	site := i.place
 	for k := range s.Items {
+		i.place = fmt.Sprintf("%s.holes[%d]", site, k)
 		if item := &s.Items[k]; item.Hole != nil {
 			i.hole(s, item)
 		}
@@ -67,6 +83,7 @@ func (i *inspector) hole(s *voyage.Site, item *voyage.Item) {
 	i.target(s, item)
 	i.tools(s, item)
 	i.pistons(s, item)
+	i.idle(s, item)
 	i.bitWeight(s, item)
 	i.spud(s, item)
 	i.bitLife(s, item)

@@ -13,8 +13,8 @@ import (
 )
 
 const (
-	roughShare   = 0.16 // of the time; nine legs in ten lost less on site to weather and repairs (from the leg records, doi:10.5281/zenodo.10498831)
-	hopelessTime = 0.75 // of the time: three hours in four lost, judgement
+	roughShare = 0.16 // of the time; nine legs in ten lost less on site to weather and repairs (from the leg records, doi:10.5281/zenodo.10498831)
+	neverCalm  = 0.99 // of the time: seven hours a month are left, and never a day in one piece, judgement
 )
 
 // workWords names the classes of work for people.
@@ -32,6 +32,9 @@ func (i *inspector) sea(s *voyage.Site, n int) {
 			i.rough(s, "", "sea above the limit of "+workWords[work], s.Most[work], from, to, i.limitSource(s, work))
 		}
 	}
+	if clear := i.plan.Ship.Storm; i.shareAbove(s, float64(clear.ClearSeaFloor), from, to) > roughShare {
+		i.rough(s, "", "sea above that at which the bit is pulled clear of the sea floor", float64(clear.ClearSeaFloor), from, to, clear.Source)
+	}
 	for _, item := range s.Items {
 		if item.Task != nil && item.Task.SeaLimit > 0 {
 			i.rough(s, item.Name, "sea above the limit of the task", float64(item.Task.SeaLimit), from, to, "sea_limit of the scenario")
@@ -45,12 +48,12 @@ func (i *inspector) rough(s *voyage.Site, hole, what string, height float64, fro
 	}
 	share := i.shareAbove(s, height, from, to)
 	limit := roughShare
-	verdict := between(share, roughShare, hopelessTime)
+	verdict := between(share, roughShare, neverCalm)
 	if verdict == Stop {
-		limit = hopelessTime
+		limit = neverCalm
 	}
 	i.note(Finding{Site: s.Name, Hole: hole, Kind: what, What: fmt.Sprintf("%s, Hs %.1f m, %s to %s", what, height, from.Format("2 Jan"), to.Format("2 Jan")),
-		Verdict: verdict, Value: 100 * share, Limit: 100 * limit, Unit: "%", Source: source})
+		Verdict: verdict, Value: 100 * share, Limit: 100 * limit, Unit: "%", Source: source, Cure: "another season, or another limit"})
 }
 
 // stay is when the ship is at a site, by the reckoning; the whole expedition where it tells nothing.

@@ -82,13 +82,17 @@ func (i *inspector) load(s *voyage.Site, hung drillstring.String) {
 	h := i.heave(s, activity.Tripping)
 	load := hung.HookLoad(i.conditions(h))
 	t := &i.plan.Ship.Tubulars
-	source := "derrick: " + t.Derrick.Source
+	bears := t.Derrick.Source
+	source := "derrick: " + bears
 	if t.Hoist.Value < t.Derrick.Value {
-		source = "hoist: " + t.Hoist.Source
+		bears = t.Hoist.Source
+		source = "hoist: " + bears
 	}
 	verdict := between(float64(load.Total()), float64(drillstring.HeaviestRun), float64(t.Carries()))
 	limit := t.Carries()
-	if verdict == Caution {
+	if verdict == Stop {
+		verdict = remembered(verdict, bears)
+	} else if verdict == Caution {
 		limit, source = drillstring.HeaviestRun, "strings that are run and stopped weigh up to about 700 klbf (common practice, from memory)"
 	}
 	i.note(Finding{Site: s.Name, What: fmt.Sprintf("hook load with %s, heave of %s included", hung.Length().Tell(), h.Height.Tell()), Kind: "hook load, heave included", Verdict: verdict,

@@ -3,6 +3,7 @@
 package plan
 
 import (
+	"strings"
 	"time"
 
 	"coredays/model/coring"
@@ -157,6 +158,18 @@ type Refusal struct {
 	AdvanceByStroke bool
 	Then            coring.Tool // the tool that follows a refused APC within the stage, HLAPC or APC for none
 	Source          string
+}
+
+// Stated is where the scenario states what is at a path, or the nearest thing around it; empty where it is
+// not stated at all.
+func (p *Plan) Stated(path string) string {
+	for path != "" {
+		if where, found := p.Where[path]; found {
+			return where
+		}
+		path = path[:max(strings.LastIndexAny(path, ".["), 0)]
+	}
+	return ""
 }
 
 // AskedFor is the depth down to which a hole is asked for: that which is stated, and only for a hole cored to
