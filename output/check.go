@@ -7,9 +7,11 @@ import (
 	"math"
 	"slices"
 	"strconv"
+	"strings"
 
 	"coredays/model/check"
 	"coredays/model/plan"
+	"coredays/model/unit"
 )
 
 // Check prints what was found by holding a plan against what ship, string, ground and sea allow: stops
@@ -56,6 +58,7 @@ func (p *page) verdicts(v check.Verdict, found []check.Finding) error {
 	if len(found) == 0 {
 		return nil
 	}
+	found = toldInFull(found)
 	p.heading("%s %s", mark(v), verdictHeadings[v])
 	cols := []column{words("site", 10), words("hole", 11), words("what", 26), numbers("value"), numbers("limit"), words("unit", 4), words("source of the limit", 30)}
 	if v == check.Pass {
@@ -64,10 +67,45 @@ func (p *page) verdicts(v check.Verdict, found []check.Finding) error {
 	}
 	var rows [][]string
 	for _, f := range found {
-		row := []string{f.Site, f.Hole, f.What, figure(f.Value), figure(f.Limit), f.Unit, f.Source}
+		value, limit := apart(f.Value, f.Limit)
+		row := []string{f.Site, f.Hole, f.What, value, limit, f.Unit, f.Source}
 		rows = append(rows, row[:len(cols)])
 	}
 	return p.table(cols, rows)
+}
+
+// toldInFull has what stops a plan, or is to be looked at, say the chance that it goes well, where it stands
+// and what could be done.
+func toldInFull(found []check.Finding) (all []check.Finding) {
+	for _, f := range found {
+		if f.Verdict != check.Pass {
+			f.What = inFull(f)
+		}
+		all = append(all, f)
+	}
+	return all
+}
+
+func inFull(f check.Finding) string {
+	text := f.What
+	if f.Chance != nil {
+		text += ", chance " + chanceWords(*f.Chance)
+	}
+	if f.Where != "" && (f.Verdict == check.Stop || f.Cure != "") {
+		text += " (" + f.Where + ")"
+	}
+	if f.Cure != "" {
+		text += ": " + f.Cure
+	}
+	return text
+}
+
+// chanceWords writes a chance for people.
+func chanceWords(chance float64) string {
+	if chance < 0.001 {
+		return "below 0.1 %"
+	}
+	return figures(100*chance) + " %"
 }
 
 // together makes one of findings that are alike: that closest to its limit, or that which all of them are.
@@ -137,28 +175,42 @@ func figure(value float64) string {
 	return figures(value)
 }
 
+// apart writes a value and its limit with as many figures as it takes to tell them apart: a value above its
+// limit must not read as if it were the limit.
+func apart(value, limit float64) (string, string) {
+	v, l := figure(value), figure(limit)
+	if v != l || value == limit || !defined(value) || !defined(limit) {
+		return v, l
+	}
+	return unit.OfCount.TellApart(value, limit, ""), unit.OfCount.TellApart(limit, value, "")
+}
+
 // Stops tells the findings that stop a plan, a line each, and which they are.
-func Stops(found []check.Finding) (lines []string) {
-	for _, f := range check.Of(found, check.Stop) {
-		line := mark(check.Stop) + " "
+func Stops(found []check.Finding) []string { return findingLines(check.Of(found, check.Stop)) }
+
+// Unlikely tells the findings that nobody would count on to go well, though nothing stops them.
+func Unlikely(found []check.Finding) []string {
+	const slight = 0.1
+	return findingLines(slices.DeleteFunc(check.Of(found, check.Caution), func(f check.Finding) bool { return f.Chance == nil || *f.Chance >= slight }))
+}
+
+func findingLines(found []check.Finding) (lines []string) {
+	for _, f := range found {
+		line := mark(f.Verdict) + " "
 		if f.Site != "" {
 			line += "site " + f.Site + ": "
 		}
 		if f.Hole != "" {
 			line += "hole " + f.Hole + ": "
 		}
-		line += f.What
 		if defined(f.Value) && defined(f.Limit) {
-			line += fmt.Sprintf(" (%s, limit %s)", withUnit(f.Value, f.Unit), withUnit(f.Limit, f.Unit))
+			value, limit := apart(f.Value, f.Limit)
+			f.What += fmt.Sprintf(" (%s, limit %s)", withUnit(value, f.Unit), withUnit(limit, f.Unit))
 		}
+		line += inFull(f)
 		lines = append(lines, printable(line))
 	}
 	return lines
 }
 
-func withUnit(value float64, unit string) string {
-	if unit == "" {
-		return figure(value)
-	}
-	return figure(value) + " " + unit
-}
+func withUnit(value, unit string) string { return strings.TrimSpace(value + " " + unit) }

@@ -137,7 +137,7 @@ func (v *reportView) verdicts(r *Report) {
 		}
 		if len(found) > 0 {
 			v.Found = append(v.Found, verdictView{mark(grade) + " " + verdictHeadings[grade],
-				checkSheet(found).only("site", "hole", "what", "value", "limit", "unit", "source"), grade == check.Pass})
+				checkSheet(toldInFull(found)).only("site", "hole", "what", "value", "limit", "unit", "source"), grade == check.Pass})
 		}
 	}
 	if r.Plan != nil {

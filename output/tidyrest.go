@@ -70,10 +70,11 @@ func seaSheet(studies []*sea.Study) *sheet {
 func checkSheet(found []check.Finding) *sheet {
 	t := &sheet{name: "check", title: "Can it be done", fields: []field{{"verdict", "verdict", ofWords, "pass, caution or stop"}, {"site", "site", ofWords, ""},
 		{"hole", "hole", ofWords, ""}, {"what", "what", ofWords, ""}, {"value", "value", ofNumber, "of the plan"}, {"limit", "limit", ofNumber, ""},
-		{"unit", "unit", ofWords, "of value and limit"}, {"source", "source of the limit", ofWords, ""}}}
+		{"unit", "unit", ofWords, "of value and limit"}, {"source", "source of the limit", ofWords, ""}, {"chance", "chance", ofShare, "that it goes well all the same; empty where none is known"},
+		{"where", "where", ofWords, "file and line of what is at fault"}, {"cure", "cure", ofWords, "what could be done"}}}
 	for _, v := range []check.Verdict{check.Stop, check.Caution, check.Pass} {
 		for _, f := range check.Of(found, v) {
-			t.add(v.String(), f.Site, f.Hole, f.What, f.Value, f.Limit, f.Unit, f.Source)
+			t.add(v.String(), f.Site, f.Hole, f.What, f.Value, f.Limit, f.Unit, f.Source, float64(chanceOf(f)), f.Where, f.Cure)
 		}
 	}
 	return t

@@ -19,11 +19,16 @@ func (g *gate) addFlags(cmd *cobra.Command) {
 	cmd.Flags().BoolVar(&g.anyway, "anyway", false, "simulate a plan even where check says that it can't be done; the result says so")
 }
 
-// pass checks a plan. What stops it is an error, or with anyway a warning for each.
+// pass checks a plan. What stops it is an error, or with anyway a warning for each; what is hardly likely is a
+// warning.
 func (g *gate) pass(v *voyage.Voyage) (warnings []string, err error) {
-	stops := output.Stops(check.Plan(v, sim.Estimate(v)))
+	found := check.Plan(v, sim.Estimate(v))
+	for _, line := range output.Unlikely(found) {
+		warnings = append(warnings, "Unlikely: "+line)
+	}
+	stops := output.Stops(found)
 	if len(stops) == 0 {
-		return nil, nil
+		return warnings, nil
 	}
 	if !g.anyway {
 		return nil, fault{fmt.Errorf("%s can't be done as it stands:\n  %s\n\"coredays check\" tells more; --anyway simulates it all the same",

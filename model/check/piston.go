@@ -20,8 +20,8 @@ func (i *inspector) pistons(s *voyage.Site, item *voyage.Item) {
 		if !stage.With.Piston() || stage.ToRefusal || len(s.Site.Layers) == 0 {
 			continue
 		}
-		even := i.walk(s, item.Hole, 0.5)[n].to
-		chance := i.weakest(func(weaker float64) bool { return i.walk(s, item.Hole, weaker)[n].to >= float64(stage.To)-shortest })
+		even := i.walk(s, item.Hole, i.evenGround())[n].to
+		chance := i.chance(func(g met) bool { return i.walk(s, item.Hole, g)[n].to >= float64(stage.To)-shortest })
 		f := Finding{Site: s.Name, Hole: item.Name, What: fmt.Sprintf("%s gets to its depth before it is refused", stage.With),
 			Verdict: likely(chance, 0.5), Value: float64(stage.To), Limit: even, Unit: "mbsf", Chance: &chance, Path: fmt.Sprintf("core[%d].to", n),
 			Source: "force balance of the stroke in ground of even strength, as the simulation has it; stop: in ground that 999 in 1,000 are stronger than",
@@ -49,11 +49,11 @@ func (i *inspector) idle(s *voyage.Site, item *voyage.Item) {
 	}
 	for n, stage := range item.Hole.Stages {
 		what := fmt.Sprintf("%s has something to core above %s", stage.With, unit.OfDepth.Format(float64(stage.To), "mbsf"))
-		chance := 1 - i.weakest(func(weaker float64) bool { return i.walk(s, item.Hole, weaker)[n].from >= float64(stage.To)-shortest })
+		chance := 1 - i.chance(func(g met) bool { return i.walk(s, item.Hole, g)[n].from >= float64(stage.To)-shortest })
 		cure := "a deeper target, or a depth for the tool before in place of refusal"
 		if from := item.Hole.DrillAheadTo; n == 0 && from > 0 && stage.With.Piston() {
 			what = fmt.Sprintf("%s takes a whole core below %s, to which is drilled ahead", stage.With, unit.OfDepth.Format(float64(from), "mbsf"))
-			chance = i.weakest(func(weaker float64) bool { return i.wholeStroke(s, stage.With, float64(from), weaker) })
+			chance = i.chance(func(g met) bool { return i.wholeStroke(s, stage.With, float64(from), g) })
 			cure = "a shallower drill_ahead_to, or another tool"
 		}
 		if chance < seldomAsked {
@@ -63,8 +63,27 @@ func (i *inspector) idle(s *voyage.Site, item *voyage.Item) {
 	}
 }
 
-// weakest is the chance of ground in which something succeeds that succeeds in all weaker ground.
-func (i *inspector) weakest(succeeds func(weaker float64) bool) float64 {
+// met is the ground that is met.
+type met struct {
+	weaker float64 // the share of all such ground that is weaker
+	depth  float64 // of the layers, as a share of what the survey has
+}
+
+func (i *inspector) evenGround() met { return met{0.5, i.plan.Ship.Rates[rig.LayerDepth].Median()} }
+
+// chance is that of ground in which something succeeds that succeeds in all weaker ground too.
+func (i *inspector) chance(succeeds func(met) bool) (chance float64) {
+	const parts = 20 // of the spread of the layers' depth
+	depth := i.plan.Ship.Rates[rig.LayerDepth].Shape
+	for n := range parts {
+		deep := depth.Quantile((float64(n) + 0.5) / parts)
+		chance += weakest(func(weaker float64) bool { return succeeds(met{weaker, deep}) }) / parts
+	}
+	return chance
+}
+
+// weakest is the share of ground in which something succeeds that succeeds in all weaker ground.
+func weakest(succeeds func(weaker float64) bool) float64 {
 	const surely = 1e-6
 	low, high := 0.0, 1.0
 	if !succeeds(surely) {
@@ -91,14 +110,13 @@ const (
 // stretch is what a stage cores of a hole, m below the sea floor.
 type stretch struct{ from, to float64 }
 
-// walk is what each stage of a hole cores in ground of a strength that a share of all such ground is
-// weaker than.
-func (i *inspector) walk(s *voyage.Site, h *plan.Hole, weaker float64) (all []stretch) {
+// walk is what each stage of a hole cores in the ground met.
+func (i *inspector) walk(s *voyage.Site, h *plan.Hole, g met) (all []stretch) {
 	depth := float64(h.DrillAheadTo)
 	for _, stage := range h.Stages {
 		to := max(depth, float64(stage.To))
 		if stage.With.Piston() {
-			to = min(to, i.refusalDepth(s, stage.With, depth, weaker))
+			to = min(to, i.refusalDepth(s, stage.With, depth, g))
 		}
 		all = append(all, stretch{depth, to})
 		depth = to
@@ -107,11 +125,11 @@ func (i *inspector) walk(s *voyage.Site, h *plan.Hole, weaker float64) (all []st
 }
 
 // wholeStroke tells whether a corer's first stroke from a depth on is whole.
-func (i *inspector) wholeStroke(s *voyage.Site, tool coring.Tool, from, weaker float64) bool {
+func (i *inspector) wholeStroke(s *voyage.Site, tool coring.Tool, from float64, g met) bool {
 	full := float64(tool.Stroke())
 	for _, layer := range s.Site.Layers {
-		if from < float64(layer.Bottom) {
-			shear := unit.Pressure(layer.Lithology.Strength.Shape.Quantile(weaker) * (from + full/2))
+		if from < float64(layer.Bottom)*g.depth {
+			shear := unit.Pressure(layer.Lithology.Strength.Shape.Quantile(g.weaker) * (from + full/2))
 			return float64(i.corer().Stroke(shear)) >= whole*full
 		}
 	}
@@ -120,12 +138,12 @@ func (i *inspector) wholeStroke(s *voyage.Site, tool coring.Tool, from, weaker f
 
 // refusalDepth is where the refusal rule gives a piston corer up that begins at a depth; +Inf where the
 // layers end first.
-func (i *inspector) refusalDepth(s *voyage.Site, tool coring.Tool, from, weaker float64) float64 {
+func (i *inspector) refusalDepth(s *voyage.Site, tool coring.Tool, from float64, g met) float64 {
 	corer, rule := i.corer(), s.Refusal
 	partials, depth := 0, from
 	for _, layer := range s.Site.Layers {
-		gradient := layer.Lithology.Strength.Shape.Quantile(weaker)
-		for depth < float64(layer.Bottom) {
+		gradient := layer.Lithology.Strength.Shape.Quantile(g.weaker)
+		for depth < float64(layer.Bottom)*g.depth {
 			full := float64(tool.Stroke())
 			shear := unit.Pressure(gradient * (depth + full/2)) // in the middle of the core
 			stroke := max(leastStroke, min(full, float64(corer.Stroke(shear))))

@@ -32,7 +32,7 @@ func (i *inspector) sea(s *voyage.Site, n int) {
 			i.rough(s, "", "sea above the limit of "+workWords[work], s.Most[work], from, to, i.limitSource(s, work))
 		}
 	}
-	if clear := i.plan.Ship.Storm; i.shareAbove(s, float64(clear.ClearSeaFloor), from, to) > roughShare {
+	if clear := i.plan.Ship.Storm; clear.ClearSeaFloor > 0 && i.shareAbove(s, float64(clear.ClearSeaFloor), from, to) > roughShare {
 		i.rough(s, "", "sea above that at which the bit is pulled clear of the sea floor", float64(clear.ClearSeaFloor), from, to, clear.Source)
 	}
 	for _, item := range s.Items {
@@ -49,11 +49,12 @@ func (i *inspector) rough(s *voyage.Site, hole, what string, height float64, fro
 	share := i.shareAbove(s, height, from, to)
 	limit := roughShare
 	verdict := between(share, roughShare, neverCalm)
+	cure := ""
 	if verdict == Stop {
-		limit = neverCalm
+		limit, cure = neverCalm, "another season, or another limit"
 	}
 	i.note(Finding{Site: s.Name, Hole: hole, Kind: what, What: fmt.Sprintf("%s, Hs %.1f m, %s to %s", what, height, from.Format("2 Jan"), to.Format("2 Jan")),
-		Verdict: verdict, Value: 100 * share, Limit: 100 * limit, Unit: "%", Source: source, Cure: "another season, or another limit"})
+		Verdict: verdict, Value: 100 * share, Limit: 100 * limit, Unit: "%", Source: source, Cure: cure})
 }
 
 // stay is when the ship is at a site, by the reckoning; the whole expedition where it tells nothing.
