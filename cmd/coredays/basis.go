@@ -2,7 +2,6 @@ package main
 
 import (
 	"context"
-	"fmt"
 	"io"
 
 	"github.com/spf13/cobra"
@@ -46,8 +45,8 @@ where it comes from: file and line of the scenario, the ship file, or a default 
 
 // execute lists the numbers.
 func (b *basisCall) execute(ctx context.Context, args []string, stdout, stderr io.Writer) error {
-	if b.replications < 0 || b.replications > mostReplications {
-		return fmt.Errorf("--simulate %d: give a whole number from 0 to %d", b.replications, mostReplications)
+	if err := simulateBound.holds(b.replications); err != nil {
+		return err
 	}
 	v, _, err := b.load(args)
 	if err != nil {

@@ -8,8 +8,8 @@ import (
 	"coredays/model/unit"
 )
 
-// mostDates is how many departures are compared at a time.
-const mostDates = 100
+// longestStep between two departures is ten years.
+const longestStep = 3650 * float64(unit.Day)
 
 const wantedDates = "give dates, such as 2027-01-14,2027-02-01, or first..last/step, such as 2027-01-14..2027-06-14/14d"
 
@@ -22,8 +22,11 @@ func parseDates(text string, sails time.Time) ([]time.Time, error) {
 		return nil, fmt.Errorf("--departures %q: %w; %s", text, err, wantedDates)
 	case len(dates) < 2:
 		return nil, fmt.Errorf("--departures %q: two dates or more are needed to compare; %s", text, wantedDates)
-	case len(dates) > mostDates:
-		return nil, fmt.Errorf("--departures %q: at most %d dates", text, mostDates)
+	case len(dates) > datesBound.most:
+		return nil, fmt.Errorf("--departures %q: at most %d dates; %s", text, datesBound.most, datesBound.why)
+	}
+	if err := atSea(datesBound.flag, text, dates); err != nil {
+		return nil, err
 	}
 	for i, at := range dates {
 		for _, other := range dates[:i] {
@@ -64,10 +67,10 @@ func dateRange(from, rest string, sails time.Time) (dates []time.Time, err error
 		return nil, err
 	}
 	every, err := unit.OfDuration.Parse(step)
-	if err != nil || !(every >= float64(unit.Hour)) {
-		return nil, fmt.Errorf("the step %q is no time of an hour or more", step)
+	if err != nil || !(every >= float64(unit.Hour) && every <= longestStep) {
+		return nil, fmt.Errorf("the step %q is no time from an hour to %s", step, unit.Duration(longestStep).Tell())
 	}
-	for at := first; !at.After(last) && len(dates) <= mostDates; at = at.Add(time.Duration(every * float64(time.Second))) {
+	for at := first; !at.After(last) && len(dates) <= datesBound.most; at = at.Add(time.Duration(every * float64(time.Second))) {
 		dates = append(dates, at)
 	}
 	return dates, nil

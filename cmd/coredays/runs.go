@@ -1,19 +1,12 @@
 package main
 
 import (
-	"fmt"
+	"cmp"
 
 	"github.com/spf13/cobra"
 
-	"coredays/model/unit"
 	"coredays/sim"
 )
-
-// mostReplications is where --precision ends too. A replication takes about 5 kB of memory.
-const mostReplications = 1_000_000
-
-// mostWorkers is far more than any machine has processors.
-const mostWorkers = 10_000
 
 // runs is how often to sail.
 type runs struct {
@@ -32,22 +25,16 @@ func (r *runs) addFlags(cmd *cobra.Command) {
 
 // run turns the flags into what sim wants.
 func (r *runs) run() (sim.Run, error) {
-	if r.replications < 1 || r.replications > mostReplications {
-		return sim.Run{}, fmt.Errorf("--replications %d: give a whole number from 1 to %d", r.replications, mostReplications)
-	}
-	if r.workers < 0 || r.workers > mostWorkers {
-		return sim.Run{}, fmt.Errorf("--workers %d: give a whole number from 0 to %d", r.workers, mostWorkers)
+	if err := cmp.Or(replicationsBound.holds(r.replications), workersBound.holds(r.workers)); err != nil {
+		return sim.Run{}, err
 	}
 	run := sim.Run{Seed: r.seed, Replications: r.replications, Workers: r.workers}
 	if r.precision != "" {
-		p, err := unit.OfDuration.Parse(r.precision)
+		p, err := precise(r.precision)
 		if err != nil {
-			return run, fmt.Errorf("--precision %q %v: give %s", r.precision, err, unit.OfDuration.Wanted())
+			return run, err
 		}
-		if p <= 0 {
-			return run, fmt.Errorf("--precision %q: give a time above 0, such as 0.2d", r.precision)
-		}
-		run.Precision = unit.Duration(p)
+		run.Precision = p
 	}
 	return run, nil
 }

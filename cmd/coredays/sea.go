@@ -26,9 +26,6 @@ type seaCall struct {
 	answer
 }
 
-// mostYears is where waiting for the answer ends.
-const mostYears = 10_000
-
 func newSea() *cobra.Command {
 	var s seaCall
 	cmd := &cobra.Command{
@@ -61,8 +58,8 @@ in deep water.`,
 
 // execute works out the sea of each place and reports; given tells that the years are.
 func (s *seaCall) execute(ctx context.Context, args []string, given bool, stdout io.Writer) error {
-	if given && (s.years < 1 || s.years > mostYears) {
-		return fmt.Errorf("--years %d: give a whole number from 1 to %d", s.years, mostYears)
+	if err := yearsBound.holds(s.years); given && err != nil {
+		return err
 	}
 	questions, err := s.questions(args)
 	if err != nil {
