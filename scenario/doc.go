@@ -182,6 +182,99 @@
 // value, or {value, source}. The names of pipe are those of the built-in table, such as
 // "5 in 19.50 lb/ft S-140". The blocks are the rate travelling_mass.
 //
+// # What can be meant
+//
+// Figures that no planner can mean are faults, told with what is wanted and why: slips of the unit or the
+// decimal point, and what an expedition never ends with. The bounds are generous; what is only unlikely is
+// taken, and coredays check tells the chance. A value has to lie within the bounds; of a spread, all but one
+// draw in a thousand at either end. Reasons without a source are judgement.
+//
+// Dates are from 1960 to 2100. Names have at most 80 letters, the title 200 letters, sources and paths 2000; none
+// has control characters. The share of the time that a ship is under repair, or a site closed, must leave
+// half of it to the one and a quarter to the other; not_after is after sailing, not_before before the sea
+// days end.
+//
+//	depth below the sea floor: above 0 mbsf, to 9000 mbsf; no string is longer: 8385 m with the water, ODP TN31 drillship sheet
+//	depth of water: from 10 m to 11000 m; a drillship draws nearly 10 m, and the deepest trench has 10.9 km (from memory)
+//	start offset: from 0 m to 9.5 m; more than a core would leave a gap
+//	sea days: from 6 h to 400 d; less is no voyage, and nobody stays out for longer than a year
+//	cap: from 60 min to 400 d; less than an hour is gone before the ship holds station
+//	days in port: from 0 d to 100 d; longer is a refit
+//	task: above 0 h, to 100 d; longer is an expedition of its own
+//	time between closings: from 6 h to 10000 d; pipe that is recovered and run again takes hours, and ten thousand days are as good as never
+//	closing: above 0 d, to 100 d; a site closed for longer is one for another season: see not_before and not_after
+//	rank: from 1 to 100; nobody tells more ranks apart
+//	partial strokes in a row: from 1 to 20; each is hours of work for little core
+//	height of waves, or heave: from 0.05 m to 30 m; less is no sea, and the highest ever measured is 19 m (significant, from memory)
+//	depth of water from which a limit holds: from 0 m to 11000 m; the deepest trench has 10.9 km (from memory)
+//	strength of rock: from 0.1 MPa to 1000 MPa; less is sediment, and the strongest rock has some 500 MPa (from memory)
+//	side shear for each metre below the sea floor: from 0.001 kPa/m to 10000 kPa/m; less is water, more is more than any rock
+//	rate of drilling or coring: from 0.02 m/h to 1000 m/h; slower is half a metre a day, faster than pipe is run
+//	recovery: from 0 % to 200 %; no core expands to more than twice what was cut
+//	factor of a lognormal spread: above 1, to 20; it is the 9-in-10 value over the median; the widest on record is 6, of what a troubled extended barrel costs
+//	shape_parameter of a Weibull spread: from 0.5 to 50; below, most draws are next to nothing; above, there is no spread
+//	share: from 0 % to 100 %
+//	probability of a quantile: above 0 %, to 99.99 %; 100 % has no quantile
+//	persistence: from 0 to 0.99
+//	common: from -1 to 1
+//	length of the hull: from 20 m to 500 m; the longest ship has 460 m (from memory)
+//	beam of the hull: from 5 m to 100 m; the widest ship has some 70 m (from memory)
+//	draught of the hull: from 1 m to 40 m; the deepest ship draws 30 m (from memory)
+//	block coefficient: from 20 % to 100 %; it is the share of the box around the hull that she fills
+//	height of the rig floor: from 0 m to 100 m; it is counted from sea level
+//	passes of a tool string: from 0 to 20
+//	pipe of one kind on board: above 0 m, to 20000 m
+//	collars or assemblies: from 1 to 100
+//	rating of derrick, hoist or compensator: above 0 klbf, to 4500 klbf; no hoist carries more
+//	overpull kept back: from 0 klbf to 450 klbf; more is more than half of what the strongest pipe bears
+//	overpull of the refusal rule: from 1 klbf to 450 klbf; less pulls out no corer, more is more than half of what the strongest pipe bears
+//	radius of the guide horn: from 0 m to 1000 m
+//	endurance: above 0 d, to 400 d; nobody stays out for longer than a year
+//	stroke of the compensator: above 0 m, to 30 m
+//	position keeping: above 0 m, to 1000 m; further off is not on station
+//	least depth of water: from 0 m to 11000 m
+//	speed of the ship: from 2 kn to 30 kn; slower, a current carries her off; faster is no drillship (sailing_speed)
+//	speed with pipe hanging: from 0.1 kn to 5 kn; faster bends the pipe (hanging_speed)
+//	work on the rig floor, for each core, stand or station: from 0 h to 12 h; it takes no longer than a whole shift (positioning, securing, strapping, filling, top_drive, rig_service, offset_move, mudline_reset, piston_handling, half_piston_handling, extended_handling, rotary_handling, shot, core_pull, orientation_wait, temperature_stop, drill_over, connection, bench, catwalk_time, sweep, centre_bit, laboratory_time, bit_release, penetrometer, mammal_watch)
+//	operation, such as making up an assembly: from 0 d to 10 d; records have hours, at worst a few days (pilotage, piston_make_up, rotary_make_up, lay_down, slip_and_cut, hole_conditioning, logging_rig_up, logging_rig_down, string_change, seismic_stations, funnel_drop, first_stab, next_stab, heavy_mud, cement_plug, severing, home_reserve)
+//	time that trouble costs, or a repair: from 0 d to 100 d; longer ends the expedition (failed_start_time, piston_trouble_time, extended_trouble_time, rotary_trouble_time, stuck_time, repair_time)
+//	time between breakdowns: from 6 h to 10000 d; more often is no ship that sails, and ten thousand days are as good as never (breakdown_every)
+//	time between rig services: from 4 h to 1000 d; more often leaves no time for work (rig_service_every)
+//	life of a bit: from 60 min to 100 d; bits turn for 9 to 65 h in hard rock (ODP Legs 176 and 192) (bit_life)
+//	horizon of the forecast: from 60 min to 15 d; no forecast has skill beyond two weeks (from memory) (forecast_horizon)
+//	length of a stand: from 5 m to 60 m; a stand is of one joint to as many as a derrick takes (stand_length)
+//	length of a joint: from 5 m to 20 m; drill pipe comes in 5.5 to 13.7 m (API ranges, from memory) (joint_length)
+//	diameter of a barrel: from 1 in to 12 in; it has to run through the pipe (piston_diameter)
+//	sea from which the ship slows down: from 0 m to 30 m (slowdown_from)
+//	clearance, gap or mismatch of depths: from 0 m to 50 m; more is more than five cores (mudline_clearance, core_gap, depth_mismatch)
+//	depth of pipe in the hole while logging or hung off: from 0 m to 1000 m; common practice is 50 to 100 m (hang_off_depth, logging_pipe_depth)
+//	rate of tripping: from 1 stands/h to 60 stands/h; a stand takes a minute at least, and an hour at most (tripping, tripping_in_hole)
+//	speed on the wire: from 5 m/min to 2000 m/min; records have 190 to 280 m/min, cameras 25 (piston_wire, extended_wire, rotary_wire, logging_wire, camera_speed)
+//	speed of logging: from 20 m/h to 5000 m/h; tools are run at 100 to 1,000 m/h (from memory) (logging_speed)
+//	rate of drilling or coring: from 0.02 m/h to 1000 m/h; slower is half a metre a day, faster than pipe is run (extended_least_rate)
+//	force of the stroke: from 1 kN to 1000 kN; shear pins give way at some 100 kN (stroke_force)
+//	mass of pipe: from 5 kg/m to 200 kg/m; the lightest tubing has less, collars have more (pipe_mass)
+//	mass of the travelling gear: from 1 t to 500 t (travelling_mass)
+//	work of the drilling line between cuts: from 50 ton-mile to 100000 ton-mile; common practice is some 1,500 (line_work)
+//	pace: from 5 % to 1000 %; beyond is twenty times as fast or ten times as slow as the records (site_pace, piston_pace, extended_pace, rotary_pace)
+//	depth of layers against the survey: from 30 % to 300 %; a survey is off by some per cent (layer_depth)
+//	chance or share: from 0 % to 100 % (slowdown_per_metre, heave_loss, funnel_lost, piston_trouble, extended_trouble, rotary_trouble, blown_liner, stuck_chance, lost_bha, bridge, water_core, missed_mudline, failed_start)
+//	chance or share: from 0 % to 100 % (forecast_skill)
+//	share of a limit below which work goes on: from 30 % to 100 %; lower, the sea hardly ever is (resume_at)
+//	friction of the stroke: from 1 % to 100 % (stroke_friction)
+//	resistance of the tip: from 0.1 to 100; bearing capacity of a deep foundation in clay is 9 (Skempton 1951) (tip_factor)
+//	count: from 1 to 1000; nothing on board is counted in more (stands_between_fills, barrels, catwalk_room, cores_between_sweeps)
+//	sites: at most 100; an expedition calls at a dozen
+//	holes and tasks at a site: at most 50; records have up to a dozen
+//	layers at a site: at most 100; a survey tells fewer apart
+//	stages of a hole: at most 20; there are four tools
+//	waypoints to a site: at most 50; a passage has a few
+//	temperatures or penetrometer runs in a hole: at most 100; each costs an hour
+//	limits of sea: at most 100; there are six classes of work
+//	rules of order: at most 1000; a dozen sites have 66 pairs
+//	quantiles of a spread: at most 100; a hundred are every per cent
+//	tool strings: at most 50; a ship carries a few
+//
 // # Settings
 //
 // A setting replaces a value before anything is looked at: "sites[SB-01].cap=9 d",

@@ -13,6 +13,15 @@ const (
 	day  = float64(unit.Day)
 )
 
+// in is a bound as people write it.
+func in(of unit.Dimension, text string) float64 {
+	value, err := of.Parse(text)
+	if err != nil {
+		panic(err) // a slip in the tables here, which any test meets
+	}
+	return value
+}
+
 // Of the plan.
 var (
 	depthMeasure = measure{kind: "depth below the sea floor", of: unit.OfDepth, symbol: "mbsf", above: true, most: 9000,
@@ -55,7 +64,7 @@ var (
 		why: "less is sediment, and the strongest rock has some 500 MPa (from memory)"}
 	strengthMeasure = measure{kind: "side shear for each metre below the sea floor", of: unit.OfPressure, symbol: "kPa", per: "/m", least: 1, most: 10_000e3,
 		why: "less is water, more is more than any rock"}
-	penetrationRate = measure{kind: "rate of drilling or coring", of: unit.OfSpeed, symbol: "m/h", such: "28 m/h", least: 0.02 / hour, most: 1000 / hour,
+	penetrationRate = measure{kind: "rate of drilling or coring", of: unit.OfSpeed, symbol: "m/h", such: "28 m/h", least: in(unit.OfSpeed, "0.02 m/h"), most: in(unit.OfSpeed, "1000 m/h"),
 		why: "slower is half a metre a day, faster than pipe is run"}
 	recoveryMeasure = measure{kind: "recovery", of: unit.OfShare, symbol: "%", most: 2,
 		why: "no core expands to more than twice what was cut"}
@@ -88,9 +97,9 @@ var (
 	passesMeasure    = measure{kind: "passes of a tool string", of: unit.OfCount, most: 20}
 	stockMeasure     = measure{kind: "pipe of one kind on board", of: unit.OfLength, symbol: "m", such: "7000 m", above: true, most: 20_000, single: true}
 	collarsMeasure   = measure{kind: "collars or assemblies", of: unit.OfCount, least: 1, most: 100, whole: true, single: true}
-	ratingMeasure    = measure{kind: "rating of derrick, hoist or compensator", of: unit.OfForce, symbol: "klbf", above: true, most: 4_500_000 * float64(unit.PoundForce), single: true, why: "no hoist carries more"}
-	reserveMeasure   = measure{kind: "overpull kept back", of: unit.OfForce, symbol: "klbf", most: 450_000 * float64(unit.PoundForce), single: true, why: "more is more than half of what the strongest pipe bears"}
-	overpullMeasure  = measure{kind: "overpull of the refusal rule", of: unit.OfForce, symbol: "klbf", least: 1000 * float64(unit.PoundForce), most: 450_000 * float64(unit.PoundForce), why: "less pulls out no corer, more is more than half of what the strongest pipe bears"}
+	ratingMeasure    = measure{kind: "rating of derrick, hoist or compensator", of: unit.OfForce, symbol: "klbf", above: true, most: in(unit.OfForce, "4500 klbf"), single: true, why: "no hoist carries more"}
+	reserveMeasure   = measure{kind: "overpull kept back", of: unit.OfForce, symbol: "klbf", most: in(unit.OfForce, "450 klbf"), single: true, why: "more is more than half of what the strongest pipe bears"}
+	overpullMeasure  = measure{kind: "overpull of the refusal rule", of: unit.OfForce, symbol: "klbf", least: in(unit.OfForce, "1 klbf"), most: in(unit.OfForce, "450 klbf"), why: "less pulls out no corer, more is more than half of what the strongest pipe bears"}
 	hornMeasure      = measure{kind: "radius of the guide horn", of: unit.OfLength, symbol: "m", such: "107 m", most: 1000, single: true}
 	enduranceMeasure = measure{kind: "endurance", of: unit.OfDuration, symbol: "d", such: "75 d", above: true, most: 400 * day, single: true, why: "nobody stays out for longer than a year"}
 	strokeMeasure    = measure{kind: "stroke of the compensator", of: unit.OfLength, symbol: "m", such: "6.1 m", above: true, most: 30, single: true}
