@@ -23,11 +23,12 @@ var (
 	mostStrings   = most{"tool strings", 50, "a ship carries a few"}
 )
 
-// few keeps the first of a list that is too long, with a fault.
+// few keeps the first of a list that is too long, with a fault; of what is in it nothing more is said.
 func few[T any](c *clerk, path string, list []T, m most) []T {
 	if len(list) <= m.number {
 		return list
 	}
 	c.fault(path, fmt.Sprintf("%d %s", len(list), m.things), fmt.Sprintf("at most %d; %s", m.number, m.why))
+	c.said = append(c.said, path)
 	return list[:m.number]
 }

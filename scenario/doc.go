@@ -187,7 +187,7 @@
 // Figures that no planner can mean are faults, told with what is wanted and why: slips of the unit or the
 // decimal point, and what an expedition never ends with. The bounds are generous; what is only unlikely is
 // taken, and coredays check tells the chance. A value has to lie within the bounds; of a spread, all but one
-// draw in a thousand at either end. Reasons without a source are judgement.
+// draw in a hundred at either end. Reasons without a source are judgement.
 //
 // Dates are from 1960 to 2100. Names have at most 80 letters, the title 200 letters, sources and paths 2000; none
 // has control characters. The share of the time that a ship is under repair, or a site closed, must leave

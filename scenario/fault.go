@@ -26,7 +26,7 @@ func (f Fault) Error() string {
 		parts[0] = fmt.Sprintf("%s:%d", f.File, f.Line)
 	}
 	if f.Path != "" {
-		parts = append(parts, f.Path)
+		parts = append(parts, brief(f.Path))
 	}
 	if f.Value != "" {
 		parts = append(parts, fmt.Sprintf("%q", brief(f.Value)))

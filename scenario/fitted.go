@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"coredays/model/spread"
+	"coredays/model/unit"
 )
 
 // fitted makes the shape, nil with a fault where the numbers allow none.
@@ -42,7 +43,7 @@ func inPeoplesUnit(f form, values map[string]float64, m measure, err error) stri
 
 const (
 	rare   = 1e-10 // a probability beyond those that are ever drawn
-	seldom = 1e-3  // a probability of draws of which an expedition has a few
+	seldom = 0.01  // a probability of draws that most expeditions have
 )
 
 // possible refuses a shape that reaches values that the quantity can't have, or goes often beyond what
@@ -66,7 +67,10 @@ func (c *clerk) possible(path string, shape spread.Shape, m measure, words strin
 
 // strays says of a spread that it goes too far to one side.
 func (m measure) strays(to, limit float64, bound string) string {
-	return fmt.Sprintf("a spread of which all but one in 1,000 lie %s; one in 1,000 of this lies beyond %s: a %s value or a narrower spread",
+	if m.of == unit.OfDuration && to > 0 {
+		m.symbol = hoursOrDays(to)
+	}
+	return fmt.Sprintf("a spread of which all but one in 100 lie %s; one in 100 of this lies beyond %s: a %s value or a narrower spread",
 		m.limits(), m.of.TellApart(to, limit, m.symbol)+m.per, bound)
 }
 

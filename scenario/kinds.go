@@ -6,7 +6,7 @@ import "coredays/model/unit"
 // and of the decimal point, and figures with which an expedition never ends, not what is unlikely. The
 // reason stands beside each; one without a source is judgement. The manual lists them all.
 //
-// A value has to lie within the bounds; of a spread all but one draw in a thousand at either end.
+// A value has to lie within the bounds; of a spread all but one draw in a hundred at either end.
 
 const (
 	hour = float64(unit.Hour)

@@ -74,8 +74,18 @@ func (c *clerk) servicing(given map[string]spreadFile, rates [rig.Rates]spread.Q
 	c.fault(join("rates", key.Of().Key), text, other)
 }
 
-// apart writes a time in hours so that it reads as other than the limit that it is held against.
-func apart(value, limit float64) string { return unit.OfDuration.TellApart(value, limit, "h") }
+// apart writes a time so that it reads as other than the limit that it is held against.
+func apart(value, limit float64) string {
+	return unit.OfDuration.TellApart(value, limit, hoursOrDays(value))
+}
+
+// hoursOrDays is the unit in which people tell a time.
+func hoursOrDays(value float64) string {
+	if value < 2*day {
+		return "h"
+	}
+	return "d"
+}
 
 // mean is that of a spread, by its middle values of a thousand equal parts. It leaves out a tail of one
 // draw in two thousand.

@@ -21,7 +21,7 @@ var update = flag.Bool("update", false, "write golden answers and the README's o
 
 // TestMain puts the program on the path of the tests that run it as a process.
 func TestMain(m *testing.M) {
-	testscript.Main(m, map[string]func(){"coredays": main})
+	testscript.Main(m, map[string]func(){"coredays": main, "coredays-weighed": weighed})
 }
 
 // TestScripts calls the program as people do. The first word of a script's name is the command that

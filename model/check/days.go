@@ -137,7 +137,7 @@ func (i *inspector) routes() {
 		if leg.Length >= wholeCell {
 			verdict = Stop
 		}
-		i.note(Finding{What: "over land from " + leg.From + " to " + leg.To + " near " + leg.Near.String() + "; give waypoints with via", Verdict: verdict,
+		i.note(Finding{What: "over land from " + leg.From + " to " + leg.To + " near " + leg.Near.String() + "; give waypoints with via", Verdict: verdict, Path: leg.Path,
 			Value: float64(leg.Length / unit.NauticalMile), Limit: float64(wholeCell / unit.NauticalMile), Unit: "nmi", Source: landSource})
 	}
 }

@@ -84,6 +84,7 @@ func (i *inspector) hole(s *voyage.Site, item *voyage.Item) {
 	i.tools(s, item)
 	i.pistons(s, item)
 	i.idle(s, item)
+	i.tooSlow(s, item)
 	i.bitWeight(s, item)
 	i.spud(s, item)
 	i.bitLife(s, item)

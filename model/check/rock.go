@@ -5,7 +5,9 @@ import (
 
 	"coredays/model/coring"
 	"coredays/model/drillstring"
+	"coredays/model/ground"
 	"coredays/model/plan"
+	"coredays/model/rig"
 	"coredays/model/unit"
 	"coredays/model/voyage"
 )
@@ -36,7 +38,8 @@ func needs(lithology string) float64 {
 // cuts slowly, and what a rock needs is a rule of thumb: neither stops a plan.
 func (i *inspector) bitWeight(s *voyage.Site, item *voyage.Item) {
 	rotated, extended := "", ""
-	eachCut(s, item.Hole, func(tool coring.Tool, lithology string) {
+	eachCut(s, item.Hole, func(tool coring.Tool, l ground.Lithology) {
+		lithology := l.Name
 		if !tool.Piston() && (rotated == "" || needs(lithology) > needs(rotated)) {
 			rotated = lithology
 		}
@@ -55,15 +58,32 @@ func (i *inspector) bitWeight(s *voyage.Site, item *voyage.Item) {
 	}
 }
 
+// tooSlow looks at ground in which an extended barrel is hardly ever as fast as the rate below which it is
+// given up.
+func (i *inspector) tooSlow(s *voyage.Site, item *voyage.Item) {
+	least := i.plan.Ship.Rates[rig.ExtendedLeastRate]
+	slowest, chance := ground.Lithology{}, 1.0
+	eachCut(s, item.Hole, func(tool coring.Tool, l ground.Lithology) {
+		if c := above(l.Rate.Shape, least.Median()); tool == coring.XCB && c < chance {
+			slowest, chance = l, c
+		}
+	})
+	if chance < seldomAsked {
+		i.note(Finding{Site: s.Name, Hole: item.Name, What: "XCB cores on in " + slowest.Name, Kind: "extended barrel cores on in the slowest ground", Verdict: Caution, Chance: &chance,
+			Value: slowest.Rate.Median() * 3600, Limit: least.Median() * 3600, Unit: "m/h", Path: "core",
+			Source: "slower than this it is given up: " + least.Source, Cure: "a rotary hole (RCB), or a lower extended_least_rate"})
+	}
+}
+
 // eachCut goes through what a hole drills and cores, layer by layer. What is drilled ahead counts as
 // cut by a rotated barrel. A piston corer may be refused anywhere, so that what follows may meet all below.
-func eachCut(s *voyage.Site, h *plan.Hole, visit func(tool coring.Tool, lithology string)) {
+func eachCut(s *voyage.Site, h *plan.Hole, visit func(tool coring.Tool, l ground.Lithology)) {
 	from := unit.Depth(0)
 	cut := func(tool coring.Tool, to unit.Depth) (at unit.Depth) {
 		at = from
 		for _, layer := range s.Site.Layers {
 			if bottom := min(layer.Bottom, to); bottom > at {
-				visit(tool, layer.Lithology.Name)
+				visit(tool, layer.Lithology)
 				at = bottom
 			}
 		}

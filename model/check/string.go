@@ -47,11 +47,18 @@ func (i *inspector) heave(s *voyage.Site, work activity.Limit) drillstring.Heave
 	if i.response == nil || math.IsInf(height, 1) {
 		return drillstring.Heave{}
 	}
-	return drillstring.Heave{
+	h := drillstring.Heave{
 		Height: sea.LargestHeave(i.response.Heave(unit.Length(height))),
 		Period: unit.Duration(sea.PeriodFactor * math.Sqrt(height)),
 	}
+	if h.Height < noHeave {
+		return drillstring.Heave{}
+	}
+	return h
 }
+
+// noHeave stretches kilometres of pipe by nothing that counts, however its short period suits the string [judgement].
+const noHeave = unit.Length(0.1)
 
 // below is the length of string from the rig floor to a depth below the sea floor.
 func (i *inspector) below(s *voyage.Site, depth unit.Depth) unit.Length {

@@ -1,6 +1,8 @@
 package voyage
 
 import (
+	"fmt"
+
 	"coredays/model/geo"
 	"coredays/model/plan"
 	"coredays/model/sea"
@@ -18,14 +20,16 @@ type Crossing struct {
 	From, To string
 	Near     geo.Position
 	Length   unit.Length // of the track in cells of land
+	Path     string      // in the scenario, of where the passage leads
 }
 
 // OverLand lists the passages of a plan that cross land, first with the alternates, then those that
 // there are only without them.
 func OverLand(p *plan.Plan) (all []Crossing) {
 	known := map[string]bool{}
-	add := func(from, to plan.Port, via []geo.Position) {
+	add := func(from, to plan.Port, via []geo.Position, path string) {
 		c, crosses := crossing(p, from, to, via)
+		c.Path = path
 		if leg := from.Name + " to " + to.Name; crosses && !known[leg] {
 			known[leg] = true
 			all = append(all, c)
@@ -39,10 +43,10 @@ func OverLand(p *plan.Plan) (all []Crossing) {
 				continue
 			}
 			to := plan.Port{Name: site.Name, Position: site.Position}
-			add(from, to, site.Via)
+			add(from, to, site.Via, fmt.Sprintf("sites[%d].position", s))
 			from = to
 		}
-		add(from, p.To, nil)
+		add(from, p.To, nil, "ports.to.position")
 	}
 	return all
 }
