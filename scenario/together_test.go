@@ -1,0 +1,80 @@
+package scenario
+
+import (
+	"strings"
+	"testing"
+)
+
+// taken tells whether the starter is read with settings.
+func taken(t *testing.T, sets ...string) bool {
+	t.Helper()
+	_, err := WithSettings(Starter(), "starter.yaml", sets)
+	return err == nil
+}
+
+// The starter sails on 1 June 2027 at 8 h for 56 days, to 27 July.
+func TestFiguresThatGoTogetherAreHeldAgainstEachOther(t *testing.T) {
+	for _, c := range []struct {
+		set  string
+		want bool
+	}{
+		{"sites[0].not_after=2027-06-01T08:00Z", false}, {"sites[0].not_after=2027-06-01T09:00Z", true},
+		{"sites[0].not_before=2027-07-27T08:00Z", false}, {"sites[0].not_before=2027-07-27T07:00Z", true},
+		{"sites[0].unusable={because: ice, every: 1 d, lasts: 3.1 d}", false}, {"sites[0].unusable={because: ice, every: 1 d, lasts: 3 d}", true},
+		{"rates={breakdown_every: 20 h, repair_time: 20 h}", false}, {"rates={breakdown_every: 20 h, repair_time: 19.9 h}", true},
+		{"rates={breakdown_every: 20 h, repair_time: {shape: uniform, lowest: 0 h, highest: 40 h}}", false}, // 20 h on average
+		{"rates={breakdown_every: 20 h, repair_time: {shape: uniform, lowest: 0 h, highest: 39 h}}", true},
+		{"rates={rig_service_every: 5 h, rig_service: 5 h}", false}, {"rates={rig_service_every: 5 h, rig_service: 4.9 h}", true},
+		{"sails=1959-12-31T23:00Z", false}, {"sails=1960-01-01T00:00Z", true}, {"sails=2100-12-31T23:00Z", true}, {"sails=2101-01-01T00:00Z", false},
+	} {
+		if got := taken(t, c.set); got != c.want {
+			t.Errorf("%s: taken %v", c.set, got)
+		}
+	}
+}
+
+func TestNamesThatCannotBePrintedAreRefused(t *testing.T) {
+	const joiner, nonJoiner = "\u200d", "\u200c"
+	for letter, want := range map[string]bool{
+		"\x00": false, "\x1b": false, "\x7f": false, "\u0085": false, "\u200b": false, "\u200e": false, "\u202e": false, "\u2066": false, "\u2028": false, "\u2029": false, "\ufeff": false,
+		"\n": false, "\t": false, "é": true, "深": true, "می" + nonJoiner + "خواهم": true, "क्" + joiner + "ष": true, "'": true, "=": true,
+	} {
+		c := &clerk{outline: newOutline("starter.yaml")}
+		c.name("title", text{value: "A" + letter + "B", given: true})
+		if (len(c.faults) == 0) != want {
+			t.Errorf("%q in a name: %v", letter, c.faults)
+		}
+	}
+	if taken(t, "title="+strings.Repeat("é", mostTitle+1)) || !taken(t, "title="+strings.Repeat("é", mostTitle)) {
+		t.Errorf("a title may have %d letters", mostTitle)
+	}
+	if taken(t, "sites[0].name="+strings.Repeat("é", mostName+1)) || !taken(t, "sites[0].name="+strings.Repeat("é", mostName)) {
+		t.Errorf("a name may have %d letters", mostName)
+	}
+}
+
+func TestAFaultSteersNoTerminalAndIsShort(t *testing.T) {
+	f := Fault{File: "a.yaml", Line: 3, Path: "sites[0].\x1b[2J", Value: strings.Repeat("x", 10_000), Wanted: "no \u202e such"}
+	want := `a.yaml:3: sites[0].\x1b[2J: "` + strings.Repeat("x", 80) + `…": no \u202e such`
+	if f.Error() != want {
+		t.Errorf("%s, want %s", f.Error(), want)
+	}
+	many := make(Faults, 5000)
+	if lines := strings.Split(many.Error(), "\n"); len(lines) != 101 || lines[100] != "and 4900 more: mend these first" {
+		t.Errorf("%d lines, the last %q", len(lines), lines[len(lines)-1])
+	}
+}
+
+// A source may be a block of lines; it is told on one.
+func TestTheLinesOfASourceAreMadeOne(t *testing.T) {
+	p, err := WithSettings(Starter(), "starter.yaml", []string{"rates={connection: {value: 6 min, source: \"the driller,\\nby radio\"}}"})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, q := range p.Ship.Rates {
+		if q.Source == "the driller, by radio" {
+			return
+		}
+	}
+	t.Error("the source is not there")
+}
