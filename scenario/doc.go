@@ -149,7 +149,7 @@
 //	if_lost         retry (drill down again and go on) or give up; retry without it
 //
 // A rotary barrel (RCB) needs a hole of its own: the other tools run through another assembly.
-// After an extended barrel (XCB) there is no going back to a piston.
+// A piston corer after an extended barrel (XCB), as past a hard bed, is unusual: coredays check says so.
 //
 // # A task
 //

@@ -26,8 +26,9 @@ func newCheck() *cobra.Command {
 		Use:   "check [SCENARIO]",
 		Short: "Can it be done: each site and hole against ship, string, ground and sea",
 		Long: `Check holds a plan against what the ship, her string, the ground and the sea allow, without simulating
-it: pass, caution or stop, each with its figure, its limit and where the limit comes from. It ends
-with exit code 1 where anything stops the plan. Without a file it checks the built-in demonstration.`,
+it: pass, caution or stop, each with its figure, its limit and where the limit comes from. What breaks
+a rating, an approval or a law of nature is a stop; what is unlikely is a caution, with its chance
+where that is known. It ends with exit code 1 where anything stops the plan. Without a file it checks the built-in demonstration.`,
 		Example: `  coredays check
   coredays check plan.yaml --json findings.json
   coredays check plan.yaml --set "string.collars=8"`,

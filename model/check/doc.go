@@ -3,9 +3,11 @@
 //	findings := check.Plan(v, reckoning)
 //	verdict := check.Worst(findings)
 //
-// Each finding has a figure, its limit and where the limit comes from. Stop means that the plan can't
-// be done as it stands, caution that somebody must look at it, pass that nothing was found. A pass is
-// not a clearance: see the cautions that every printout carries.
+// Each finding has a figure, its limit and where the limit comes from. Stop means that the plan
+// breaks a rating, an approval or a law of nature, and can't be done as it stands. Caution means that somebody must
+// look at it: what is only unlikely is one, with its chance where that is known, for holes are on record that nobody
+// would have counted on. Pass means that nothing was found, which is no clearance: see the cautions that every
+// printout carries.
 //
 // # What is not looked at
 //
