@@ -46,6 +46,9 @@ func (s *ship) draw(id voyage.Quantity) float64 {
 	if w := q.Weight[spread.Run]; w > 0 {
 		score += w * s.run(d, q)
 	}
+	if s.uses != nil {
+		s.uses.note(id, d)
+	}
 	return q.At(score)
 }
 

@@ -76,6 +76,7 @@ type ship struct {
 	tried  [rig.Rates]tried
 	breaks int
 	cores  *coreLog // nil where nobody asks for the cores one by one
+	uses   *uses    // nil where nobody asks what is drawn where
 	diary  *recorder
 }
 
