@@ -49,7 +49,7 @@ func reportOn(s *logbook.Summary) *Report {
 		Passages: []Passage{{"Leith", "TR-01", 1.2e6}}, Program: "coredays test",
 		Found: []check.Finding{{Site: "TR-01", What: "string reaches the target", Value: 3800, Limit: 8000, Unit: "m", Source: "hand"},
 			{What: "days for all", Verdict: check.Caution, Value: 41, Limit: 40, Unit: "d", Source: "<hand>"}},
-		Basis:        []basis.Entry{{Group: "Rates", Name: "tripping", Low: 18, Mid: 21, High: 24, Unit: "stands/h", Varies: "run", From: basis.OfShip, Source: "from memory", Memory: true, Share: math.NaN()}},
+		Basis:        []basis.Entry{{Group: "Rates", Name: "tripping", Low: 18, Mid: 21, High: 24, Unit: "stands/h", Varies: "run", From: basis.OfShip, Source: "from memory", Memory: true, Influence: logbook.Influence{Share: math.NaN()}}},
 		Replications: &logbook.Replications{Numbers: []int{0, 1}, Columns: []logbook.Column{{Key: "whole.needed", Meaning: "days", Of: logbook.Seconds, Main: true, Values: []float64{40 * testDay, 44.5 * testDay}}}},
 	}
 }

@@ -48,6 +48,9 @@ func (s *ship) draw(id voyage.Quantity) float64 {
 	if w := q.Weight[spread.Run]; w > 0 {
 		score += w * s.run(d, q)
 	}
+	if s.uses != nil {
+		s.uses.note(id, d.place, int(s.tally.times[d.tallied]))
+	}
 	return q.At(score)
 }
 

@@ -74,6 +74,7 @@ type ship struct {
 	drawn []drawn
 	tally tally
 	cores *coreLog // nil where nobody asks for the cores one by one
+	uses  *uses    // nil where nobody asks what is drawn where
 	diary *recorder
 }
 

@@ -107,7 +107,7 @@ func diaries(v *voyage.Voyage, n int) []*logbook.Diary {
 func onDeck(d *logbook.Diary) []float64 {
 	var at []float64
 	for _, e := range d.Entries {
-		if e.Kind == activity.HandleBarrel {
+		if e.Kind == activity.HandleBarrel || e.Kind == activity.HandleCorer {
 			at = append(at, e.To.Sub(d.Entries[0].From).Minutes())
 		}
 	}

@@ -30,6 +30,8 @@ const (
 	OrientationWait
 	TemperatureStop
 	PullPiston
+	FetchCorer
+	HandleCorer
 	CutCore
 	DropBarrel
 	FetchBarrel
@@ -106,6 +108,8 @@ var traits = [Kinds]Traits{
 	OrientationWait: {"orientation wait", Coring, PistonCoring, Forfeit, OfPiston},
 	TemperatureStop: {"temperature stop", Measuring, PistonCoring, Forfeit, OfMeasuring},
 	PullPiston:      {"pulling the corer", Coring, AnySea, FinishFirst, OfPiston},
+	FetchCorer:      {"fetching the corer", Coring, AnySea, FinishFirst, OfPiston},
+	HandleCorer:     {"handling the corer", Coring, AnySea, FinishFirst, OfPiston},
 	CutCore:         {"cutting core", Coring, RotaryCoring, Pause, OfRotating},
 	DropBarrel:      {"barrel down the pipe", Coring, RotaryCoring, FinishFirst, OfRotating},
 	FetchBarrel:     {"fetching the barrel", Coring, AnySea, FinishFirst, OfRotating},

@@ -153,3 +153,48 @@ func TestWhatVariesWithTheExpeditionMattersMost(t *testing.T) {
 		most = e.Share
 	}
 }
+
+// What the numbers have of a cause is part of what the cause has as a driver, and bears its name. The rest is
+// luck, so that only noise can make it more.
+func TestSharesOfNumbersArePartsOfTheDrivers(t *testing.T) {
+	p, err := scenario.Demonstration()
+	if err != nil {
+		t.Fatal(err)
+	}
+	v, err := voyage.Compile(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	entries := basis.Of(v)
+	results := sim.Replicate(context.Background(), v, sim.Run{Seed: 3, Replications: 1000})
+	basis.Weigh(entries, results.Sensitivity())
+	left, all := map[string]float64{}, 0.0
+	for _, d := range results.Summary().Drivers {
+		left[d.Name] = d.Share
+		all += d.Share
+	}
+	if math.Abs(all-1) > 1e-9 {
+		t.Errorf("drivers have %g together", all)
+	}
+	for _, e := range entries {
+		sum := 0.0
+		for _, c := range e.Causes {
+			if _, known := left[c.Name]; !known && math.Abs(c.Share) > 1e-12 {
+				t.Errorf("%s lies in %s, which is no driver", e.Name, c.Name)
+			}
+			left[c.Name] -= c.Share
+			sum += c.Share
+		}
+		if e.Share > 0 && math.Abs(sum-e.Share) > 1e-9 {
+			t.Errorf("%s has %g, its parts %g", e.Name, e.Share, sum)
+		}
+	}
+	for name, share := range left {
+		if share < -0.02 {
+			t.Errorf("numbers have %g more of %s than it has", -share, name)
+		}
+	}
+	if sum := basis.Together(entries); sum < 0.2 || sum > 0.6 {
+		t.Errorf("numbers have %g together", sum)
+	}
+}
