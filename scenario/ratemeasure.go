@@ -10,8 +10,10 @@ func rateMeasure(r rig.Rate) measure {
 	meaning := r.Of()
 	m := measure{of: meaning.Of, symbol: meaning.Unit, above: true, most: mostOf[meaning.Of]}
 	switch r {
-	case rig.PistonPace, rig.ExtendedPace, rig.RotaryPace, rig.LayerDepth, rig.SitePace:
+	case rig.PistonPace, rig.ExtendedPace, rig.RotaryPace, rig.LayerDepth:
 		m.most = 10
+	case rig.OtherWork:
+		m.most, m.above = 10, false
 	case rig.StandsBetweenFills, rig.Barrels, rig.CatwalkRoom, rig.CoresBetweenSweeps:
 		return countMeasure
 	case rig.StandLength, rig.JointLength:

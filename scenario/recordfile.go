@@ -2,7 +2,6 @@ package scenario
 
 import (
 	"coredays/model/ground"
-	"coredays/model/spread"
 	"coredays/model/unit"
 )
 
@@ -10,7 +9,6 @@ import (
 
 type recordFile struct {
 	Version     text            `mapstructure:"version"`
-	SitePace    *spreadFile     `mapstructure:"site_pace"`
 	Eras        []eraFile       `mapstructure:"eras"`
 	PistonAlone text            `mapstructure:"piston_alone"`
 	NearShore   nearShoreFile   `mapstructure:"near_shore"`
@@ -42,6 +40,7 @@ type fromFile struct {
 }
 
 type workFile struct {
+	WithLeg   text          `mapstructure:"with_leg"`
 	WithWater text          `mapstructure:"with_water"`
 	WithDepth text          `mapstructure:"with_depth"`
 	Piston    sometimesFile `mapstructure:"piston"`
@@ -74,8 +73,8 @@ func readUnrecorded(name string, data []byte) (Unrecorded, Faults) {
 	c.said = decode(v, o, &f)
 	c.version(f.Version)
 	u := Unrecorded{
-		SitePace:    c.quantity("site_pace", f.SitePace, paceMeasure, spread.Quantity{}),
 		PistonAlone: c.number("piston_alone", f.PistonAlone, paceMeasure),
+		WithLeg:     c.number("work.with_leg", f.Work.WithLeg, shareMeasure),
 		WithWater:   c.number("work.with_water", f.Work.WithWater, powerMeasure),
 		WithDepth:   c.number("work.with_depth", f.Work.WithDepth, powerMeasure),
 	}

@@ -97,14 +97,14 @@ func (s *ship) homeTime(from voyage.Place) float64 {
 // leaveTime is the crew's estimate from now until the ship is under way, s.
 func (s *ship) leaveTime() float64 {
 	stand, floor := s.rateMedian(rig.StandLength), s.here.Floor
-	t := s.rateMedian(rig.Securing)
+	var t float64
 	if s.bit > 0 {
 		t += min(s.bit, floor)/stand/s.rateMedian(rig.Tripping) + s.rateMedian(rig.LayDown)
 	}
 	if s.inHole() {
 		t += s.moveTime(s.bit-floor) + s.rateMedian(rig.TopDrive) + s.fillTime()
 	}
-	return t * contingency
+	return (s.withOther(t) + s.rateMedian(rig.Securing)) * contingency
 }
 
 // fillTime is the crew's estimate of filling or plugging the hole in hand, s.
@@ -135,7 +135,7 @@ func (s *ship) backTime() float64 {
 	if !s.inHole() {
 		t += s.rateMedian(rig.TopDrive) + s.fillTime()
 	}
-	return t
+	return s.withOther(t)
 }
 
 // nextTakes is the crew's estimate of the next operation in a hole, s: a core, or a logging run.
@@ -150,7 +150,7 @@ func (s *ship) operationTakes() float64 {
 	h := s.planned()
 	if s.hole.depth < s.hole.aim {
 		layer := &s.here.Layers[s.layer(s.hole.depth)]
-		return (s.hole.aim-s.hole.depth)/s.v.Quantities[layer.Ahead].At(0) + (s.hole.aim-s.hole.depth)/s.rateMedian(rig.JointLength)*s.rateMedian(rig.Connection) + s.cycleTime(coring.APC)
+		return s.withOther((s.hole.aim-s.hole.depth)/s.v.Quantities[layer.Ahead].At(0)) + (s.hole.aim-s.hole.depth)/s.rateMedian(rig.JointLength)*s.rateMedian(rig.Connection) + s.cycleTime(coring.APC)
 	}
 	if s.hole.stage < len(h.Stages) {
 		return s.cycleTime(s.tool())

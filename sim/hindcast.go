@@ -2,7 +2,6 @@ package sim
 
 import (
 	"context"
-	"math"
 	"sync/atomic"
 
 	"coredays/model/activity"
@@ -61,9 +60,8 @@ func visits(ctx context.Context, v *voyage.Voyage, seed uint64, replications int
 }
 
 // visits does all there is to do at the first site, from the moment the ship is over it until all
-// pipe is on deck. The pipe was strapped and drifted before: few sites are the first of their leg.
+// pipe is on deck.
 func (s *ship) visits() {
-	s.drifted = math.Inf(1)
 	s.arrivesAt(voyage.SitePlace(s.v.Plan.Order[0]))
 	s.worksHere()
 }
@@ -73,7 +71,7 @@ func (s *ship) worksHere() {
 	for range mostSteps {
 		s.choose()
 		s.towards = voyage.ToPort
-		if s.item == nil && s.bit == 0 || s.clock > s.longest() {
+		if s.item == nil && s.bit == 0 && !s.otherWorkDue() || s.clock > s.longest() {
 			return
 		}
 		s.next().do(s)

@@ -34,6 +34,9 @@ func (s *ship) begins(seed uint64, replication int) {
 	s.tally.reset()
 	clear(s.bits)
 	s.depths.reset()
+	if s.v.Plan.Begun {
+		s.drifted, s.triedOut = math.Inf(1), true
+	}
 	s.luck = chance.Replication(seed, replication)
 	s.sea.firstAt = secondsIntoYear(s.v.Plan.Sails)
 	s.sea.begin(s.v, s.luck)

@@ -94,7 +94,7 @@ func (b *visitBook) replicate(s *ship, seed uint64, n int) {
 // visitFrom does a whole visit from so many seconds after sailing on, with a ship that has just
 // begun.
 func (s *ship) visitFrom(site int, at float64) (whole, first float64) {
-	s.clock = at
+	s.clock, s.triedOut = at, true // that comes once in any order
 	s.seaChanges()
 	s.arrivesAt(voyage.SitePlace(site))
 	s.worksHere()

@@ -19,7 +19,7 @@ import (
 
 // trialReplications is how often each site is sailed in a trial: the mean CRPS is then known to
 // 0.015 d against more of them, and differences between trials much better.
-const trialReplications = 40
+const trialReplications = 24
 
 // judged are the sites that figures are tried on.
 type judged struct {

@@ -5,6 +5,7 @@ import (
 	"math"
 	"testing"
 
+	"coredays/model/rig"
 	"coredays/model/score"
 	"coredays/scenario"
 )
@@ -12,7 +13,7 @@ import (
 // fingerprint is all that the knobs can move, as numbers of nine digits.
 func fingerprint(u scenario.Unrecorded) (text string) {
 	last := u.Eras[len(u.Eras)-1]
-	numbers := []float64{u.SitePace.Shape.Quantile(0.9), u.WithWater, u.WithDepth, last.Piston, last.Rotated, u.PistonAlone}
+	numbers := []float64{u.Ship.Rates[rig.OtherWork].Shape.Quantile(0.9), u.Ship.Rates[rig.OtherWork].Median(), u.Ship.Rates[rig.FirstSiteWork].Median(), u.WithWater, u.WithDepth, last.Piston, last.Rotated, u.PistonAlone}
 	for _, w := range u.Work {
 		numbers = append(numbers, w.Chance, w.Median, w.Factor)
 	}
@@ -50,7 +51,7 @@ func TestEveryKnobMovesSomethingAndOnlyWhenTurned(t *testing.T) {
 
 func TestTheRoundFiguresKnowNothingOfTheFit(t *testing.T) {
 	u := round()
-	if got := u.SitePace.Shape.Quantile(0.9); math.Abs(got-2) > 1e-9 {
+	if got := u.Ship.Rates[rig.OtherWork].Shape.Quantile(0.9); math.Abs(got-0.8) > 1e-9 {
 		t.Errorf("site pace factor %g, want the round 2", got)
 	}
 	if got := u.Work[scenario.RotaryHole]; got != (scenario.Sometimes{Chance: 0.4, Median: 24 * 3600, Factor: 3}) {

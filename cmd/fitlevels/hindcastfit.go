@@ -69,7 +69,7 @@ func (j judged) try(x []float64, from *setting, knob int) (*setting, error) {
 
 // sweeps and the first step, in units of the prior.
 const (
-	sweeps    = 3
+	sweeps    = 2
 	firstStep = 0.6
 )
 

@@ -7,6 +7,7 @@ import (
 	"coredays/model/coring"
 	"coredays/model/ground"
 	"coredays/model/record"
+	"coredays/model/rig"
 	shapes "coredays/model/spread"
 	"coredays/model/unit"
 	"coredays/scenario"
@@ -20,7 +21,9 @@ var knobs = []struct {
 	concerns func(s *record.Site) bool
 	turn     func(u *scenario.Unrecorded, by float64)
 }{
-	{"site pace, spread", 0.4, anySite, func(u *scenario.Unrecorded, by float64) { u.SitePace.Shape = wider(u.SitePace.Shape, by) }},
+	{"other work, spread", 0.3, anySite, func(u *scenario.Unrecorded, by float64) { turnRate(u, rig.OtherWork, wider, by) }},
+	{"other work", 0.5, anySite, func(u *scenario.Unrecorded, by float64) { turnRate(u, rig.OtherWork, times, by) }},
+	{"work at the first site", 0.5, func(s *record.Site) bool { return s.First }, func(u *scenario.Unrecorded, by float64) { turnRate(u, rig.FirstSiteWork, times, by) }},
 	{"rotary rate, below other ground", 0.1, rotaryCored, func(u *scenario.Unrecorded, by float64) { faster(&u.Ground[1], by) }},
 	{"rotary rate, from the sea floor", 0.1, rotaryCored, func(u *scenario.Unrecorded, by float64) { faster(&u.Ground[2], by) }},
 	{"rotary rate below other ground, spread", 0.4, rotaryCored, func(u *scenario.Unrecorded, by float64) { u.Ground[1].Rate.Shape = wider(u.Ground[1].Rate.Shape, by) }},
@@ -80,6 +83,10 @@ func timeOf(c scenario.UnrecordedClass) func(*scenario.Unrecorded, float64) {
 	return func(u *scenario.Unrecorded, by float64) { u.Work[c].Median *= math.Exp(by) }
 }
 
+func turnRate(u *scenario.Unrecorded, r rig.Rate, turn func(shapes.Shape, float64) shapes.Shape, by float64) {
+	u.Ship.Rates[r].Shape = turn(u.Ship.Rates[r].Shape, by)
+}
+
 func faster(g *ground.Lithology, by float64) { g.Rate.Shape = times(g.Rate.Shape, by) }
 
 // multiplied is a shape whose values are all multiplied.
@@ -121,7 +128,8 @@ func round() scenario.Unrecorded {
 	u.Eras = slices.Clone(u.Eras)
 	last := &u.Eras[len(u.Eras)-1]
 	last.Piston, last.Rotated = 1.1, 1.1
-	u.SitePace.Shape, _ = shapes.NewLognormal(1, 2)
+	u.Ship.Rates[rig.OtherWork].Shape, _ = shapes.NewLognormal(0.2, 3)
+	u.Ship.Rates[rig.FirstSiteWork].Shape, _ = shapes.NewLognormal(8*float64(unit.Hour), 3)
 	for i, factor := range []float64{1.6, 2, 2.5} {
 		u.Ground[i].Rate.Shape, _ = shapes.NewLognormal([]float64{33, 13, 12}[i]*perHour, factor)
 		u.Ground[i].Ahead.Shape, _ = shapes.NewLognormal([]float64{20, 10, 10}[i]*perHour, 1.6)

@@ -5,6 +5,7 @@ import (
 	"io"
 
 	"coredays/model/record"
+	"coredays/model/rig"
 	"coredays/model/score"
 	"coredays/scenario"
 )
@@ -92,8 +93,8 @@ func reportFigures(out io.Writer, x []float64) error {
 	if err := table(out, "Work not on record, by class of holes in the order of record.yaml", []string{"class", "chance %", "median h", "factor"}, rows); err != nil {
 		return err
 	}
-	last := u.Eras[len(u.Eras)-1]
-	_, err := fmt.Fprintf(out, "\nsite pace factor %.3g; powers of water %.2f, of depth %.2f; from 2004 piston %.0f %%, rotated %.0f %%; piston without other tools %.0f %%\n",
-		u.SitePace.Shape.Quantile(0.9), u.WithWater, u.WithDepth, 100*last.Piston, 100*last.Rotated, 100*u.PistonAlone)
+	last, other := u.Eras[len(u.Eras)-1], u.Ship.Rates[rig.OtherWork]
+	_, err := fmt.Fprintf(out, "\nother work %.3g %%, factor %.3g; powers of water %.2f, of depth %.2f; from 2004 piston %.0f %%, rotated %.0f %%; piston without other tools %.0f %%\n",
+		100*other.Median(), other.Shape.Quantile(0.9)/other.Median(), u.WithWater, u.WithDepth, 100*last.Piston, 100*last.Rotated, 100*u.PistonAlone)
 	return err
 }

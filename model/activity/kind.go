@@ -60,6 +60,7 @@ const (
 	Penetrometer
 	HeavyMud
 	CementPlug
+	OtherWork
 	Task
 	WholeTask
 	WaitForDate
@@ -138,6 +139,7 @@ var traits = [Kinds]Traits{
 	Penetrometer:    {"penetrometer run", Measuring, PistonCoring, Restart, OfMeasuring},
 	HeavyMud:        {"filling with heavy mud", Trips, AnySea, FinishFirst, OfLeaving},
 	CementPlug:      {"setting a cement plug", Trips, RotaryCoring, FinishFirst, OfLeaving},
+	OtherWork:       {"other work on site", Other, Tripping, Pause, OfOtherWork},
 	Task:            {"task", Other, FreeTask, Pause, OfTasks},
 	WholeTask:       {"task, uninterrupted", Other, FreeTask, Restart, OfTasks},
 	WaitForDate:     {"waiting for the date", Other, AnySea, Pause, OfTasks},

@@ -26,6 +26,8 @@ type Plan struct {
 	Sites    []Site
 	Order    []int // indices into Sites in the order of the visits, primary and alternate
 	Before   []Precedence
+	// Begun: sites were drilled before on this expedition: pipe is measured, rig and tools are tried out.
+	Begun bool
 	// NoTrouble: nothing breaks, sticks or is lost but to the sea.
 	NoTrouble bool
 	// Where tells file and line of all that the scenario states, by its path such as "sites[0].cap"; in
@@ -145,6 +147,7 @@ type Task struct {
 	Takes         spread.Quantity
 	SeaLimit      unit.Length // significant wave height, 0 for none
 	Interruptible bool        // pauses in a rough sea rather than beginning again
+	Kind          string      // tasks of a kind share the luck of the expedition; "" for a kind of its own
 }
 
 // Refusal is the rule by which a piston corer is given up.
