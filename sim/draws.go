@@ -36,7 +36,7 @@ var (
 func (s *ship) draw(id voyage.Quantity) float64 {
 	q := &s.v.Quantities[id]
 	if q.Fixed || s.median {
-		return q.At(0)
+		return q.Median
 	}
 	d := &s.drawn[id]
 	if !d.known || d.place != s.place {

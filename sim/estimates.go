@@ -57,8 +57,8 @@ func speedTo(v *voyage.Voyage, from, to voyage.Place) float64 {
 
 // inWaves is the share of her calm speed that a ship makes in waves of a height.
 func inWaves(v *voyage.Voyage, height float64) float64 {
-	above := max(0, height-v.Quantities[rig.SlowdownFrom].At(0))
-	return max(slowest, 1-v.Quantities[rig.SlowdownPerMetre].At(0)*above)
+	above := max(0, height-v.Quantities[rig.SlowdownFrom].Median)
+	return max(slowest, 1-v.Quantities[rig.SlowdownPerMetre].Median*above)
 }
 
 // trust is the weight of the estimates against what the crew has seen, s of finished items: after
@@ -150,7 +150,7 @@ func (s *ship) operationTakes() float64 {
 	h := s.planned()
 	if s.hole.depth < s.hole.aim {
 		layer := &s.here.Layers[s.layer(s.hole.depth)]
-		return s.withOther((s.hole.aim-s.hole.depth)/s.v.Quantities[layer.Ahead].At(0)) + (s.hole.aim-s.hole.depth)/s.rateMedian(rig.JointLength)*s.rateMedian(rig.Connection) + s.cycleTime(coring.APC)
+		return s.withOther((s.hole.aim-s.hole.depth)/s.v.Quantities[layer.Ahead].Median) + (s.hole.aim-s.hole.depth)/s.rateMedian(rig.JointLength)*s.rateMedian(rig.Connection) + s.cycleTime(coring.APC)
 	}
 	if s.hole.stage < len(h.Stages) {
 		return s.cycleTime(s.tool())
@@ -175,7 +175,7 @@ func (s *ship) cycleTime(t coring.Tool) float64 {
 	}
 	layer := &s.here.Layers[s.layer(s.hole.depth)]
 	return s.rateMedian(rotatedPace(t))*(3*s.bottom()/s.rateMedian(rotatedWire(t))+s.rateMedian(handling[t])) +
-		float64(t.Stroke())/s.v.Quantities[layer.Rate].At(0) + s.rateMedian(rig.Connection)
+		float64(t.Stroke())/s.v.Quantities[layer.Rate].Median + s.rateMedian(rig.Connection)
 }
 
 // heldStill is the crew's estimate of how long the next core of a piston tool is held still for what is measured, s.

@@ -24,7 +24,7 @@ func bringsOther(k activity.Kind) bool {
 // otherWorkDue: there was work that brings other work since it was done last.
 func (s *ship) otherWorkDue() bool {
 	share := &s.v.Quantities[rig.OtherWork]
-	none := share.Fixed && share.At(0) == 0
+	none := share.Fixed && share.Median == 0
 	return s.here != nil && (s.otherLeft > 0 || s.handled > 0 && !none)
 }
 

@@ -25,7 +25,7 @@ type search struct {
 	finalists  int
 }
 
-var usual = search{few: 720, kept: 400, reckonings: 200, beam: widestBeam, least: 8, perStage: 4, finalists: 16}
+var usual = search{few: 720, kept: 400, reckonings: 100, beam: widestBeam, least: 8, perStage: 4, finalists: 16}
 
 // growth is how many times more replications a stage has than the one before.
 const growth = 4
@@ -97,7 +97,7 @@ func (h *hunt) choose(ctx context.Context) {
 		return
 	}
 	book := newVisitBook(ctx, h.v, h.seed, h.reckonings, h.run.Workers)
-	reckoned, dropped := book.reckonOrders(ctx, h.rules, h.beam)
+	reckoned, dropped := book.reckonOrders(ctx, h.rules, h.beam, h.run.Workers)
 	h.found.Allowed, h.found.Reckoned, h.found.Uncounted = len(reckoned), len(reckoned), dropped
 	if len(reckoned) == 0 {
 		return

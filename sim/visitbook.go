@@ -36,7 +36,7 @@ func newVisitBook(ctx context.Context, v *voyage.Voyage, seed uint64, replicatio
 	for n := range v.Sites {
 		b.whole[n], b.first[n] = make([]float32, replications*b.days), make([]float32, replications*b.days)
 		b.estimate = append(b.estimate, firstRank(v, n, guess))
-		b.home = append(b.home, guess.leg[voyage.SitePlace(n)][voyage.ToPort]*contingency+v.Quantities[rig.Pilotage].At(0))
+		b.home = append(b.home, guess.leg[voyage.SitePlace(n)][voyage.ToPort]*contingency+v.Quantities[rig.Pilotage].Median)
 	}
 	b.legs = passages(v)
 	b.fill(ctx, seed, workers)
@@ -158,4 +158,4 @@ func (b *visitBook) takes(page [][]float32, site, replication int, at float64) f
 }
 
 // pilotage in and out of a port, s.
-func (b *visitBook) pilotage() float64 { return b.v.Quantities[rig.Pilotage].At(0) }
+func (b *visitBook) pilotage() float64 { return b.v.Quantities[rig.Pilotage].Median }

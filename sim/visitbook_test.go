@@ -29,7 +29,7 @@ func TestTheVisitBookReckonsWhatTheShipSails(t *testing.T) {
 		p.Sites[1].Hanging = true
 		v := compiled(t, p)
 		book := newVisitBook(context.Background(), v, 1, 2, 1)
-		reckoned, _ := book.reckonOrders(context.Background(), orderRulesOf(v), widestBeam)
+		reckoned, _ := book.reckonOrders(context.Background(), orderRulesOf(v), widestBeam, 1)
 		for _, r := range reckoned {
 			s := newShip(v.InOrder(r.order))
 			s.begins(1, 0)
