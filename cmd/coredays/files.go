@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"runtime"
 	"runtime/debug"
 
 	"github.com/spf13/cobra"
@@ -131,3 +132,7 @@ func program() string {
 	}
 	return "coredays " + version
 }
+
+// machine is the program with what else may change the last digit of a result: the compiler and the kind of
+// processor.
+func machine() string { return program() + ", " + runtime.Version() + ", " + runtime.GOARCH }

@@ -9,6 +9,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/model/listing"
 	"coredays/sim"
 )
 
@@ -18,9 +19,10 @@ func newMerge() *cobra.Command {
 		Use:   "merge PART…",
 		Short: "The shares of a simulation put together: the same answer as from one machine",
 		Long: `Merge puts together what "coredays simulate --shard" wrote on several machines, and gives the answer
-that one machine would have given, to the last digit. It reads the scenario again from where it was, and
-sails one replication of each share again: that it comes out the same shows that scenario, program and
-kind of machine are the same.`,
+that one machine would have given, to the last digit. It reads the scenario again from where it was. A share
+that is damaged, or of a plan that differs from it in any figure, of the ship and the records too, is refused,
+with what differs. One replication of each share is sailed again: that it comes out the same shows that program
+and kind of machine are the same.`,
 		Example: `  coredays simulate plan.yaml --shard 1/2 --part one.part && coredays simulate plan.yaml --shard 2/2 --part two.part && coredays merge one.part two.part --json result.json`,
 		Args:    taking(1, 1_000_000, "the parts that were sailed"),
 		RunE: func(c *cobra.Command, args []string) error {
@@ -37,10 +39,11 @@ func (s *simulation) merge(ctx context.Context, paths []string, stdout, stderr i
 	if err := s.misused(); err != nil {
 		return err
 	}
-	call, parts, err := readParts(paths)
+	shares, err := readParts(paths)
 	if err != nil {
 		return fault{err}
 	}
+	call := shares[0].Call
 	s.settings, s.anyway = call.Settings, call.Anyway
 	p, err := s.prepare(call.Scenario)
 	if errors.Is(err, fs.ErrNotExist) {
@@ -49,12 +52,25 @@ func (s *simulation) merge(ctx context.Context, paths []string, stdout, stderr i
 	if err != nil {
 		return err
 	}
-	results, err := sim.Join(p.v, parts)
-	if err == nil && results.Replications() < call.Replications {
-		err = fmt.Errorf("replications %d to %d are in no part", results.Replications(), call.Replications-1)
-	}
+	results, err := joined(p, shares)
 	if err != nil {
 		return fault{err}
 	}
 	return s.conclude(ctx, p, results, sim.Run{Seed: call.Seed, Replications: call.Replications}, stdout, stderr)
+}
+
+// joined puts the shares together that are of the plan as it stands here and now.
+func joined(p *prepared, shares []*partFile) (*sim.Results, error) {
+	if what := inWhatPlansDiffer(shares[0].Plan, listing.Of(p.v.Plan)); what != "" {
+		return nil, fmt.Errorf("%s is not the plan that was sailed (the one is the shares', the other the file's now): %s", p.v.Plan.File, what)
+	}
+	var parts []sim.Part
+	for _, share := range shares {
+		parts = append(parts, share.Part)
+	}
+	results, err := sim.Join(p.v, parts)
+	if err == nil && results.Replications() < shares[0].Call.Replications {
+		err = fmt.Errorf("replications %d to %d are in no part", results.Replications(), shares[0].Call.Replications-1)
+	}
+	return results, err
 }

@@ -10,6 +10,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/model/listing"
 	"coredays/output"
 	"coredays/sim"
 )
@@ -69,7 +70,7 @@ func (s *simulation) sailShare(ctx context.Context, p *prepared, run sim.Run, st
 		fmt.Fprintf(stderr, "Stopped: %s was not written.\n", s.shard.part)
 		return errInterrupted
 	}
-	file := partFile{Schema: partSchema, Call: partCall{p.args, s.settings, s.anyway, run.Seed, all}, Part: *part}
+	file := partFile{Call: partCall{p.args, s.settings, s.anyway, run.Seed, all}, Program: machine(), Plan: listing.Of(p.v.Plan), Part: *part}
 	if err := writeTo("part", s.shard.part, file.write); err != nil {
 		return fault{err}
 	}
