@@ -34,6 +34,23 @@ func (i *inspector) pistons(s *voyage.Site, item *voyage.Item) {
 	}
 }
 
+// idleStages looks at tools that go on where a piston corer is refused, and end above where that may be: they core
+// nothing then.
+func (i *inspector) idleStages(s *voyage.Site, item *voyage.Item) {
+	stages := item.Hole.Stages
+	for n := 1; n < len(stages); n++ {
+		before, stage := stages[n-1], stages[n]
+		if !before.ToRefusal || stage.ToRefusal || len(s.Site.Layers) == 0 {
+			continue
+		}
+		if early := i.refusalDepth(s, before.With, 0.9); float64(stage.To) <= early {
+			i.note(Finding{Site: s.Name, Hole: item.Name, What: fmt.Sprintf("%s cores at all after %s to refusal", stage.With, before.With), Verdict: Caution,
+				Value: float64(stage.To), Limit: min(early, float64(s.Site.Deepest())), Unit: "mbsf",
+				Source: "it does only where the piston corer is refused above its depth, which not one time in ten it is: force balance of the stroke in ground that one in ten is stronger than"})
+		}
+	}
+}
+
 const (
 	leastStroke = 0.3  // m, into any sea floor by the pipe's weight, from memory; as in the simulation
 	whole       = 0.95 // share of the full stroke below which a stroke is incomplete, common practice
