@@ -90,7 +90,7 @@ func TestARowWithTooFewCellsIsListed(t *testing.T) {
 
 func TestATableWithoutAColumnSaysWhich(t *testing.T) {
 	_, _, err := ReadHoles("holes.csv", strings.NewReader("program,leg\n"))
-	if err == nil || !strings.Contains(err.Error(), "holes.csv: the heading has no column site, hole") {
+	if err == nil || !strings.Contains(err.Error(), "holes.csv:1: the heading has no column site, hole") {
 		t.Errorf("error %v", err)
 	}
 }
