@@ -142,7 +142,7 @@ func openRecord(path string) (*sea.Likeness, error) {
 	defer file.Close()
 	record, err := sea.ReadRecord(file)
 	if err != nil {
-		return nil, fmt.Errorf("%s: %w", path, err)
+		return nil, scenario.RecordFault(path, err)
 	}
 	likeness, err := sea.NewLikeness(record, filepath.Base(path))
 	if err != nil {

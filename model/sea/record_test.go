@@ -37,6 +37,8 @@ func TestBadRowsAreLeftOutAndReportedWithTheirLine(t *testing.T) {
 		{"no order", []string{"2012-01-03T02:00Z,2", "2012-01-03T01:00Z,2.1", "2012-01-03T03:00Z,2.2"}, map[Trouble]Finding{Unordered: {1, first + 1}}},
 		{"a frozen day", hours("2012-01-02", 25, func(int) float64 { return 2.345 }), map[Trouble]Finding{Frozen: {25, first}}},
 		{"half a frozen day", hours("2012-01-02", 12, func(int) float64 { return 2.345 }), nil},
+		{"a decimal comma between commas", []string{"2012-01-02T00:00Z,2,31", "2012-01-02T01:00Z,2.4,", "2012-01-02T02:00Z,2.5, ,"}, map[Trouble]Finding{Overfull: {1, first}}},
+		{"a quotation mark without its second", []string{"2012-01-02T00:00Z,\"2.3", "2012-01-02T01:00Z,2.4"}, map[Trouble]Finding{Torn: {1, first}}},
 		{"a remark and an empty line", []string{"# tended on Tuesday", ""}, nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -144,7 +146,7 @@ func TestARecordThatCannotBeUsedSaysWhy(t *testing.T) {
 		return text.String()
 	}
 	for name, c := range map[string]struct{ text, want string }{
-		"nothing":       {"", "no line of headings"},
+		"nothing":       {"", "the file is empty"},
 		"no headings":   {"2012-01-01T00:00Z,2\n", "no line of headings"},
 		"no height":     {"time,wind\n2012-01-01T00:00Z,2\n", "no line of headings"},
 		"no rows":       {"time,hs\n", "no row has both"},
