@@ -198,3 +198,18 @@ func TestSharesOfNumbersArePartsOfTheDrivers(t *testing.T) {
 		t.Errorf("numbers have %g together", sum)
 	}
 }
+
+// A sea of 2 m on average with a standard deviation of 1 m is lognormal with sigma² = ln 1.25: even 2/√1.25 = 1.789 m,
+// one in ten below 0.976 m, one in ten above 3.277 m.
+func TestTheSeaIsToldAsTheLognormalOfItsMoments(t *testing.T) {
+	v := plainVoyage(t)
+	for m := range 12 {
+		v.Plan.Sites[0].Climate.Mean[m], v.Plan.Sites[0].Climate.Variation[m] = 2, 0.5
+	}
+	e := named(t, basis.Of(v), "significant wave height, February")
+	for what, c := range map[string][2]float64{"low": {e.Low, 0.976}, "even": {e.Mid, 1.789}, "high": {e.High, 3.277}} {
+		if math.Abs(c[0]-c[1]) > 0.001 {
+			t.Errorf("%s %.4f m, by hand %g m", what, c[0], c[1])
+		}
+	}
+}

@@ -78,7 +78,7 @@ func TestTheFirstOfTwoHeightsAtOneTimeCounts(t *testing.T) {
 	near(t, "height, m", float64(r.Heights[len(r.Heights)-2]), 2, 1e-6)
 }
 
-// The 3-hour mean of 1, 2, 6 is 3; at the ends of a gap two of three hours do.
+// The 3-hour mean of 1, 2, 6 is 3, that of 2, 6, 6 an hour later 14/3; at the ends of a gap two of three hours do.
 func TestHeightsAreMeansOfThreeHoursAndShortGapsAreFilled(t *testing.T) {
 	rows := []string{"2012-02-02T00:00Z,1", "2012-02-02T01:00Z,2", "2012-02-02T02:00Z,6", "2012-02-02T03:00Z,6", "2012-02-02T07:00Z,6", "2012-02-02T08:00Z,6",
 		"2012-02-02T13:00Z,4", "2012-02-02T14:00Z,4"}
@@ -88,6 +88,7 @@ func TestHeightsAreMeansOfThreeHoursAndShortGapsAreFilled(t *testing.T) {
 	}
 	from := len(r.Heights) - 15
 	near(t, "mean of three", float64(r.Heights[from+1]), 3, 1e-6)
+	near(t, "mean of the three an hour later", float64(r.Heights[from+2]), 14.0/3, 1e-6)
 	near(t, "in a gap of three hours", float64(r.Heights[from+5]), 6, 1e-5)
 	near(t, "at the end of a gap of four", float64(r.Heights[from+8]), 6, 1e-5)
 	if h := r.Heights[from+11]; h == h {
