@@ -51,7 +51,7 @@ func TestEveryKnobMovesSomethingAndOnlyWhenTurned(t *testing.T) {
 
 func TestTheRoundFiguresKnowNothingOfTheFit(t *testing.T) {
 	u := round()
-	if got := u.Ship.Rates[rig.OtherWork].Shape.Quantile(0.9); math.Abs(got-0.8) > 1e-9 {
+	if got := u.Ship.Rates[rig.OtherWork].Shape.Quantile(0.9); math.Abs(got-0.48) > 1e-9 {
 		t.Errorf("site pace factor %g, want the round 2", got)
 	}
 	if got := u.Work[scenario.RotaryHole]; got != (scenario.Sometimes{Chance: 0.4, Median: 24 * 3600, Factor: 3}) {
@@ -67,11 +67,16 @@ func TestLegsAreNeverTornByAFold(t *testing.T) {
 	}
 }
 
-// Forecasts 0, 1, … 9 of facts in their midst: inside every band, so that 49 and 16 points are too much.
-func TestBandsThatHoldTooMuchCost(t *testing.T) {
+// Forecasts 0, 1, … 9 of facts in their midst: in no tail, so that two tenths and two quarters are missing, for each
+// class alike; of facts below all: in the low ones.
+func TestTailsThatHoldTooLittleOrTooMuchCost(t *testing.T) {
 	f := score.Forecast{0, 1, 2, 3, 4, 5, 6, 7, 8, 9}
-	cases := []score.Case{{Group: "a", Actual: 4.5, Forecast: f}}
-	if got, want := lossOf(cases), f.CRPS(4.5)+calibration*(0.49*0.49+0.16*0.16); math.Abs(got-want) > 1e-12 {
+	cases := []score.Case{{Actual: 4.5, Forecast: f}, {Actual: 4.5, Forecast: f}, {Actual: -1, Forecast: f}}
+	class := func(i int) string { return []string{"a", "a", "b"}[i] }
+	midst := 2*0.08*0.08 + 2*0.245*0.245
+	below := 0.92*0.92 + 0.755*0.755 + 0.245*0.245 + 0.08*0.08
+	want := (2*(f.CRPS(4.5)+calibration*midst) + f.CRPS(-1) + calibration*below) / 3
+	if got := lossOf(cases, class); math.Abs(got-want) > 1e-12 {
 		t.Errorf("loss %g, want %g", got, want)
 	}
 }
@@ -93,8 +98,9 @@ func TestTheExtractTellsANarrowForecast(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if b := lossOf(cases); b <= lossOf(even) {
-		t.Errorf("loss of a narrow forecast %.3f, of the round figures %.3f", b, lossOf(even))
+	one := func(int) string { return "all" }
+	if b := lossOf(cases, one); b <= lossOf(even, one) {
+		t.Errorf("loss of a narrow forecast %.3f, of the round figures %.3f", b, lossOf(even, one))
 	}
 }
 
