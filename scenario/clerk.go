@@ -18,6 +18,7 @@ type clerk struct {
 	said     []string // paths about which nothing more need be said
 	warnings []string
 	records  map[string]*sea.Likeness // of the sea, by path
+	reads    []string                 // paths of the files that the scenario names
 }
 
 // fault notes what is wrong at a path unless the decoder has said so.
@@ -56,6 +57,7 @@ func (c *clerk) name(path string, t text) string {
 	case strings.TrimSpace(t.value) == "":
 		c.fault(path, t.value, "a name that is not empty")
 	}
+	c.readable(path, strings.TrimSpace(t.value), mostName)
 	return strings.TrimSpace(t.value)
 }
 
@@ -64,7 +66,11 @@ func (c *clerk) words(path string, t text, missing string) string {
 	if !t.given {
 		return missing
 	}
-	return c.name(path, t)
+	if t.bare || strings.TrimSpace(t.value) == "" {
+		return c.name(path, t)
+	}
+	c.readable(path, strings.TrimSpace(t.value), mostText)
+	return strings.TrimSpace(t.value)
 }
 
 // choice is one of the names, the first where none is given.
@@ -111,6 +117,9 @@ func because(wanted string, err error) string { return fmt.Sprintf("%s (this %v)
 func (c *clerk) moment(path string, t text) time.Time {
 	for _, layout := range []string{time.RFC3339, "2006-01-02T15:04Z07:00"} {
 		if m, err := time.Parse(layout, t.value); err == nil {
+			if y := m.UTC().Year(); y < firstYear || y > lastYear {
+				c.fault(path, t.value, fmt.Sprintf("a year from %d to %d", firstYear, lastYear))
+			}
 			return m.UTC()
 		}
 	}

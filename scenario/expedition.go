@@ -24,6 +24,7 @@ func (c *clerk) expedition(f expeditionFile) *plan.Plan {
 		Ship:    ship.Ship,
 	}
 	p.Ship.Rates = c.rates("rates", f.Rates, ship.Rates)
+	c.repairable(f, p.Ship.Rates)
 	p.Ship.Limits = c.limits("limits", f.Limits, ship.Limits)
 	p.Ship.Storm = c.storm("storm", f.Storm, ship.Storm)
 	p.Ship.Strings = slices.Clone(ship.Strings)
@@ -39,6 +40,7 @@ func (c *clerk) expedition(f expeditionFile) *plan.Plan {
 		c.warn("trouble is off: no breakdowns, no stuck pipe, no lost cores or holes but those lost to the sea")
 	}
 	p.Sites = c.sites(f.Sites, ship)
+	c.timed(p, f.Sites)
 	p.Order = c.order(f, p.Sites)
 	p.Before = c.precedences(f, p)
 	if len(c.faults) == 0 {

@@ -43,14 +43,21 @@ func inPeoplesUnit(f form, values map[string]float64, m measure, err error) stri
 // rare is a probability beyond those that are ever drawn.
 const rare = 1e-10
 
+// seldom is how often a value may lie beyond what can be meant: a spread without bounds reaches anywhere now and then.
+const seldom = 0.01
+
 // possible refuses a shape that reaches values that the quantity can't have.
 func (c *clerk) possible(path string, shape spread.Shape, m measure, words string) spread.Shape {
 	low, high := shape.Quantile(rare), shape.Quantile(1-rare)
 	switch {
-	case !(low >= m.least) || m.above && low == m.least:
+	case !(low >= min(m.least, 0)) || m.above && low == m.least:
 		c.fault(path, words, "a spread that stays "+m.limits())
+	case shape.Quantile(seldom) < m.least:
+		c.fault(path, words, fmt.Sprintf("a narrower spread, or one with lowest: one value in a hundred is below %s, the least that can be meant", m.tell(m.least)))
 	case m.chance() && high > m.most:
 		c.fault(path, words, "a spread that stays "+m.limits()+", which this one does not at its upper end")
+	case !m.chance() && shape.Quantile(1-seldom) > m.most:
+		c.fault(path, words, fmt.Sprintf("a narrower spread, or one with highest: one value in a hundred is above %s, the most that can be meant", m.tell(m.most)))
 	case !(high <= math.MaxFloat32):
 		c.fault(path, words, "a spread that is not as wide as this")
 	default:

@@ -13,7 +13,8 @@ func (r siteReader) items() []plan.Item {
 	if len(r.file.Holes) == 0 {
 		r.fault(r.at("holes"), "", "at least one hole or task")
 	}
-	for i, f := range r.file.Holes {
+	r.fewEnough(r.at("holes"), len(r.file.Holes), mostItems, "holes and tasks at a site")
+	for i, f := range r.file.Holes[:min(len(r.file.Holes), mostItems)] {
 		path := at(r.at("holes"), i)
 		item := r.item(path, f)
 		same := func(other plan.Item) bool { return other.Name == item.Name && item.Name != "" }

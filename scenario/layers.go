@@ -10,11 +10,12 @@ import (
 func (r siteReader) layers() []ground.Layer {
 	var layers []ground.Layer
 	last := unit.Depth(0)
-	for i, f := range r.file.Layers {
+	r.fewEnough(r.at("layers"), len(r.file.Layers), mostLayers, "layers")
+	for i, f := range r.file.Layers[:min(len(r.file.Layers), mostLayers)] {
 		path := at(r.at("layers"), i)
 		bottom := unit.Depth(r.number(join(path, "bottom"), f.Bottom, depthMeasure))
 		if bottom > 0 && bottom <= last {
-			r.fault(join(path, "bottom"), f.Bottom.value, "deeper than the layer above, "+last.Tell())
+			r.fault(join(path, "bottom"), f.Bottom.value, "deeper than the layer above, "+exactly(last))
 		}
 		last = max(last, bottom)
 		layers = append(layers, ground.Layer{Bottom: bottom, Lithology: r.altered(path, f, r.byStrength(path, f, r.lithologyOf(path, f)))})

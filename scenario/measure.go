@@ -27,10 +27,11 @@ var (
 	depthMeasure      = measure{of: unit.OfDepth, symbol: "mbsf", above: true, most: 9000} // beyond any riserless string: ODP TN31 drillship sheet gives 8385 m with the water
 	waterMeasure      = measure{of: unit.OfLength, symbol: "m", above: true, most: 11_000} // the deepest trench is about 10.9 km, from memory
 	offsetMeasure     = measure{of: unit.OfLength, symbol: "m", such: "3 m", most: 9.5}    // a core: more would leave a gap
-	seaDaysMeasure    = measure{of: unit.OfDuration, symbol: "d", such: "56 d", above: true, most: 400 * float64(unit.Day)}
-	capMeasure        = seaDaysMeasure
+	seaDaysMeasure    = measure{of: unit.OfDuration, symbol: "d", such: "56 d", least: 0.25 * float64(unit.Day), most: 400 * float64(unit.Day)}
+	capMeasure        = measure{of: unit.OfDuration, symbol: "h", such: "9 d", least: 3 * float64(unit.Hour), most: 400 * float64(unit.Day)} // less than positioning and securing take
 	inPortMeasure     = measure{of: unit.OfDuration, symbol: "d", such: "5 d", most: 100 * float64(unit.Day)}
-	everyMeasure      = measure{of: unit.OfDuration, symbol: "d", such: "20 d", above: true, most: 1e4 * float64(unit.Day)}
+	everyMeasure      = measure{of: unit.OfDuration, symbol: "h", such: "20 d", least: 6 * float64(unit.Hour), most: 1e4 * float64(unit.Day)}
+	lastsMeasure      = measure{of: unit.OfDuration, symbol: "h", such: "2 d", least: 0.5 * float64(unit.Hour), most: 100 * float64(unit.Day)}
 	taskMeasure       = measure{of: unit.OfDuration, symbol: "h", such: "30 h", above: true, most: 100 * float64(unit.Day)}
 	heightMeasure     = measure{of: unit.OfLength, symbol: "m", such: "3 m", above: true, most: 30}
 	overpullMeasure   = measure{of: unit.OfForce, symbol: "klbf", above: true, most: 2e6} // 450 klbf

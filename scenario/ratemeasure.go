@@ -1,6 +1,8 @@
 package scenario
 
 import (
+	"slices"
+
 	"coredays/model/rig"
 	"coredays/model/unit"
 )
@@ -13,7 +15,7 @@ func rateMeasure(r rig.Rate) measure {
 	case rig.PistonPace, rig.ExtendedPace, rig.RotaryPace, rig.LayerDepth:
 		m.most = 10
 	case rig.OtherWork:
-		m.most, m.above = 10, false
+		m.most, m.above = 20, false
 	case rig.StandsBetweenFills, rig.Barrels, rig.CatwalkRoom, rig.CoresBetweenSweeps:
 		return countMeasure
 	case rig.StandLength, rig.JointLength:
@@ -23,7 +25,15 @@ func rateMeasure(r rig.Rate) measure {
 	case rig.ForecastHorizon, rig.ForecastSkill:
 		m.single = true
 	case rig.BreakdownEvery:
-		m.most = 1e4 * float64(unit.Day) // as good as never
+		m.least, m.most, m.above = 12*float64(unit.Hour), 1e4*float64(unit.Day), false // as good as never
+	case rig.RigServiceEvery, rig.BitLife:
+		m.least, m.most, m.above = float64(unit.Hour), 100*float64(unit.Day), false
+	}
+	if slices.Contains(eachCore, r) {
+		m.most = float64(unit.Day)
+	}
+	if least, stated := leastOf[r]; stated {
+		m.least, m.above = least, false
 	}
 	if meaning.Of == unit.OfDuration && r != rig.BreakdownEvery && r != rig.RigServiceEvery && r != rig.BitLife && r != rig.ForecastHorizon {
 		m.above = false
@@ -34,10 +44,27 @@ func rateMeasure(r rig.Rate) measure {
 	return m
 }
 
+// eachCore are times that come with each core or each joint: none takes a day.
+var eachCore = []rig.Rate{rig.Strapping, rig.Filling, rig.PistonHandling, rig.HalfPistonHandling, rig.ExtendedHandling, rig.RotaryHandling, rig.Shot, rig.CorePull,
+	rig.OrientationWait, rig.Connection, rig.Bench, rig.CatwalkTime, rig.LaboratoryTime}
+
+// leastOf is the smallest value of rates that something is divided by: below them a thing takes longer than any
+// expedition.
+var leastOf = map[rig.Rate]float64{
+	rig.SailingSpeed: 1 * 1852.0 / 3600, rig.HangingSpeed: 0.05 * 1852.0 / 3600, // m/s
+	rig.Tripping: 1.0 / 3600, rig.TrippingInHole: 0.5 / 3600, // stands/s
+	rig.PistonWire: 0.1, rig.ExtendedWire: 0.1, rig.RotaryWire: 0.1, rig.LoggingWire: 0.1, rig.CameraSpeed: 0.02, // m/s
+	rig.LoggingSpeed: 20.0 / 3600,           // m/s
+	rig.StandLength:  5, rig.JointLength: 3, // m
+	rig.LineWork:   1e8, // J
+	rig.LayerDepth: 0.1,
+	rig.PistonPace: 0.1, rig.ExtendedPace: 0.1, rig.RotaryPace: 0.1,
+}
+
 // mostOf is the largest value of a figure by dimension.
 var mostOf = map[unit.Dimension]float64{
 	unit.OfLength:     11_000,
-	unit.OfDuration:   100 * float64(unit.Day),
+	unit.OfDuration:   20 * float64(unit.Day),
 	unit.OfSpeed:      20, // m/s
 	unit.OfForce:      1e7,
 	unit.OfMass:       2e6,

@@ -76,6 +76,7 @@ func read(v *viper.Viper, o *outline) *plan.Plan {
 	var f expeditionFile
 	c.said = decode(v, o, &f)
 	p := c.expedition(f)
+	p.Reads = c.reads
 	p.Where = o.places(v.AllSettings(), "", map[string]string{})
 	return p
 }

@@ -33,6 +33,7 @@ func (c *clerk) likeness(name string) (*sea.Likeness, error) {
 	if l := c.records[path]; l != nil {
 		return l, nil
 	}
+	c.reads = append(c.reads, path)
 	file, err := os.Open(path)
 	if err != nil {
 		return nil, fmt.Errorf("can't be read: %w", err)

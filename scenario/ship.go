@@ -33,6 +33,7 @@ func (c *clerk) ship(t text) vessel {
 	if !filepath.IsAbs(path) {
 		path = filepath.Join(filepath.Dir(c.file), path)
 	}
+	c.reads = append(c.reads, path)
 	data, err := readFile(path)
 	if err != nil {
 		c.fault("ship", name, builtInShip+", or the path of a ship file ("+err.Error()+")")

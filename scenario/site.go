@@ -11,6 +11,8 @@ func (c *clerk) sites(given []siteFile, ship vessel) []plan.Site {
 	if len(given) == 0 {
 		c.fault("sites", "", "at least one site")
 	}
+	c.fewEnough("sites", len(given), mostSites, "sites")
+	given = given[:min(len(given), mostSites)]
 	sites := make([]plan.Site, len(given))
 	seen := map[string]bool{}
 	for i, f := range given {
@@ -40,7 +42,8 @@ func (r siteReader) read() {
 	f, s := r.file, r.site
 	s.Name = r.name(r.at("name"), f.Name)
 	s.Position = r.position(r.at("position"), f.Position)
-	for i, via := range f.Via {
+	r.fewEnough(r.at("via"), len(f.Via), mostVia, "waypoints")
+	for i, via := range f.Via[:min(len(f.Via), mostVia)] {
 		s.Via = append(s.Via, r.position(at(r.at("via"), i), via))
 	}
 	s.WaterDepth = r.waterDepth()
@@ -75,11 +78,13 @@ func (r siteReader) unusable() plan.Unusable {
 		return plan.Unusable{}
 	}
 	path := r.at("unusable")
-	return plan.Unusable{
+	u := plan.Unusable{
 		Because: r.name(join(path, "because"), f.Because),
 		Every:   r.quantity(join(path, "every"), f.Every, everyMeasure, spread.Quantity{}),
-		Lasts:   r.quantity(join(path, "lasts"), f.Lasts, taskMeasure, spread.Quantity{}),
+		Lasts:   r.quantity(join(path, "lasts"), f.Lasts, lastsMeasure, spread.Quantity{}),
 	}
+	r.closedTooLong(path, u)
+	return u
 }
 
 // waterDepth is the depth below sea level.

@@ -14,8 +14,9 @@ func (r siteReader) stages(path string, f itemFile, h *plan.Hole) {
 		r.fault(join(path, "core"), "", "a tool and how far it goes, such as {with: APC, to: refusal}, or drill_ahead_to")
 	}
 	r.reachable(join(path, "drill_ahead_to"), f.DrillAheadTo, h.DrillAheadTo)
+	r.fewEnough(join(path, "core"), len(f.Core), mostStages, "tools one after the other")
 	depth := h.DrillAheadTo
-	for i, s := range f.Core {
+	for i, s := range f.Core[:min(len(f.Core), mostStages)] {
 		inner := at(join(path, "core"), i)
 		stage := plan.Stage{With: r.tool(join(inner, "with"), s.With)}
 		r.follows(join(inner, "with"), stage.With, h)
@@ -59,7 +60,7 @@ func (r siteReader) target(path string, t text, stage *plan.Stage, from unit.Dep
 	if t.value != "refusal" {
 		stage.To = unit.Depth(r.number(path, t, depthMeasure))
 		if stage.To > 0 && stage.To <= from {
-			r.fault(path, t.value, "deeper than what comes before in the hole, "+from.Tell())
+			r.fault(path, t.value, "deeper than what comes before in the hole, "+exactly(from))
 		}
 		r.reachable(path, t, stage.To)
 		return
@@ -71,7 +72,7 @@ func (r siteReader) target(path string, t text, stage *plan.Stage, from unit.Dep
 	case stage.To == 0:
 		r.fault(path, t.value, "approved_to or layers at this site, so that there is an end where nothing refuses")
 	case stage.To <= from:
-		r.fault(path, t.value, fmt.Sprintf("room below %s: the ground is known and approved to %s", from.Tell(), stage.To.Tell()))
+		r.fault(path, t.value, fmt.Sprintf("room below %s: the ground is known and approved to %s", exactly(from), exactly(stage.To)))
 	}
 }
 
@@ -80,8 +81,8 @@ func (r siteReader) reachable(path string, t text, depth unit.Depth) {
 	approved, layers := r.site.ApprovedTo, r.site.Layers
 	switch {
 	case approved > 0 && depth > approved:
-		r.infeasible(path, t.value, "no deeper than the approved depth, "+approved.Tell())
+		r.infeasible(path, t.value, "no deeper than the approved depth, "+exactly(approved))
 	case len(layers) > 0 && depth > layers[len(layers)-1].Bottom:
-		r.infeasible(path, t.value, "no deeper than the layers reach, "+layers[len(layers)-1].Bottom.Tell())
+		r.infeasible(path, t.value, "no deeper than the layers reach, "+exactly(layers[len(layers)-1].Bottom))
 	}
 }

@@ -45,7 +45,7 @@ func seedOf(seed uint64, group string) uint64 { return seed ^ uint64(chance.KeyO
 // visits are the days of the replications of one visit, and what of them was lost to weather and
 // breakdowns, s.
 func visits(ctx context.Context, v *voyage.Voyage, seed uint64, replications int) (days, lost []float64) {
-	s := newShip(v)
+	s := newShip(v).until(ctx)
 	days, lost = make([]float64, replications), make([]float64, replications)
 	for n := range days {
 		if ctx.Err() != nil {

@@ -96,7 +96,7 @@ func TestTheBestOrderWithTooFewDaysIsThatOfSailingAll(t *testing.T) {
 		list := make([]merits, len(orders))
 		for i, order := range orders {
 			c := candidate{v: v.InOrder(order)}
-			c.sail(1, 1)
+			c.sail(context.Background(), 1, 1)
 			list[i] = meritsOf(c.outcomes)
 		}
 		want := list[ranked(list)[0]]
@@ -170,7 +170,7 @@ func TestTheVisitBookReckonsWhatIsSailed(t *testing.T) {
 	}
 	for _, r := range reckoned {
 		c := candidate{v: v.InOrder(r.order)}
-		c.sail(1, 1)
+		c.sail(context.Background(), 1, 1)
 		if got := c.outcomes[0][days]; math.Abs(got-r.days) > 0.02*day {
 			t.Errorf("%v: reckoned %.3f d, sailed %.3f d", r.order, r.days/day, got/day)
 		}
@@ -184,7 +184,7 @@ func TestTheVisitBookPutsOrdersAsSailingDoes(t *testing.T) {
 	var byBook, bySailing []float64
 	for i := 0; i < len(reckoned); i += 6 {
 		c := candidate{v: v.InOrder(reckoned[i].order)}
-		c.sail(1, 50)
+		c.sail(context.Background(), 1, 50)
 		byBook, bySailing = append(byBook, reckoned[i].days), append(bySailing, meritsOf(c.outcomes).days)
 	}
 	if r := stat.Correlation(byBook, bySailing, nil); r*r < 0.5 { // most of the variance between orders is told

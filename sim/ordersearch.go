@@ -188,7 +188,7 @@ func (h *hunt) stage(ctx context.Context, upTo int) {
 	sharedOut(ctx, h.run.Workers, 0, len(h.left), func() func(int) {
 		return func(i int) {
 			before := len(h.left[i].outcomes)
-			h.left[i].sail(h.seed, upTo)
+			h.left[i].sail(ctx, h.seed, upTo)
 			if f := int(finished.Add(int64(upTo - before))); h.run.Progress != nil {
 				h.run.Progress(h.sailed + f)
 			}

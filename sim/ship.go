@@ -78,6 +78,9 @@ type ship struct {
 	cores *coreLog // nil where nobody asks for the cores one by one
 	uses  *uses    // nil where nobody asks what is drawn where
 	diary *recorder
+
+	halt  <-chan struct{} // ends the replication; nil for never
+	ticks uint32          // activities so far
 }
 
 // ending tells why a script of activities was abandoned. It sticks: every further activity of the

@@ -67,7 +67,7 @@ func firstRank(v *voyage.Voyage, site int, guess *estimates) (sum float64) {
 // fill sails every visit on every day of every replication.
 func (b *visitBook) fill(ctx context.Context, seed uint64, workers int) {
 	sharedOut(ctx, workers, 0, b.replications, func() func(int) {
-		s := newShip(b.v)
+		s := newShip(b.v).until(ctx)
 		return func(n int) { b.replicate(s, seed, n) }
 	})
 }

@@ -88,6 +88,7 @@ func (s *ship) book(k activity.Kind, seconds float64) {
 	}
 	s.clock += seconds
 	s.spent[k] += seconds
+	s.mayBeHalted()
 }
 
 // happen lets the actor whose turn it is act, and tells whether the rig broke down.

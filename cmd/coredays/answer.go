@@ -14,13 +14,9 @@ import (
 type answer struct{ jsonFile string }
 
 func (a *answer) addFlags(cmd *cobra.Command) {
-	cmd.Flags().Func("json", "write the result as JSON to `FILE` too, or to standard output alone for -", func(file string) error {
-		if file == "" {
-			return errors.New("no name")
-		}
-		a.jsonFile = file
-		return nil
-	})
+	file := outFile(&a.jsonFile, asJSON...)
+	file.print = true
+	cmd.Flags().Var(file, "json", "write the result as JSON to `FILE` too, or to standard output alone for -")
 }
 
 // give prints the result and writes the JSON. A file that can't be written does not keep from

@@ -45,6 +45,9 @@ func (c *checking) execute(args []string, stdout io.Writer) error {
 	if err != nil {
 		return fault{err}
 	}
+	if err := sparesInputs(c.cmd, p.Reads); err != nil {
+		return err
+	}
 	v, err := voyage.Compile(p)
 	if err != nil {
 		return fault{fmt.Errorf("%s: %w", p.File, err)}

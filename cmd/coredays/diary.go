@@ -55,7 +55,7 @@ the replication of a number, or the one whose days needed are nearest to a quant
 	d.answer.addFlags(cmd)
 	cmd.Flags().Uint32Var(&d.replication, "replication", 0, "number of the replication, from 0; it may be one that no simulation reached")
 	cmd.Flags().StringVar(&d.at, "at", "P50", "the replication nearest to a quantile of days needed, such as P90")
-	cmd.Flags().Var((*fileName)(&d.table), "csv", "write the diary as a table to `FILE.csv` too, in the form of a log")
+	cmd.Flags().Var(outFile(&d.table, asTable...), "csv", "write the diary as a table to `FILE.csv` too, in the form of a log")
 	cmd.Flags().BoolVar(&d.within, "within-days", false, "under the rules of the expedition, within its days, instead of the whole programme")
 	return cmd
 }

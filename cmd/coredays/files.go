@@ -25,31 +25,14 @@ type files struct {
 }
 
 func (f *files) addFlags(cmd *cobra.Command) {
-	named := func(to *string, flag, usage string) { cmd.Flags().Var((*fileName)(to), flag, usage) }
-	named(&f.report, "report", "write a report as one web page to `FILE.html`: charts, tables, check and basis, to read offline or to print")
-	named(&f.charts, "charts", "write the charts into `DIR`, each as SVG and as PNG")
+	named := func(file *fileName, flag, usage string) { cmd.Flags().Var(file, flag, usage) }
+	named(outFile(&f.report, asPage...), "report", "write a report as one web page to `FILE.html`: charts, tables, check and basis, to read offline or to print")
+	named(outFolder(&f.charts), "charts", "write the charts into `DIR`, each as SVG and as PNG")
 	cmd.Flags().BoolVar(&f.orders, "orders", false, "with --report: look for the best order of the sites too, and show it on the page")
-	named(&f.csv, "csv", "write all tables into `DIR` as CSV files, every replication among them, with dictionary.csv telling the columns")
-	named(&f.workbook, "xlsx", "write a workbook to `FILE.xlsx`: summary, results, sites, replications, basis")
-	named(&f.track, "geojson", "write ports, sites and track as a map to `FILE` (GeoJSON)")
-	named(&f.log, "log", "draw what the ship really did over the charts of the sites, and set it beside in the tables, from the log in `FILE.csv`")
-}
-
-// fileName is the value of a flag that names a file or a folder.
-type fileName string
-
-func (f *fileName) String() string { return string(*f) }
-
-// Type is what wantedOf knows it by.
-func (f *fileName) Type() string { return "name" }
-
-// Set takes any name but none.
-func (f *fileName) Set(name string) error {
-	if name == "" {
-		return errors.New("no name")
-	}
-	*f = fileName(name)
-	return nil
+	named(outFolder(&f.csv), "csv", "write all tables into `DIR` as CSV files, every replication among them, with dictionary.csv telling the columns")
+	named(outFile(&f.workbook, asWorkbook...), "xlsx", "write a workbook to `FILE.xlsx`: summary, results, sites, replications, basis")
+	named(outFile(&f.track, asMap...), "geojson", "write ports, sites and track as a map to `FILE` (GeoJSON)")
+	named(inFile(&f.log), "log", "draw what the ship really did over the charts of the sites, and set it beside in the tables, from the log in `FILE.csv`")
 }
 
 // wanted tells whether any of them needs the results looked at closely.

@@ -29,6 +29,7 @@ and kind of machine are the same.`,
 			return s.merge(c.Context(), args, c.OutOrStdout(), c.ErrOrStderr())
 		},
 	}
+	s.cmd = cmd
 	s.answer.addFlags(cmd)
 	s.files.addFlags(cmd)
 	return cmd
@@ -44,6 +45,9 @@ func (s *simulation) merge(ctx context.Context, paths []string, stdout, stderr i
 		return fault{err}
 	}
 	call := shares[0].Call
+	if err := sparesInputs(s.cmd, call.Scenario); err != nil {
+		return err
+	}
 	s.settings, s.anyway = call.Settings, call.Anyway
 	p, err := s.prepare(call.Scenario)
 	if errors.Is(err, fs.ErrNotExist) {

@@ -66,6 +66,8 @@ A plan is an estimate, not a clearance. Site safety review, the master and the d
 		SilenceErrors: true,
 		SilenceUsage:  true,
 		RunE:          func(c *cobra.Command, _ []string) error { return c.Help() },
+
+		PersistentPreRunE: sparesItsFiles,
 	}
 	root.SetOut(stdout)
 	root.SetErr(stderr)

@@ -18,6 +18,7 @@ type infeasible struct {
 	name         string
 	settings     []string
 	stop, hole   string
+	verdict      check.Verdict
 	value, limit string
 }
 
@@ -39,7 +40,9 @@ func infeasibles(t *testing.T) (cases []infeasible) {
 		case "set":
 			c.settings = append(c.settings, rest)
 		case "stop":
-			c.stop = rest
+			c.stop, c.verdict = rest, check.Stop
+		case "caution":
+			c.stop, c.verdict = rest, check.Caution
 		case "hole":
 			c.hole = rest
 		case "value":
@@ -108,7 +111,7 @@ func TestEachInfeasiblePlanGetsItsStopWithItsFigure(t *testing.T) {
 
 func (c infeasible) check(t *testing.T) {
 	var stops []string
-	for _, f := range check.Of(checked(t, c.settings...), check.Stop) {
+	for _, f := range check.Of(checked(t, c.settings...), c.verdict) {
 		stops = append(stops, f.What)
 		if !strings.HasPrefix(f.What, c.stop) || c.hole != "" && f.Hole != c.hole {
 			continue
@@ -119,7 +122,7 @@ func (c infeasible) check(t *testing.T) {
 		}
 		return
 	}
-	t.Errorf("no stop %q in hole %q among %q", c.stop, c.hole, stops)
+	t.Errorf("no %v %q in hole %q among %q", c.verdict, c.stop, c.hole, stops)
 }
 
 // near wants a figure such as "380 mbsf", within one per cent, or "8364 m within 2".

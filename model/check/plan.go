@@ -67,6 +67,7 @@ func (i *inspector) hole(s *voyage.Site, item *voyage.Item) {
 	i.target(s, item)
 	i.tools(s, item)
 	i.pistons(s, item)
+	i.idleStages(s, item)
 	i.bitWeight(s, item)
 	i.spud(s, item)
 	i.bitLife(s, item)

@@ -34,6 +34,7 @@ type Plan struct {
 	// formats without lines, file and path.
 	Where    map[string]string
 	Warnings []string // what a planner should know though nothing is wrong
+	Reads    []string // files beside it that it names: the ship, records of the sea
 }
 
 // Port is a port of call.
