@@ -12,13 +12,15 @@ import (
 
 // fingerprint is all that the knobs can move, as numbers of nine digits.
 func fingerprint(u scenario.Unrecorded) (text string) {
-	last := u.Eras[len(u.Eras)-1]
-	numbers := []float64{u.Ship.Rates[rig.OtherWork].Shape.Quantile(0.9), u.Ship.Rates[rig.OtherWork].Median(), u.Ship.Rates[rig.FirstSiteWork].Median(), u.WithWater, u.WithDepth, last.Piston, last.Rotated, u.PistonAlone}
+	numbers := []float64{u.Ship.Rates[rig.OtherWork].Shape.Quantile(0.9), u.Ship.Rates[rig.OtherWork].Median(), u.Ship.Rates[rig.FirstSiteWork].Median(), u.WithWater, u.WithDepth, u.PistonAlone}
 	for _, w := range u.Work {
 		numbers = append(numbers, w.Chance, w.Median, w.Factor)
 	}
 	for _, g := range u.Ground {
-		numbers = append(numbers, g.Rate.Shape.Quantile(0.5), g.Rate.Shape.Quantile(0.9), g.Ahead.Shape.Quantile(0.5))
+		numbers = append(numbers, g.Rate.Shape.Quantile(0.5), g.Rate.Shape.Quantile(0.9), g.Ahead.Shape.Quantile(0.5), g.Ahead.Shape.Quantile(0.9))
+	}
+	for _, e := range u.Eras {
+		numbers = append(numbers, e.Piston, e.Rotated)
 	}
 	for _, x := range numbers {
 		text += fmt.Sprintf("%.9g ", x)
@@ -54,7 +56,7 @@ func TestTheRoundFiguresKnowNothingOfTheFit(t *testing.T) {
 	if got := u.Ship.Rates[rig.OtherWork].Shape.Quantile(0.9); math.Abs(got-0.48) > 1e-9 {
 		t.Errorf("site pace factor %g, want the round 2", got)
 	}
-	if got := u.Work[scenario.RotaryHole]; got != (scenario.Sometimes{Chance: 0.4, Median: 24 * 3600, Factor: 3}) {
+	if got := u.Work[scenario.RotaryHole]; got != (scenario.Sometimes{Chance: 0.4, Median: 20 * 3600, Factor: 3.5}) {
 		t.Errorf("work on rotary holes %+v", got)
 	}
 }
