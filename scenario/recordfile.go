@@ -11,7 +11,6 @@ type recordFile struct {
 	Version     text            `mapstructure:"version"`
 	Eras        []eraFile       `mapstructure:"eras"`
 	PistonAlone text            `mapstructure:"piston_alone"`
-	NearShore   nearShoreFile   `mapstructure:"near_shore"`
 	Extended    fromFile        `mapstructure:"extended_slower_below"`
 	Slower      slowerFile      `mapstructure:"rotary_slower"`
 	Work        workFile        `mapstructure:"work"`
@@ -22,11 +21,6 @@ type eraFile struct {
 	From    text `mapstructure:"from"`
 	Piston  text `mapstructure:"piston"`
 	Rotated text `mapstructure:"rotated"`
-}
-
-type nearShoreFile struct {
-	InWaterTo text `mapstructure:"in_water_to"`
-	Waves     text `mapstructure:"waves"`
 }
 
 type slowerFile struct {
@@ -78,8 +72,6 @@ func readUnrecorded(name string, data []byte) (Unrecorded, Faults) {
 		WithWater:   c.number("work.with_water", f.Work.WithWater, powerMeasure),
 		WithDepth:   c.number("work.with_depth", f.Work.WithDepth, powerMeasure),
 	}
-	u.NearShore = NearShore{InWaterTo: unit.Length(c.number("near_shore.in_water_to", f.NearShore.InWaterTo, waterLimitMeasure)),
-		Waves: c.number("near_shore.waves", f.NearShore.Waves, paceMeasure)}
 	u.Extended = c.slower("extended_slower_below", f.Extended)
 	u.Below = c.slower("rotary_slower.below", f.Slower.Below)
 	u.InWater = c.slower("rotary_slower.in_water", f.Slower.InWater)

@@ -21,10 +21,9 @@ type Unrecorded struct {
 	Ship        rig.Ship // the built-in one
 	Eras        []Era    // by rising year
 	PistonAlone float64  // piston cycles of sites without other tools, against those of all
-	NearShore   NearShore
-	Extended    Slower // extended-barrel cutting deep in a hole
-	Below       Slower // rotary cutting deep in a hole
-	InWater     Slower // rotary cutting in deep water
+	Extended    Slower   // extended-barrel cutting deep in a hole
+	Below       Slower   // rotary cutting deep in a hole
+	InWater     Slower   // rotary cutting in deep water
 	Work        [UnrecordedClasses]Sometimes
 	WithLeg     float64 // share of the variance of its score that the sites of a leg have in common
 	WithWater   float64 // power of the water depth over 2500 m with which the work grows
@@ -58,12 +57,6 @@ const (
 	bareGround
 	grounds
 )
-
-// NearShore is how waves in shallow water are against those of the built-in climate.
-type NearShore struct {
-	InWaterTo unit.Length
-	Waves     float64
-}
 
 // Slower is a rate's share of its even value from a depth on.
 type Slower struct {
