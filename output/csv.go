@@ -8,6 +8,10 @@ import (
 	"path/filepath"
 )
 
+// Tables are the names of all tables that there may be.
+var Tables = []string{"alternatives", "basis", "chances", "check", "classes", "consumables", "days_needed", "depth_days", "dictionary", "differences", "drivers",
+	"holes", "layers", "logged", "passages", "replications", "results", "run", "sea", "section", "sites"}
+
 // CSV writes all tables into a folder, a file each, and dictionary.csv, which tells what each column is.
 func CSV(folder string, r *Report) error {
 	all := r.tables()

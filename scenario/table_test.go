@@ -50,9 +50,11 @@ func TestTablesAreReadAsProgramsExportThem(t *testing.T) {
 			"the zone in the heading": func(s string) string {
 				return strings.NewReplacer("from,", "From (UTC),", "start,end", "start_utc,End [UTC]", "_on_deck", "_on_deck_utc").Replace(s)
 			},
-			"capitals":             func(s string) string { return strings.ToUpper(s[:strings.Index(s, "\n")]) + s[strings.Index(s, "\n"):] },
-			"empty lines":          func(s string) string { return "\n\n" + strings.ReplaceAll(s, "\n", "\n\n") },
-			"cells that are quoted": func(s string) string { return `"` + strings.NewReplacer(",", `","`, "\n", "\"\n\"").Replace(strings.TrimSpace(s)) + "\"\n" },
+			"capitals":    func(s string) string { return strings.ToUpper(s[:strings.Index(s, "\n")]) + s[strings.Index(s, "\n"):] },
+			"empty lines": func(s string) string { return "\n\n" + strings.ReplaceAll(s, "\n", "\n\n") },
+			"cells that are quoted": func(s string) string {
+				return `"` + strings.NewReplacer(",", `","`, "\n", "\"\n\"").Replace(strings.TrimSpace(s)) + "\"\n"
+			},
 		} {
 			if rows, faults := table.read(change(table.head + "\n" + table.row + "\n")); rows != 1 || faults != "" {
 				t.Errorf("%s with %s: %d rows, %s", table.name, name, rows, faults)

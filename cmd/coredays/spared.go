@@ -82,9 +82,10 @@ func inside(folder, file namedFile) error {
 	return fmt.Errorf("%s lies in the folder of %s, where a table or chart of its name would replace it: take another folder", file, folder)
 }
 
-// holdsOne tells whether a folder holds a file of a kind that is written into folders.
+// holdsOne tells whether a folder holds a file with the name of a table that is written there.
 func holdsOne(folder, file string) bool {
-	return slices.Contains([]string{".csv", ".svg", ".png"}, strings.ToLower(filepath.Ext(file))) && sameFile(folder, filepath.Dir(file))
+	table, isTable := strings.CutSuffix(strings.ToLower(filepath.Base(file)), ".csv")
+	return isTable && slices.Contains(output.Tables, table) && sameFile(folder, filepath.Dir(file))
 }
 
 // sameFile tells whether two names are of one ordinary file or folder, by whatever way; a device takes

@@ -36,9 +36,9 @@ sites:
 	if code, _, stderr := called(context.Background(), "check", plan); code == exitUsage || strings.Contains(stderr, "record") {
 		t.Fatal(stderr)
 	}
-	for _, flags := range [][]string{{"--csv", dir}, {"--charts", dir, "--csv", dir + "/."}} {
+	for _, flags := range [][]string{{"--csv", dir}, {"--csv", dir + "/."}} {
 		code, stdout, stderr := called(context.Background(), append([]string{"simulate", plan, "--replications", "2"}, flags...)...)
-		if code != exitUsage || stdout != "" || !strings.Contains(stderr, "sea.csv lies in the folder of --c") {
+		if code != exitUsage || stdout != "" || !strings.Contains(stderr, "sea.csv lies in the folder of --csv") {
 			t.Errorf("%q: exit %d, %s", flags, code, stderr)
 		}
 	}
