@@ -41,6 +41,9 @@ func (s *sheet) csv(w io.Writer) error {
 	for row := range s.all() {
 		for i, cell := range row {
 			record[i] = exact(cell)
+			if text, is := cell.(string); is {
+				record[i] = cellText(text)
+			}
 		}
 		if err := out.Write(record); err != nil {
 			return err
@@ -54,6 +57,7 @@ func (s *sheet) csv(w io.Writer) error {
 func dictionary(all []*sheet, ending string) *sheet {
 	d := &sheet{name: "dictionary", title: "What each column is", fields: []field{{"table", "table", ofWords, "name of the table"}, {"column", "column", ofWords, "its key"},
 		{"unit", "unit", ofWords, "of the figures; 1 for counts and shares from 0 to 1"}, {"meaning", "meaning", ofWords, ""}}}
+	d.add("all tables", "all texts", "", aboutTexts)
 	for _, s := range append(all, d) {
 		for _, f := range s.fields {
 			meaning := f.meaning

@@ -26,7 +26,7 @@ func Workbook(w io.Writer, r *Report) error {
 	}
 	sheets = append(sheets, dictionary(sheets, ""))
 	book := excelize.NewFile()
-	err := book.SetDefaultFont("Arial")
+	err := errors.Join(book.SetDefaultFont("Arial"), signed(book, s.Scenario))
 	for i, s := range sheets {
 		if i == 0 {
 			err = errors.Join(err, book.SetSheetName("Sheet1", s.name))
@@ -40,6 +40,13 @@ func Workbook(w io.Writer, r *Report) error {
 		err = book.Write(w)
 	}
 	return errors.Join(err, book.Close())
+}
+
+// signed puts the program in the place of the author, where the library names its own.
+func signed(book *excelize.File, title string) error {
+	const author = "coredays"
+	return errors.Join(book.SetDocProps(&excelize.DocProperties{Creator: author, LastModifiedBy: author, Title: printable(title)}),
+		book.SetAppProps(&excelize.AppProperties{Application: author}))
 }
 
 // fillIn streams a sheet into a workbook: headings that stay in sight, numbers in full precision shown
@@ -156,6 +163,9 @@ func (s *sheet) width(column int) float64 {
 func workbookValue(cell any) any {
 	if yes, is := cell.(bool); is {
 		return exact(yes)
+	}
+	if text, is := cell.(string); is {
+		return cellText(text)
 	}
 	if x, is := cell.(float64); is && !defined(x) {
 		return nil
