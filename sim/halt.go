@@ -27,8 +27,8 @@ func (s *ship) mayBeHalted() {
 	}
 }
 
-// unlessHalted does something, and drops it where it is halted.
-func unlessHalted(do func()) {
+// unlessHalted does something, drops it where it is halted, and tells whether it was done.
+func unlessHalted(do func()) (done bool) {
 	defer func() {
 		if r := recover(); r != nil {
 			if _, is := r.(halted); !is {
@@ -37,4 +37,5 @@ func unlessHalted(do func()) {
 		}
 	}()
 	do()
+	return true
 }

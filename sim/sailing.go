@@ -25,7 +25,7 @@ func newShip(v *voyage.Voyage) *ship {
 
 // begins puts the ship at the start of one replication, in port, ready to sail.
 func (s *ship) begins(seed uint64, replication int) {
-	*s = ship{v: s.v, coverage: s.coverage, guess: s.guess, needed: s.needed, diary: s.diary, halt: s.halt,
+	*s = ship{v: s.v, coverage: s.coverage, guess: s.guess, needed: s.needed, diary: s.diary, halt: s.halt, ticks: s.ticks,
 		sea: weather{series: s.sea.series}, sites: s.sites, items: s.items, drawn: s.drawn, tally: s.tally, bits: s.bits,
 		depths: s.depths, slices: s.slices, forecast: forecast{issue: -1, skill: s.forecast.skill}}
 	clear(s.sites)

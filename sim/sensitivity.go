@@ -15,10 +15,11 @@ import (
 // tells of the days, where and as often as it is drawn. What the shares of all quantities leave to 1 is the
 // luck of sea, breakdowns and trouble, and what several quantities do together.
 //
-// It needs no further runs but a few, since scores are keyed. Shares of regressors that add up to the
+// It needs no further runs but a few, since scores are keyed. Where the context ends before them, the shares are
+// worth nothing. Shares of regressors that add up to the
 // coefficient of determination are Pratt's (1987), those of a polynomial in normal scores Sudret's (2008),
 // Reliability Engineering and System Safety 93, 964-979; both from memory.
-func (r *Results) Sensitivity() []logbook.Influence {
+func (r *Results) Sensitivity(ctx context.Context) []logbook.Influence {
 	v := r.columns.voyage
 	list := make([]logbook.Influence, len(v.Quantities))
 	for i := range list {
@@ -28,14 +29,14 @@ func (r *Results) Sensitivity() []logbook.Influence {
 	if f == nil {
 		return list
 	}
-	places := r.usesOf(f.numbers)
+	places := r.usesOf(ctx, f.numbers)
 	sharing := map[chance.Key]int{}
 	for id := range places {
 		if len(places[id]) > 0 {
 			sharing[v.Purposes[id]]++
 		}
 	}
-	sharedOut(context.Background(), r.run.Workers, 0, len(list), func() func(int) {
+	sharedOut(ctx, r.run.Workers, 0, len(list), func() func(int) {
 		s := newShip(v)
 		return func(id int) {
 			if scores := scoresOf(v, voyage.Quantity(id), places[id], sharing[v.Purposes[id]]); len(scores) > 0 {

@@ -31,7 +31,7 @@ func influenced(t *testing.T, p *plan.Plan, replications int) (*voyage.Voyage, [
 	for _, d := range r.Summary().Drivers {
 		causes[d.Name] = d.Share
 	}
-	return r.columns.voyage, r.Sensitivity(), causes
+	return r.columns.voyage, r.Sensitivity(t.Context()), causes
 }
 
 // within tells of a share that is not what it must be.
@@ -250,5 +250,5 @@ func TestOneThatWaitsForAYearDoesNotTakeTheWhole(t *testing.T) {
 		t.Errorf("%d of 1000 are usual, by hand 980", n)
 	}
 	id := r.columns.voyage.Sites[0].Items[0].Takes
-	within(t, "the task", r.Sensitivity()[id].Share, 1, 0.02)
+	within(t, "the task", r.Sensitivity(t.Context())[id].Share, 1, 0.02)
 }

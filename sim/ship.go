@@ -80,7 +80,7 @@ type ship struct {
 	diary *recorder
 
 	halt  <-chan struct{} // ends the replication; nil for never
-	ticks uint32          // activities so far
+	ticks uint32          // activities so far, of all replications: many short ones are long too
 }
 
 // ending tells why a script of activities was abandoned. It sticks: every further activity of the

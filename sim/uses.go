@@ -2,6 +2,7 @@ package sim
 
 import (
 	"cmp"
+	"context"
 	"math"
 	"slices"
 
@@ -29,17 +30,19 @@ const (
 	rare        = 0.05
 )
 
-// usesOf sails the first replications of the results again, without a deadline.
-func (r *Results) usesOf(numbers []int) [][]usedAt {
+// usesOf sails the first replications of the results again, without a deadline, as many as the context leaves time for.
+func (r *Results) usesOf(ctx context.Context, numbers []int) [][]usedAt {
 	v := r.columns.voyage
 	u := &uses{of: make([]map[place]*use, len(v.Quantities))}
-	s := newShip(v)
+	s := newShip(v).until(ctx)
 	numbers = numbers[:min(len(numbers), sailedAgain)]
 	for _, n := range numbers {
 		u.at++
 		s.begins(r.run.Seed, n)
 		s.uses = u
-		s.sails()
+		if !unlessHalted(s.sails) {
+			break
+		}
 	}
 	return u.worthwhile(len(numbers))
 }
