@@ -1,6 +1,7 @@
 package output
 
 import (
+	"context"
 	"encoding/csv"
 	"errors"
 	"io"
@@ -13,7 +14,8 @@ var Tables = []string{"alternatives", "basis", "chances", "check", "classes", "c
 	"holes", "layers", "logged", "passages", "replications", "results", "run", "sea", "section", "sites"}
 
 // CSV writes all tables into a folder, a file each, and dictionary.csv, which tells what each column is.
-func CSV(folder string, r *Report) error {
+// Where the context ends, what is not written yet is not.
+func CSV(ctx context.Context, folder string, r *Report) error {
 	all := r.tables()
 	if r.Replications != nil {
 		all = append(all, replicationsSheet(r.Replications, false))
@@ -23,7 +25,10 @@ func CSV(folder string, r *Report) error {
 	}
 	var failed []error
 	for _, s := range append([]*sheet{dictionary(all, ".csv")}, all...) {
-		failed = append(failed, WriteFile(filepath.Join(folder, s.name+".csv"), s.csv))
+		if ctx.Err() != nil {
+			return ctx.Err()
+		}
+		failed = append(failed, WriteFile(ctx, filepath.Join(folder, s.name+".csv"), s.csv))
 	}
 	return errors.Join(failed...)
 }

@@ -63,9 +63,9 @@ func TestReportChartsTablesAndWorkbookOfAnySummaryAreWritten(t *testing.T) {
 			t.Errorf("%s: the page holds %q", name, bad)
 		}
 		dir := t.TempDir()
-		written := []error{CSV(dir, r), Workbook(io.Discard, r)}
+		written := []error{CSV(t.Context(), dir, r), Workbook(t.Context(), io.Discard, r)}
 		if name == "long names" { // pictures take their time
-			written = append(written, Charts(dir, r))
+			written = append(written, Charts(t.Context(), dir, r))
 		}
 		for _, err := range written {
 			if err != nil {
@@ -166,7 +166,7 @@ type table []map[string]string
 func readCSV(t *testing.T, r *Report) map[string]table {
 	t.Helper()
 	dir, all := t.TempDir(), map[string]table{}
-	if err := CSV(dir, r); err != nil {
+	if err := CSV(t.Context(), dir, r); err != nil {
 		t.Fatal(err)
 	}
 	files, _ := filepath.Glob(dir + "/*.csv")
@@ -194,7 +194,7 @@ func readCSV(t *testing.T, r *Report) map[string]table {
 // readBook reads the workbook; its headings are for people, so that keys come from the dictionary.
 func readBook(t *testing.T, r *Report) map[string]table {
 	t.Helper()
-	text := printed(t, func(w io.Writer) error { return Workbook(w, r) })
+	text := printed(t, func(w io.Writer) error { return Workbook(t.Context(), w, r) })
 	book, err := excelize.OpenReader(strings.NewReader(text))
 	if err != nil {
 		t.Fatal(err)

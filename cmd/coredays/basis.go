@@ -59,10 +59,11 @@ func (b *basisCall) execute(ctx context.Context, args []string, stdout, stderr i
 	var simulated *logbook.Summary
 	if b.replications > 0 {
 		results := replicate(ctx, v, sim.Run{Seed: b.seed, Replications: b.replications}, stderr)
-		if results.Stopped {
+		influences := results.Sensitivity(ctx)
+		if results.Stopped || ctx.Err() != nil {
 			return errInterrupted
 		}
-		basis.Weigh(entries, results.Sensitivity())
+		basis.Weigh(entries, influences)
 		simulated = results.Summary()
 	}
 	return b.report(v, entries, simulated, stdout)

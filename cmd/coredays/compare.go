@@ -92,7 +92,7 @@ func (c *comparison) execute(ctx context.Context, args []string, stdout, stderr 
 	}
 	c.label(result, voyages[0].Plan, args)
 	result.Warnings = append(warnings, ofTheFirst(result, warnings)...)
-	return c.report(result, stdout)
+	return c.report(ctx, result, stdout)
 }
 
 // label says what a comparison is of and how to have it again.
@@ -238,13 +238,14 @@ func (c *comparison) call(args []string) (words []string) {
 }
 
 // report prints the answer and writes the files asked for.
-func (c *comparison) report(result *logbook.Comparison, stdout io.Writer) error {
-	unwritten := errors.Join(writeTo("geojson", c.tracks, func(w io.Writer) error { return output.TracksGeoJSON(w, result) }),
-		writeTo("report", c.page, func(w io.Writer) error { return output.ComparisonHTML(w, result, program()) }))
+func (c *comparison) report(ctx context.Context, result *logbook.Comparison, stdout io.Writer) error {
+	ctx = evenIf(result.StoppedEarly, ctx)
+	failed := errors.Join(writeTo(ctx, "geojson", c.tracks, func(w io.Writer) error { return output.TracksGeoJSON(w, result) }),
+		writeTo(ctx, "report", c.page, func(w io.Writer) error { return output.ComparisonHTML(w, result, program()) }))
 	given := c.give(stdout,
 		func(w io.Writer) error { return output.Comparison(w, result) },
 		func(w io.Writer) error { return output.ComparisonJSON(w, result) })
-	if err := errors.Join(given, unwritten); err != nil {
+	if err := errors.Join(given, failed); err != nil {
 		return asFault(err)
 	}
 	if result.StoppedEarly {

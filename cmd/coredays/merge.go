@@ -56,7 +56,10 @@ func (s *simulation) merge(ctx context.Context, paths []string, stdout, stderr i
 	if err != nil {
 		return err
 	}
-	results, err := joined(p, shares)
+	results, err := joined(ctx, p, shares)
+	if ctx.Err() != nil {
+		return errInterrupted
+	}
 	if err != nil {
 		return fault{err}
 	}
@@ -64,7 +67,7 @@ func (s *simulation) merge(ctx context.Context, paths []string, stdout, stderr i
 }
 
 // joined puts the shares together that are of the plan as it stands here and now.
-func joined(p *prepared, shares []*partFile) (*sim.Results, error) {
+func joined(ctx context.Context, p *prepared, shares []*partFile) (*sim.Results, error) {
 	if what := inWhatPlansDiffer(shares[0].Plan, listing.Of(p.v.Plan)); what != "" {
 		return nil, fmt.Errorf("%s is not the plan that was sailed (the one is the shares', the other the file's now): %s", p.v.Plan.File, what)
 	}
@@ -72,7 +75,7 @@ func joined(p *prepared, shares []*partFile) (*sim.Results, error) {
 	for _, share := range shares {
 		parts = append(parts, share.Part)
 	}
-	results, err := sim.Join(p.v, parts)
+	results, err := sim.Join(ctx, p.v, parts)
 	if err == nil && results.Replications() < shares[0].Call.Replications {
 		err = fmt.Errorf("replications %d to %d are in no part", results.Replications(), shares[0].Call.Replications-1)
 	}

@@ -43,6 +43,9 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 	case err == nil:
 		return exitOK
 	case errors.Is(err, errInterrupted):
+		if err != errInterrupted { // it says what is missing
+			fmt.Fprintln(stderr, err)
+		}
 		return exitInterrupted
 	}
 	fmt.Fprintln(stderr, err)

@@ -70,13 +70,14 @@ func (s *seaCall) execute(ctx context.Context, args []string, given bool, stdout
 	}
 	var studies []*sea.Study
 	for _, q := range questions {
-		if ctx.Err() != nil {
-			return errInterrupted
-		}
 		if q.Years, q.Seed = s.years, s.seed; !given {
 			q.Years = usualYears(q)
 		}
-		studies = append(studies, q.Study())
+		study := q.Study(ctx)
+		if study == nil {
+			return errInterrupted
+		}
+		studies = append(studies, study)
 	}
 	return s.give(stdout, func(w io.Writer) error { return output.Sea(w, studies) }, func(w io.Writer) error { return output.SeaJSON(w, studies) })
 }

@@ -67,7 +67,7 @@ func (s *simulation) sailShare(ctx context.Context, p *prepared, run sim.Run, st
 		return errInterrupted
 	}
 	file := partFile{Call: partCall{p.args, s.settings, s.anyway, run.Seed, all}, Program: machine(), Plan: listing.Of(p.v.Plan), Part: *part}
-	if err := writeTo("part", s.shard.part, file.write); err != nil {
+	if err := writeTo(context.WithoutCancel(ctx), "part", s.shard.part, file.write); err != nil { // sailed to its end, it is worth keeping
 		return fault{err}
 	}
 	_, err = fmt.Fprintf(stdout, "Replications %d to %d of %d are in %s.\n", first, end-1, all, s.shard.part)

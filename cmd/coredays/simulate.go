@@ -120,10 +120,11 @@ func (s *simulation) conclude(ctx context.Context, p *prepared, results *sim.Res
 	summary.Invented, summary.Settings = p.invented, s.settings
 	told := errors.Join(s.tell(summary, stdout), s.tellLog(summary, p.log, stdout))
 	orders := s.bestOrder(ctx, p.v, p.args, run, summary, stderr)
-	if err := errors.Join(told, s.files.write(p.v, results, summary, p.log, orders)); err != nil {
+	stopped := results.Stopped || orders != nil && orders.StoppedEarly
+	if err := errors.Join(told, s.files.write(evenIf(stopped, ctx), p.v, results, summary, p.log, orders)); err != nil {
 		return err
 	}
-	if results.Stopped || orders != nil && orders.StoppedEarly {
+	if stopped {
 		return errInterrupted
 	}
 	return nil
