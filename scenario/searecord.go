@@ -3,7 +3,6 @@ package scenario
 import (
 	"errors"
 	"fmt"
-	"os"
 	"path/filepath"
 
 	"coredays/model/sea"
@@ -35,7 +34,7 @@ func (c *clerk) likeness(name string) (*sea.Likeness, error) {
 		return l, nil
 	}
 	c.reads = append(c.reads, path)
-	file, err := os.Open(path)
+	file, err := OpenFile(path)
 	if err != nil {
 		return nil, fmt.Errorf("can't be read: %w", err)
 	}

@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
 
 	"github.com/spf13/cobra"
 
@@ -129,7 +128,7 @@ func (h *hindcasting) score(ctx context.Context, file string, known scenario.Kno
 }
 
 func readHoles(file string) ([]record.Site, []record.LeftOut, error) {
-	r, err := os.Open(file)
+	r, err := scenario.OpenFile(file)
 	if err != nil {
 		return nil, nil, fmt.Errorf("the table of holes can't be read: %w", err)
 	}

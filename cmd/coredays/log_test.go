@@ -16,15 +16,14 @@ func TestADiaryKeptAsALogPassesEachDepthWhenItWasMarked(t *testing.T) {
 	if testing.Short() {
 		t.Skip("reads a whole expedition")
 	}
-	dir := t.TempDir()
-	log := filepath.Join(dir, "log.csv")
+	log, tables := filepath.Join(t.TempDir(), "log.csv"), t.TempDir()
 	for _, args := range [][]string{{"diary", "--replication", "0", "--csv", log},
-		{"simulate", "--replications", "1", "--log", log, "--csv", dir}} {
+		{"simulate", "--replications", "1", "--log", log, "--csv", tables}} {
 		if code := run(t.Context(), args, io.Discard, os.Stderr); code != exitOK {
 			t.Fatalf("%q: exit code %d", args, code)
 		}
 	}
-	file, err := os.Open(filepath.Join(dir, "logged.csv"))
+	file, err := os.Open(filepath.Join(tables, "logged.csv"))
 	if err != nil {
 		t.Fatal(err)
 	}

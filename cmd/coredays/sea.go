@@ -4,7 +4,6 @@ import (
 	"context"
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -136,7 +135,7 @@ func recordQuestion(path string) (sea.Question, error) {
 }
 
 func openRecord(path string) (*sea.Likeness, error) {
-	file, err := os.Open(path)
+	file, err := scenario.OpenFile(path)
 	if err != nil {
 		return nil, fmt.Errorf("the record can't be read: %w", err)
 	}
