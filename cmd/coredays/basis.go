@@ -51,7 +51,11 @@ func (b *basisCall) execute(ctx context.Context, args []string, stdout, stderr i
 	if b.replications < 0 || b.replications > mostReplications {
 		return fmt.Errorf("--simulate %d: give a whole number from 0 to %d", b.replications, mostReplications)
 	}
-	v, _, err := b.load(args)
+	var v *voyage.Voyage
+	err := orInterrupted(ctx, func() (err error) {
+		v, _, err = b.load(args)
+		return err
+	})
 	if err != nil {
 		return err
 	}

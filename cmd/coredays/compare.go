@@ -82,7 +82,12 @@ func (c *comparison) execute(ctx context.Context, args []string, stdout, stderr 
 	if err := c.wanted(args); err != nil {
 		return err
 	}
-	voyages, warnings, err := c.voyages(args)
+	var voyages []*voyage.Voyage
+	var warnings []string
+	err = orInterrupted(ctx, func() (err error) {
+		voyages, warnings, err = c.voyages(args)
+		return err
+	})
 	if err != nil {
 		return err
 	}

@@ -70,11 +70,14 @@ func (d *diary) execute(ctx context.Context, args []string, stdout, stderr io.Wr
 	if err != nil {
 		return err
 	}
-	v, _, err := d.load(args)
-	if err != nil {
+	var v *voyage.Voyage
+	var anyway []string
+	err = orInterrupted(ctx, func() (err error) {
+		if v, _, err = d.load(args); err == nil {
+			anyway, err = d.pass(v)
+		}
 		return err
-	}
-	anyway, err := d.pass(v)
+	})
 	if err != nil {
 		return err
 	}

@@ -88,7 +88,11 @@ func (h *hindcasting) execute(ctx context.Context, file string, stdout, stderr i
 	if err != nil {
 		return err
 	}
-	result, err := h.score(ctx, file, known, run, stderr)
+	var result *score.Hindcast
+	err = orInterrupted(ctx, func() (err error) {
+		result, err = h.score(ctx, file, known, run, stderr)
+		return err
+	})
 	if err != nil {
 		return err
 	}

@@ -21,8 +21,8 @@ func newMerge() *cobra.Command {
 		Long: `Merge puts together what "coredays simulate --shard" wrote on several machines, and gives the answer
 that one machine would have given, to the last digit. It reads the scenario again from where it was. A share
 that is damaged, or of a plan that differs from it in any figure, of the ship and the records too, is refused,
-with what differs. One replication of each share is sailed again: that it comes out the same shows that program
-and kind of machine are the same.`,
+with what differs; so is one of another version of the program or another kind of machine. One replication of each
+share is sailed again and must come out the same, which shows what versions do not tell.`,
 		Example: `  coredays simulate plan.yaml --shard 1/2 --part one.part && coredays simulate plan.yaml --shard 2/2 --part two.part && coredays merge one.part two.part --json result.json`,
 		Args:    taking(1, 1_000_000, "the parts that were sailed"),
 		RunE: func(c *cobra.Command, args []string) error {
@@ -40,34 +40,45 @@ func (s *simulation) merge(ctx context.Context, paths []string, stdout, stderr i
 	if err := s.misused(); err != nil {
 		return err
 	}
-	shares, err := readParts(paths)
+	var p *prepared
+	var results *sim.Results
+	var call partCall
+	err := orInterrupted(ctx, func() error {
+		shares, err := readParts(paths)
+		if err != nil {
+			return fault{err}
+		}
+		call = shares[0].Call
+		if p, err = s.prepareToMerge(&call); err != nil {
+			return err
+		}
+		results, err = joined(ctx, p, shares)
+		return asFault(err)
+	})
 	if err != nil {
-		return fault{err}
-	}
-	call := shares[0].Call
-	if err := sparesInputs(s.cmd, call.Scenario); err != nil {
 		return err
-	}
-	s.settings, s.anyway = call.Settings, call.Anyway
-	p, err := s.prepare(call.Scenario)
-	if errors.Is(err, fs.ErrNotExist) {
-		return fault{fmt.Errorf("%w: the shares name it so; merge them in the folder where they were sailed", err)}
-	}
-	if err != nil {
-		return err
-	}
-	results, err := joined(ctx, p, shares)
-	if ctx.Err() != nil {
-		return errInterrupted
-	}
-	if err != nil {
-		return fault{err}
 	}
 	return s.conclude(ctx, p, results, sim.Run{Seed: call.Seed, Replications: call.Replications}, stdout, stderr)
 }
 
+// prepareToMerge reads the scenario again that the shares were sailed of.
+func (s *simulation) prepareToMerge(call *partCall) (*prepared, error) {
+	if err := sparesInputs(s.cmd, call.Scenario); err != nil {
+		return nil, err
+	}
+	s.settings, s.anyway = call.Settings, call.Anyway
+	p, err := s.prepare(call.Scenario)
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil, fault{fmt.Errorf("%w: the shares name it so; merge them in the folder where they were sailed", err)}
+	}
+	return p, err
+}
+
 // joined puts the shares together that are of the plan as it stands here and now.
 func joined(ctx context.Context, p *prepared, shares []*partFile) (*sim.Results, error) {
+	if sailed := shares[0].Program; sailed != machine() {
+		return nil, fmt.Errorf("the shares were sailed by %s, and this is %s: merge them with the program that sailed them", sailed, machine())
+	}
 	if what := inWhatPlansDiffer(shares[0].Plan, listing.Of(p.v.Plan)); what != "" {
 		return nil, fmt.Errorf("%s is not the plan that was sailed (the one is the shares', the other the file's now): %s", p.v.Plan.File, what)
 	}

@@ -63,7 +63,11 @@ func (s *seaCall) execute(ctx context.Context, args []string, given bool, stdout
 	if given && (s.years < 1 || s.years > mostYears) {
 		return fmt.Errorf("--years %d: give a whole number from 1 to %d", s.years, mostYears)
 	}
-	questions, err := s.questions(args)
+	var questions []sea.Question
+	err := orInterrupted(ctx, func() (err error) {
+		questions, err = s.questions(args)
+		return err
+	})
 	if err != nil {
 		return err
 	}

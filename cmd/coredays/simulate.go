@@ -70,7 +70,11 @@ func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr 
 	if err := s.misused(); err != nil {
 		return err
 	}
-	p, err := s.prepare(args)
+	var p *prepared
+	err = orInterrupted(ctx, func() (err error) {
+		p, err = s.prepare(args)
+		return err
+	})
 	if err != nil {
 		return err
 	}
