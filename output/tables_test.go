@@ -12,7 +12,7 @@ func TestEveryTableIsInTheListOfTables(t *testing.T) {
 	r := reportOn(ordinary())
 	r.Orders = threeOrders()
 	folder := t.TempDir()
-	if err := CSV(folder, r); err != nil {
+	if err := CSV(t.Context(), folder, r); err != nil {
 		t.Fatal(err)
 	}
 	files, err := os.ReadDir(folder)

@@ -7,9 +7,6 @@ import (
 	"os"
 )
 
-// mostTable is far more than any log, table of holes or record of the sea has, bytes.
-const mostTable = 256 << 20
-
 var errNoFile = errors.New("is no ordinary file but a folder, pipe or device; name a file")
 
 // OpenFile opens a table to read. It must be an ordinary file of a size that somebody can mean: only to open a pipe

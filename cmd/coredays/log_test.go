@@ -16,14 +16,15 @@ func TestADiaryKeptAsALogPassesEachDepthWhenItWasMarked(t *testing.T) {
 	if testing.Short() {
 		t.Skip("reads a whole expedition")
 	}
-	log, tables := filepath.Join(t.TempDir(), "log.csv"), t.TempDir()
+	dir := t.TempDir()
+	log := filepath.Join(dir, "log.csv")
 	for _, args := range [][]string{{"diary", "--replication", "0", "--csv", log},
-		{"simulate", "--replications", "1", "--log", log, "--csv", tables}} {
+		{"simulate", "--replications", "1", "--log", log, "--csv", dir}} {
 		if code := run(t.Context(), args, io.Discard, os.Stderr); code != exitOK {
 			t.Fatalf("%q: exit code %d", args, code)
 		}
 	}
-	file, err := os.Open(filepath.Join(tables, "logged.csv"))
+	file, err := os.Open(filepath.Join(dir, "logged.csv"))
 	if err != nil {
 		t.Fatal(err)
 	}

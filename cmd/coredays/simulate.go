@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"errors"
+	"fmt"
 	"io"
 	"slices"
 
@@ -125,6 +126,9 @@ func (s *simulation) conclude(ctx context.Context, p *prepared, results *sim.Res
 	told := errors.Join(s.tell(summary, stdout), s.tellLog(summary, p.log, stdout))
 	orders := s.bestOrder(ctx, p.v, p.args, run, summary, stderr)
 	stopped := results.Stopped || orders != nil && orders.StoppedEarly
+	if stopped && s.files.wanted() {
+		fmt.Fprintln(stderr, "Interrupted: the files are written of what was sailed. Ctrl-C again ends that too.")
+	}
 	if err := errors.Join(told, s.files.write(evenIf(stopped, ctx), p.v, results, summary, p.log, orders)); err != nil {
 		return err
 	}

@@ -96,9 +96,18 @@ func sameFile(a, b string) bool {
 	if errOne == nil && errOther == nil {
 		return os.SameFile(one, other) && (one.Mode().IsRegular() || one.IsDir())
 	}
-	absOne, errOne := filepath.Abs(a)
-	absOther, errOther := filepath.Abs(b)
-	return errOne == nil && errOther == nil && absOne == absOther
+	return errOne != nil && errOther != nil && whole(a) == whole(b)
+}
+
+// whole is the path of a file that is not there yet, through whatever links lead to its folder.
+func whole(path string) string {
+	if absolute, err := filepath.Abs(path); err == nil {
+		path = absolute
+	}
+	if folder, err := filepath.EvalSymlinks(filepath.Dir(path)); err == nil {
+		path = filepath.Join(folder, filepath.Base(path))
+	}
+	return path
 }
 
 // canBeWritten tells why a file or a folder can't be written. It leaves nothing behind.
@@ -116,8 +125,9 @@ func (n namedFile) canBeWritten() error {
 func canFill(folder string) error {
 	for {
 		info, err := os.Stat(folder)
+		_, noLink := os.Lstat(folder) // one that leads nowhere is in the way
 		switch {
-		case errors.Is(err, os.ErrNotExist):
+		case errors.Is(err, os.ErrNotExist) && errors.Is(noLink, os.ErrNotExist):
 			folder = filepath.Dir(folder)
 			continue
 		case err != nil:
