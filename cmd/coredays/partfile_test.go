@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"context"
+	"errors"
 	"math/rand/v2"
 	"os"
 	"path/filepath"
@@ -51,5 +52,22 @@ func TestOnlyAnOrdinaryFileIsAShare(t *testing.T) {
 		if _, err := readPart(path); err == nil || !strings.Contains(err.Error(), "no ordinary file") {
 			t.Errorf("%s: %v", path, err)
 		}
+	}
+}
+
+func TestSharesOfAnotherVersionAreRefused(t *testing.T) {
+	path, _ := aShare(t)
+	p, err := readPart(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	p.Program = "coredays v0.0.0, go1, amd64"
+	var other bytes.Buffer
+	if err := errors.Join(p.write(&other), os.WriteFile(path, other.Bytes(), 0o666)); err != nil {
+		t.Fatal(err)
+	}
+	code, stdout, stderr := called(t.Context(), "merge", path)
+	if code != exitFault || stdout != "" || !strings.Contains(stderr, "sailed by coredays v0.0.0, go1, amd64, and this is "+machine()) {
+		t.Errorf("exit %d: %s%s", code, stdout, stderr)
 	}
 }

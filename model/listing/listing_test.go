@@ -1,6 +1,9 @@
 package listing_test
 
 import (
+	"fmt"
+	"os"
+	"path/filepath"
 	"reflect"
 	"regexp"
 	"strings"
@@ -127,5 +130,55 @@ func TestWhereAThingStandsInItsFileIsNoDifference(t *testing.T) {
 	}
 	if got := listing.Differences(listing.Of(demonstration(t)), listing.Of(moved)); got != nil {
 		t.Errorf("%q", got)
+	}
+}
+
+// A record of the sea is told by what stands in it: one height of thousands that is another makes another plan,
+// another name of the file does not.
+func TestARecordIsListedByItsHeights(t *testing.T) {
+	const hour = 3000
+	digests := map[string][32]byte{}
+	for name, height := range map[string]float64{"one.csv": 1.5, "again.csv": 1.5, "other.csv": 1.51} {
+		dir := t.TempDir()
+		var b strings.Builder
+		b.WriteString("time,hs_m\n")
+		for h := range 24 * 400 {
+			hs := 1.5 + float64(h%240)/120
+			if h == hour {
+				hs = height
+			}
+			fmt.Fprintf(&b, "%s,%.3f\n", time.Date(2020, 1, 1, h, 0, 0, 0, time.UTC).Format("2006-01-02T15:04Z"), hs)
+		}
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(b.String()), 0o666); err != nil {
+			t.Fatal(err)
+		}
+		p, err := scenario.WithSettings(scenario.DemonstrationText(), filepath.Join(dir, "plan.yaml"), []string{"sites[0].weather={record: " + name + ", source: a buoy}"})
+		if err != nil {
+			t.Fatal(err)
+		}
+		digests[name] = listing.Digest(listing.Of(p))
+	}
+	if digests["one.csv"] != digests["again.csv"] {
+		t.Error("the same record under another name makes another plan")
+	}
+	if digests["one.csv"] == digests["other.csv"] {
+		t.Error("one height differs, and the digest does not")
+	}
+}
+
+// Spreads of the same three numbers are not the same where their shape or the level at which they live is another.
+func TestAShapeAndALevelAreListed(t *testing.T) {
+	seen := map[[32]byte]string{}
+	for _, spread := range []string{"{low: 20 h, mid: 30 h, high: 50 h}", "{low: 20 h, mid: 30 h, high: 50.001 h}", "{low: 20 h, mid: 30 h, high: 50 h, varies: site}",
+		"{low: 20 h, mid: 30 h, high: 50 h, lowest: 1 h}", "30 h"} {
+		p, err := scenario.WithSettings(scenario.DemonstrationText(), "plan.yaml", []string{"in_port_before_sailing=" + spread})
+		if err != nil {
+			t.Fatal(err)
+		}
+		digest := listing.Digest(listing.Of(p))
+		if other, is := seen[digest]; is {
+			t.Errorf("%s and %s have one digest", spread, other)
+		}
+		seen[digest] = spread
 	}
 }
