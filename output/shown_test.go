@@ -70,7 +70,7 @@ func TestNoControlCharacterComesOutWithANameThatHasOne(t *testing.T) {
 		}
 	}
 	folder := t.TempDir()
-	if err := Charts(folder, r); err != nil {
+	if err := Charts(t.Context(), folder, r); err != nil {
 		t.Fatal(err)
 	}
 	drawings, err := filepath.Glob(filepath.Join(folder, "*.svg"))
@@ -98,7 +98,7 @@ func TestNoCellOfATableIsRun(t *testing.T) {
 	for _, formula := range []string{"=", "+", "-", "@", "\t=", "\r=", " ="} {
 		r, cells, guarded := hostileReport(formula), 0, 0
 		folder := t.TempDir()
-		if err := CSV(folder, r); err != nil {
+		if err := CSV(t.Context(), folder, r); err != nil {
 			t.Fatal(err)
 		}
 		files, _ := filepath.Glob(filepath.Join(folder, "*.csv"))
@@ -152,7 +152,7 @@ func TestADiaryKeepsItsNamesGuarded(t *testing.T) {
 }
 
 func TestAWorkbookNamesTheProgramAndRunsNothing(t *testing.T) {
-	text := printed(t, func(w io.Writer) error { return Workbook(w, hostileReport("=")) })
+	text := printed(t, func(w io.Writer) error { return Workbook(t.Context(), w, hostileReport("=")) })
 	book, err := excelize.OpenReader(strings.NewReader(text))
 	if err != nil {
 		t.Fatal(err)
