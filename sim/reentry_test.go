@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"coredays/model/activity"
+	"coredays/model/coring"
 	"coredays/model/plan"
 	"coredays/model/rig"
 )
@@ -73,6 +74,24 @@ func TestAdvanceByRecoveryIsWorkedOutByHand(t *testing.T) {
 			if got := s.advance(c.shot, c.share); !near(got, want) {
 				t.Errorf("%+v of which %.0f %% came up, by stroke %v: %g m, by hand %g m", c.shot, 100*c.share, byStroke, got, want)
 			}
+		}
+	}
+}
+
+// Where every shot at the mudline brings up water, twelve are made of a hole that begins with a piston core at the sea
+// floor, and none of one that is drilled ahead, or begins with a rotated barrel.
+func TestOnlyAPistonCoreFromTheSeaFloorLooksForTheMudline(t *testing.T) {
+	ahead, extended := pistonHole("A", 133), pistonHole("A", 33)
+	ahead.Hole.DrillAheadTo = 100
+	extended.Hole.Stages[0].With = coring.XCB
+	for name, c := range map[string]struct {
+		item  plan.Item
+		shots int
+	}{"piston": {pistonHole("A", 33), 12}, "drilled ahead": {ahead, 0}, "extended": {extended, 0}, "rotary": {rotaryHole("A", 33), 0}, "drilled only": {drilledHole("A", 50), 0}} {
+		p := oneSite(c.item)
+		p.Ship.Rates[rig.WaterCore] = just(1)
+		if got := sailed(t, p, false).spent[activity.MudlineReset]; !near(got, float64(c.shots)*30*minutes) {
+			t.Errorf("%s: the bit was set anew for %.1f h, by hand %.1f", name, got/hours, float64(c.shots)/2)
 		}
 	}
 }
