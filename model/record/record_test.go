@@ -149,3 +149,12 @@ func TestASiteMustBeWhole(t *testing.T) {
 		}
 	}
 }
+
+// One hole in six on record stops above 20 m below the sea floor: a start that failed, or a trial of the mudline.
+func TestAHoleThatStopsAboveTwentyMetresIsAFailedStart(t *testing.T) {
+	for depth, want := range map[unit.Depth]bool{0: true, 19.9: true, 20: false, 25: false} {
+		if h := (Hole{Depth: depth}); h.FailedStart() != want {
+			t.Errorf("%g m: failed start %v", float64(depth), h.FailedStart())
+		}
+	}
+}

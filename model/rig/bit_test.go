@@ -45,8 +45,8 @@ func TestHarderRockAndFewerCollarsAreSlower(t *testing.T) {
 			t.Errorf("at %.0f MPa: %.3g with few collars, %.3g with many, %.3g in rock twice as hard", strength/1e6, few(strength), many(strength), many(2*strength))
 		}
 	}
-	if got := many(1); got != fastest {
-		t.Errorf("in the weakest ground %.3g m/s, want %.3g", got, fastest)
+	if got := many(1) * 3600; math.Abs(got-60) > 1e-9 { // above that the records of cores are rounding
+		t.Errorf("in the weakest ground %.3g m/h, want 60", got)
 	}
 }
 
