@@ -105,12 +105,12 @@ func (f *fit) regressors(s *ship, scores []score) (x *mat.Dense, own []float64) 
 	x = mat.NewDense(len(f.numbers), len(own), nil)
 	for row, n := range f.numbers {
 		s.luck = chance.Replication(f.seed, n)
-		values := x.RawRowView(row)[:0]
+		values, at := x.RawRowView(row), 0
 		for i := range scores {
-			values = append(values, powersOf(s.score(&scores[i]), scores[i].powers)...)
+			at += copy(values[at:], powersOf(s.score(&scores[i]), scores[i].powers))
 		}
 		if common {
-			values = append(values, s.luck.For(commonFactor).Normal(0))
+			values[at] = s.luck.For(commonFactor).Normal(0)
 		}
 	}
 	center(x)
