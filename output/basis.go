@@ -1,40 +1,92 @@
 package output
 
 import (
+	"cmp"
 	"fmt"
 	"io"
+	"math"
+	"slices"
+	"strings"
 
 	"coredays/model/basis"
+	"coredays/model/logbook"
 	"coredays/model/plan"
 )
 
-// Basis prints the numbers that a plan rests on, group by group; sorted by how much each matters where
-// a simulation of so many replications tells.
-func Basis(w io.Writer, p *plan.Plan, entries []basis.Entry, replications int) error {
+// Basis prints the numbers that a plan rests on, group by group; where a simulation tells, after what drives the
+// spread of days needed and the numbers behind that.
+func Basis(w io.Writer, p *plan.Plan, entries []basis.Entry, simulated *logbook.Summary) error {
 	var pg page
 	pg.paragraph("", indent, fmt.Sprintf("What %s rests on; %s", orElse(p.Title, "the unnamed scenario"), orElse(p.Ship.Name, "unnamed ship")))
 	pg.basisCounts(entries)
-	if replications > 0 {
-		return pg.weighed(w, entries, replications)
+	if simulated != nil {
+		if err := pg.weighed(entries, simulated); err != nil {
+			return err
+		}
 	}
 	for _, group := range groups(entries) {
 		pg.heading("%s", group)
-		if err := pg.table(basisColumns(false), basisRows(inGroup(entries, group), 0)); err != nil {
+		if err := pg.table(basisColumns, basisRows(inGroup(entries, group))); err != nil {
 			return err
 		}
 	}
 	return pg.to(w)
 }
 
-// weighed prints all entries in one table, what matters most first.
-func (p *page) weighed(w io.Writer, entries []basis.Entry, replications int) error {
-	p.paragraph("", indent, fmt.Sprintf("Sorted by how much each matters to the days needed: squared rank correlation with the spread above the run, %d replications. Shares do not add up to 100 %%: the sea and single runs have the rest. Below %.1g %% a share may be chance and is left out.",
-		replications, 100*basis.Chance(replications)))
-	p.WriteByte('\n')
-	if err := p.table(basisColumns(true), basisRows(entries, replications)); err != nil {
+// weighed prints the causes of the spread of days needed and the numbers that they go back to, what matters
+// most first.
+func (p *page) weighed(entries []basis.Entry, s *logbook.Summary) error {
+	if err := p.drivers(s); err != nil {
 		return err
 	}
-	return p.to(w)
+	mattering := mattering(entries)
+	if len(mattering) == 0 {
+		return nil
+	}
+	p.heading("The numbers behind it, %s replications", given(float64(s.Replications)))
+	p.paragraph("", indent, behindWords(entries))
+	p.WriteByte('\n')
+	var rows [][]string
+	for _, e := range mattering {
+		rows = append(rows, []string{fixed(100*e.Share, 1), e.Site, e.Name, valueOf(e), e.Varies, liesIn(e)})
+	}
+	return p.table([]column{numbers("share\n(%)"), words("site", 7), words("number", 24), words("value", 20), words("varies by", 12), words("of which (%)", 26)}, rows)
+}
+
+// mattering are the entries whose spread has a share of that of the days needed.
+func mattering(entries []basis.Entry) (some []basis.Entry) {
+	for _, e := range entries {
+		if e.Share > 0 {
+			some = append(some, e)
+		}
+	}
+	return some
+}
+
+// behindWords tells what the shares of numbers are.
+func behindWords(entries []basis.Entry) string {
+	return fmt.Sprintf("A number's share is its part of the variance of days needed, and lies in the causes named. All numbers together have %s %%; the rest is the luck of sea, breakdowns and trouble, and what several numbers do together. What may be chance is left out.",
+		percent(basis.Together(entries)))
+}
+
+// leastPart is the part of the variance from which a cause is named with a number, and mostParts how many are.
+// Our choice.
+const (
+	leastPart = 0.005
+	mostParts = 3
+)
+
+// liesIn names the causes in whose time the share of a number mostly lies, in percent of the variance.
+func liesIn(e basis.Entry) string {
+	parts := slices.Clone(e.Causes)
+	slices.SortStableFunc(parts, func(a, b logbook.Driver) int { return cmp.Compare(math.Abs(b.Share), math.Abs(a.Share)) })
+	var names []string
+	for i, d := range parts[:min(mostParts, len(parts))] {
+		if i == 0 || math.Abs(d.Share) >= leastPart {
+			names = append(names, d.Name+" "+fixed(100*d.Share, 1))
+		}
+	}
+	return strings.Join(names, ", ")
 }
 
 func (p *page) basisCounts(entries []basis.Entry) {
@@ -56,25 +108,11 @@ func basisCounted(entries []basis.Entry) string {
 	return fmt.Sprintf("%d numbers: %d stated by the scenario, %d wholly or in part from memory or judgement.", len(entries), stated, memory)
 }
 
-func basisColumns(weighed bool) []column {
-	cols := []column{words("site", 7), words("number", 24), words("value", 20), words("varies by", 12), words("from, source", 35)}
-	if weighed {
-		cols = append([]column{numbers("matters\n(%)")}, cols...)
-	}
-	return cols
-}
+var basisColumns = []column{words("site", 7), words("number", 24), words("value", 20), words("varies by", 12), words("from, source", 35)}
 
-func basisRows(entries []basis.Entry, replications int) (rows [][]string) {
+func basisRows(entries []basis.Entry) (rows [][]string) {
 	for _, e := range entries {
-		row := []string{e.Site, e.Name, valueOf(e), e.Varies, e.From.String() + ": " + e.Source}
-		if replications > 0 {
-			share := ""
-			if defined(e.Share) && e.Share >= basis.Chance(replications) {
-				share = fixed(100*e.Share, 1)
-			}
-			row = append([]string{share}, row...)
-		}
-		rows = append(rows, row)
+		rows = append(rows, []string{e.Site, e.Name, valueOf(e), e.Varies, e.From.String() + ": " + e.Source})
 	}
 	return rows
 }

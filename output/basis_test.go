@@ -7,37 +7,54 @@ import (
 	"testing"
 
 	"coredays/model/basis"
+	"coredays/model/logbook"
 )
 
 func someEntries() []basis.Entry {
+	untold := logbook.Influence{Share: math.NaN()}
 	return []basis.Entry{
-		{Group: "expedition", Name: "sea days", Low: 56, Mid: 56, High: 56, Unit: "d", From: basis.Stated, Source: "plan.yaml:4", Quantity: -1, Share: math.NaN()},
-		{Group: "ship and crew", Name: "piston_pace", Low: 66.4, Mid: 100, High: 150.5, Unit: "%", Varies: "35 % expedition, 65 % run", From: basis.OfShip, Source: "core records", Quantity: 1, Share: 0.173},
-		{Group: "ship and crew", Name: "barrels", Low: 3, Mid: 3, High: 3, From: basis.OfShip, Memory: true, Source: "from memory", Quantity: 2, Share: math.NaN()},
-		{Group: "ground", Site: "SB-01", Name: "drilling rate, chalk to 300 mbsf", Low: 18, Mid: 28.8, High: 46.1, Unit: "m/h", Varies: "100 % site", From: basis.BuiltIn, Source: "ODP Leg 197 Prelim. Report", Quantity: 3, Share: 0.0004},
+		{Group: "expedition", Name: "sea days", Low: 56, Mid: 56, High: 56, Unit: "d", From: basis.Stated, Source: "plan.yaml:4", Quantity: -1, Influence: untold},
+		{Group: "ship and crew", Name: "piston_pace", Low: 66.4, Mid: 100, High: 150.5, Unit: "%", Varies: "35 % expedition, 65 % run", From: basis.OfShip, Source: "core records", Quantity: 1,
+			Influence: logbook.Influence{Share: 0.173, Causes: []logbook.Driver{{Name: "piston coring", Share: 0.15}, {Name: "weather", Share: 0.021}, {Name: "pipe trips", Share: 0.002}}}},
+		{Group: "ship and crew", Name: "barrels", Low: 3, Mid: 3, High: 3, From: basis.OfShip, Memory: true, Source: "from memory", Quantity: 2, Influence: untold},
+		{Group: "ground", Site: "SB-01", Name: "drilling rate, chalk to 300 mbsf", Low: 18, Mid: 28.8, High: 46.1, Unit: "m/h", Varies: "100 % site", From: basis.BuiltIn, Source: "ODP Leg 197 Prelim. Report", Quantity: 3},
 	}
 }
 
-func TestBasisIsPrintedByGroup(t *testing.T) {
-	matchGolden(t, "basis.txt", printed(t, func(w io.Writer) error { return Basis(w, somePlan(), someEntries(), 0) }))
+// someSimulation is what of a simulation goes with a basis.
+func someSimulation() *logbook.Summary {
+	return &logbook.Summary{Replications: 2000, Drivers: []logbook.Driver{{Name: "weather", Share: 0.8}, {Name: "piston coring", Share: 0.2}}}
 }
 
-// A share that 2000 replications of nothing would give too is not told.
-func TestBasisIsPrintedByWhatMattersAfterASimulation(t *testing.T) {
-	matchGolden(t, "basis_weighed.txt", printed(t, func(w io.Writer) error { return Basis(w, somePlan(), someEntries(), 2000) }))
+func TestBasisIsPrintedByGroup(t *testing.T) {
+	matchGolden(t, "basis.txt", printed(t, func(w io.Writer) error { return Basis(w, somePlan(), someEntries(), nil) }))
+}
+
+// A number whose share may be chance is not told among those that matter.
+func TestBasisBeginsWithWhatMattersAfterASimulation(t *testing.T) {
+	matchGolden(t, "basis_weighed.txt", printed(t, func(w io.Writer) error { return Basis(w, somePlan(), someEntries(), someSimulation()) }))
 }
 
 func TestBasisJSONHasNullWhereThereIsNoShare(t *testing.T) {
-	text := printed(t, func(w io.Writer) error { return BasisJSON(w, somePlan(), someEntries(), 2000) })
+	text := printed(t, func(w io.Writer) error { return BasisJSON(w, somePlan(), someEntries(), someSimulation()) })
 	var got struct {
 		Schema       string
 		Replications int
-		Items        []map[string]any
+		Drivers      []logbook.Driver
+		Items        []struct {
+			Share  *float64
+			Causes []logbook.Driver
+			Memory bool `json:"from_memory"`
+		}
 	}
 	if err := json.Unmarshal([]byte(text), &got); err != nil {
 		t.Fatal(err)
 	}
-	if got.Schema != "coredays.basis/1" || got.Replications != 2000 || got.Items[0]["share"] != nil || got.Items[3]["share"] != 0.0004 || got.Items[2]["from_memory"] != true {
+	items := got.Items
+	if got.Schema != "coredays.basis/1" || got.Replications != 2000 || items[0].Share != nil || items[0].Causes == nil || *items[3].Share != 0 || !items[2].Memory {
 		t.Errorf("%+v", got)
+	}
+	if want := (logbook.Driver{Name: "piston coring", Share: 0.15}); *items[1].Share != 0.173 || len(items[1].Causes) != 3 || items[1].Causes[0] != want || got.Drivers[1].Name != want.Name {
+		t.Errorf("%+v of %+v", items[1], got.Drivers)
 	}
 }

@@ -87,7 +87,7 @@ func (f *framedChart) svgFile(w io.Writer) error {
 	if err != nil {
 		return err
 	}
-	_, err = io.WriteString(w, `<?xml version="1.0" encoding="UTF-8"?>`+"\n"+string(text))
+	_, err = io.WriteString(w, `<?xml version="1.0" encoding="UTF-8"?>`+"\n"+strings.Map(shown, string(text)))
 	return err
 }
 

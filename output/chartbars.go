@@ -71,7 +71,7 @@ func driversChart(s *logbook.Summary) *chart {
 	if len(told) == 0 || s.Replications < 2 {
 		return nil
 	}
-	c := &chart{name: "drivers", title: "What drives the spread of days needed", key: "Share of the variance of days needed; all causes together make 100 %.",
+	c := &chart{name: "drivers", title: "What drives the spread of days needed", key: "Share of the variance of days needed from P1 to P99; all causes together make 100 %.",
 		behind: []*sheet{driversSheet(s)}}
 	if negative {
 		c.key += " A negative share belongs to a cause that is short where the others are long."

@@ -1,6 +1,7 @@
 package output
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"os"
@@ -27,15 +28,18 @@ func (r *Report) charts() []*chart {
 	return there
 }
 
-// Charts writes all charts into a folder, each as SVG and as PNG.
-func Charts(folder string, r *Report) error {
+// Charts writes all charts into a folder, each as SVG and as PNG, until the context ends.
+func Charts(ctx context.Context, folder string, r *Report) error {
 	if err := os.MkdirAll(folder, 0o777); err != nil {
 		return err
 	}
 	var failed []error
 	for _, bare := range append(r.charts(), alternativesCharts(r.Orders)...) {
+		if ctx.Err() != nil {
+			return ctx.Err()
+		}
 		c := bare.framed(r.sourceLine())
-		failed = append(failed, WriteFile(filepath.Join(folder, c.name+".svg"), c.svgFile), WriteFile(filepath.Join(folder, c.name+".png"), c.pngFile))
+		failed = append(failed, WriteFile(ctx, filepath.Join(folder, c.name+".svg"), c.svgFile), WriteFile(ctx, filepath.Join(folder, c.name+".png"), c.pngFile))
 	}
 	return errors.Join(failed...)
 }

@@ -1,6 +1,7 @@
 package output
 
 import (
+	"context"
 	"encoding/csv"
 	"errors"
 	"io"
@@ -8,8 +9,13 @@ import (
 	"path/filepath"
 )
 
+// Tables are the names of all tables that there may be.
+var Tables = []string{"alternatives", "basis", "chances", "check", "classes", "consumables", "days_needed", "depth_days", "dictionary", "differences", "drivers",
+	"holes", "layers", "logged", "passages", "replications", "results", "run", "sea", "section", "sites"}
+
 // CSV writes all tables into a folder, a file each, and dictionary.csv, which tells what each column is.
-func CSV(folder string, r *Report) error {
+// Where the context ends, what is not written yet is not.
+func CSV(ctx context.Context, folder string, r *Report) error {
 	all := r.tables()
 	if r.Replications != nil {
 		all = append(all, replicationsSheet(r.Replications, false))
@@ -19,7 +25,10 @@ func CSV(folder string, r *Report) error {
 	}
 	var failed []error
 	for _, s := range append([]*sheet{dictionary(all, ".csv")}, all...) {
-		failed = append(failed, WriteFile(filepath.Join(folder, s.name+".csv"), s.csv))
+		if ctx.Err() != nil {
+			return ctx.Err()
+		}
+		failed = append(failed, WriteFile(ctx, filepath.Join(folder, s.name+".csv"), s.csv))
 	}
 	return errors.Join(failed...)
 }
@@ -37,6 +46,9 @@ func (s *sheet) csv(w io.Writer) error {
 	for row := range s.all() {
 		for i, cell := range row {
 			record[i] = exact(cell)
+			if text, is := cell.(string); is {
+				record[i] = cellText(text)
+			}
 		}
 		if err := out.Write(record); err != nil {
 			return err
@@ -50,6 +62,7 @@ func (s *sheet) csv(w io.Writer) error {
 func dictionary(all []*sheet, ending string) *sheet {
 	d := &sheet{name: "dictionary", title: "What each column is", fields: []field{{"table", "table", ofWords, "name of the table"}, {"column", "column", ofWords, "its key"},
 		{"unit", "unit", ofWords, "of the figures; 1 for counts and shares from 0 to 1"}, {"meaning", "meaning", ofWords, ""}}}
+	d.add("all tables", "all texts", "", aboutTexts)
 	for _, s := range append(all, d) {
 		for _, f := range s.fields {
 			meaning := f.meaning

@@ -18,7 +18,7 @@ func (p *page) drivers(s *logbook.Summary) error {
 	if len(told) == 0 || s.Replications < 2 {
 		return nil
 	}
-	p.heading("What drives the spread of days needed (share of its variance)")
+	p.heading("What drives the spread of days needed (share of its variance from P1 to P99)")
 	if negative {
 		p.say("A negative share belongs to a cause that is short where the others are long.")
 	}

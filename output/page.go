@@ -44,7 +44,7 @@ func (p *page) paragraph(first, others, text string) {
 
 // to hands the page over in one piece.
 func (p *page) to(w io.Writer) error {
-	_, err := w.Write(p.Bytes())
+	_, err := w.Write(bytes.Map(shown, p.Bytes()))
 	return err
 }
 

@@ -1,6 +1,7 @@
 package output
 
 import (
+	"bytes"
 	"embed"
 	"html/template"
 	"io"
@@ -53,7 +54,12 @@ func writePage(w io.Writer, name string, view any) error {
 	if err != nil {
 		return err
 	}
-	return page.Execute(w, view)
+	var text bytes.Buffer
+	if err := page.Execute(&text, view); err != nil {
+		return err
+	}
+	_, err = w.Write(bytes.Map(shown, text.Bytes()))
+	return err
 }
 
 // tables are all sheets but that of the replications, in the order in which they are listed.

@@ -49,7 +49,7 @@ func reportOn(s *logbook.Summary) *Report {
 		Passages: []Passage{{"Leith", "TR-01", 1.2e6}}, Program: "coredays test",
 		Found: []check.Finding{{Site: "TR-01", What: "string reaches the target", Value: 3800, Limit: 8000, Unit: "m", Source: "hand"},
 			{What: "days for all", Verdict: check.Caution, Value: 41, Limit: 40, Unit: "d", Source: "<hand>"}},
-		Basis:        []basis.Entry{{Group: "Rates", Name: "tripping", Low: 18, Mid: 21, High: 24, Unit: "stands/h", Varies: "run", From: basis.OfShip, Source: "from memory", Memory: true, Share: math.NaN()}},
+		Basis:        []basis.Entry{{Group: "Rates", Name: "tripping", Low: 18, Mid: 21, High: 24, Unit: "stands/h", Varies: "run", From: basis.OfShip, Source: "from memory", Memory: true, Influence: logbook.Influence{Share: math.NaN()}}},
 		Replications: &logbook.Replications{Numbers: []int{0, 1}, Columns: []logbook.Column{{Key: "whole.needed", Meaning: "days", Of: logbook.Seconds, Main: true, Values: []float64{40 * testDay, 44.5 * testDay}}}},
 	}
 }
@@ -63,9 +63,9 @@ func TestReportChartsTablesAndWorkbookOfAnySummaryAreWritten(t *testing.T) {
 			t.Errorf("%s: the page holds %q", name, bad)
 		}
 		dir := t.TempDir()
-		written := []error{CSV(dir, r), Workbook(io.Discard, r)}
+		written := []error{CSV(t.Context(), dir, r), Workbook(t.Context(), io.Discard, r)}
 		if name == "long names" { // pictures take their time
-			written = append(written, Charts(dir, r))
+			written = append(written, Charts(t.Context(), dir, r))
 		}
 		for _, err := range written {
 			if err != nil {
@@ -166,7 +166,7 @@ type table []map[string]string
 func readCSV(t *testing.T, r *Report) map[string]table {
 	t.Helper()
 	dir, all := t.TempDir(), map[string]table{}
-	if err := CSV(dir, r); err != nil {
+	if err := CSV(t.Context(), dir, r); err != nil {
 		t.Fatal(err)
 	}
 	files, _ := filepath.Glob(dir + "/*.csv")
@@ -194,7 +194,7 @@ func readCSV(t *testing.T, r *Report) map[string]table {
 // readBook reads the workbook; its headings are for people, so that keys come from the dictionary.
 func readBook(t *testing.T, r *Report) map[string]table {
 	t.Helper()
-	text := printed(t, func(w io.Writer) error { return Workbook(w, r) })
+	text := printed(t, func(w io.Writer) error { return Workbook(t.Context(), w, r) })
 	book, err := excelize.OpenReader(strings.NewReader(text))
 	if err != nil {
 		t.Fatal(err)

@@ -6,7 +6,6 @@ import (
 	"slices"
 	"strings"
 
-	"coredays/model/basis"
 	"coredays/model/check"
 	"coredays/model/logbook"
 )
@@ -148,18 +147,13 @@ func (v *reportView) verdicts(r *Report) {
 // mostMattering is how many numbers are told to matter most.
 const mostMattering = 10
 
-// mattersSheet is the numbers that matter most to the days needed; nil where no simulation tells.
+// mattersSheet is the numbers behind what drives the days needed; nil where no simulation tells.
 func mattersSheet(r *Report) *sheet {
-	var first []basis.Entry
-	for _, e := range r.Basis {
-		if len(first) < mostMattering && defined(e.Share) && e.Share >= basis.Chance(r.Summary.Replications) {
-			first = append(first, e)
-		}
-	}
+	first := mattering(r.Basis)
 	if len(first) == 0 {
 		return nil
 	}
-	t := basisSheet(first).only("matters", "site", "number", "low", "mid", "high", "unit", "varies", "from", "source")
-	t.title = "What matters most to the days needed: squared rank correlation with the spread above the run. Shares do not add up to 100 %: the sea and single runs have the rest."
+	t := basisSheet(first[:min(mostMattering, len(first))]).only("share", "causes", "site", "number", "low", "mid", "high", "unit", "varies", "from", "source")
+	t.title = "The numbers behind it. " + behindWords(r.Basis)
 	return t
 }

@@ -27,7 +27,7 @@ func oneClimate(t *testing.T) *sea.Study {
 	}
 	return sea.Question{Place: "SITE-1", Source: "invented", Notes: []string{"nobody was there"}, Table: table, Years: 20, Seed: 3,
 		Course: sea.ByProcess(sea.NewProcess(sea.LongMemory, sea.ShortMemory, unit.Hour)),
-		Limits: []sea.Limit{{Name: "pipe handling", Most: 4.88}, {Name: "piston coring", Most: 4}}, Coring: 1}.Study()
+		Limits: []sea.Limit{{Name: "pipe handling", Most: 4.88}, {Name: "piston coring", Most: 4}}, Coring: 1}.Study(t.Context())
 }
 
 // oneRecord is the sea of an invented record of two years, without limits.
@@ -48,7 +48,7 @@ func oneRecord(t *testing.T) *sea.Study {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return sea.Question{Place: "buoy.csv", Source: "an invented record", Notes: l.Notes, Course: l.Course, Table: l.Table, Likeness: l, Years: 10, Seed: 3, Coring: -1}.Study()
+	return sea.Question{Place: "buoy.csv", Source: "an invented record", Notes: l.Notes, Course: l.Course, Table: l.Table, Likeness: l, Years: 10, Seed: 3, Coring: -1}.Study(t.Context())
 }
 
 func TestTheSeaIsPrintedAsInTheGoldenFile(t *testing.T) {

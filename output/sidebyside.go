@@ -94,7 +94,7 @@ func standing(c *logbook.Comparison, i int) string {
 	case i == c.Best:
 		return "first"
 	case c.Alternatives[i].Alike:
-		return "alike"
+		return "open"
 	}
 	return "behind"
 }

@@ -10,7 +10,7 @@ func alternativesSheet(c *logbook.Comparison) *sheet {
 	t := &sheet{name: "alternatives", title: alternativesTitles[c.Question], fields: []field{
 		{"alternative", headingOf(c.Question), ofWords, "name of the alternative"},
 		{"row", "row", ofCount, "its row in the chart"},
-		{"standing", "standing", ofWords, "first by the rule of merit; alike: not to be told from it; behind"},
+		{"standing", "standing", ofWords, "first by the rule of merit; open: may as well be the first, as far as the replications tell; behind"},
 		{"of_scenario", "of the scenario", ofTruth, "the order that the scenario has"},
 		{"unbeaten", "unbeaten", ofTruth, unbeatenWords},
 		{"sea_days", "sea days", ofDays, "that there are"},

@@ -24,7 +24,7 @@ func classesSheet(s *logbook.Summary) *sheet {
 
 func driversSheet(s *logbook.Summary) *sheet {
 	t := &sheet{name: "drivers", title: "What drives the spread of days needed", fields: []field{{"cause", "cause", ofWords, ""},
-		{"share", "share of the variance", ofShare, "negative for a cause that is short where the others are long"}}}
+		{"share", "share of the variance", ofShare, "of days needed from P1 to P99; negative for a cause that is short where the others are long"}}}
 	for _, d := range s.Drivers {
 		t.add(d.Name, d.Share)
 	}
@@ -85,11 +85,12 @@ func basisSheet(entries []basis.Entry) *sheet {
 	t := &sheet{name: "basis", title: "Basis of estimate", fields: []field{{"group", "group", ofWords, ""}, {"site", "site", ofWords, ""}, {"number", "number", ofWords, ""},
 		{"low", "1 in 10", ofNumber, "one in ten is below; as mid without spread"}, {"mid", "even", ofNumber, ""}, {"high", "9 in 10", ofNumber, "nine in ten are below"},
 		{"unit", "unit", ofWords, ""}, {"varies", "varies by", ofWords, "levels at which the spread lives; empty without one"},
-		{"matters", "matters", ofShare, "squared rank correlation with days needed; shares do not add up to 1"},
+		{"share", "share of the variance", ofShare, "of that of days needed from P1 to P99, as the drivers have; 0 where it may be chance, empty where no simulation tells"},
+		{"causes", "of which, in %", ofWords, "causes in whose time the share mostly lies, by the names of the drivers"},
 		{"from", "from", ofWords, "scenario, ship or built in"}, {"memory", "from memory", ofTruth, "the source says that it is from memory or judgement"},
 		{"source", "source", ofWords, ""}}}
 	for _, e := range entries {
-		t.add(e.Group, e.Site, strings.TrimSpace(e.Name), e.Low, e.Mid, e.High, e.Unit, e.Varies, e.Share, e.From.String(), e.Memory, e.Source)
+		t.add(e.Group, e.Site, strings.TrimSpace(e.Name), e.Low, e.Mid, e.High, e.Unit, e.Varies, e.Share, liesIn(e), e.From.String(), e.Memory, e.Source)
 	}
 	return t
 }

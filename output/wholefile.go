@@ -2,31 +2,36 @@ package output
 
 import (
 	"bufio"
+	"context"
 	"errors"
 	"fmt"
 	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
+	"syscall"
 )
 
 // WriteFile has a file written whole or not at all: what write writes goes to a file beside it,
 // which takes its place when all went well. An older file stays as it was otherwise. What is no
-// ordinary file, a pipe or a device, is written to directly.
-func WriteFile(path string, write func(io.Writer) error) error {
+// ordinary file, a pipe or a device, is written to directly. Where the context ends first it is not written.
+func WriteFile(ctx context.Context, path string, write func(io.Writer) error) error {
+	if ctx.Err() != nil {
+		return ctx.Err()
+	}
 	target, mode, err := resolve(path)
 	if err != nil {
 		return err
 	}
 	if !mode.IsRegular() {
-		return writeThrough(target, write)
+		return writeThrough(ctx, target, write)
 	}
 	beside, err := createBeside(target)
 	if err != nil {
 		return err
 	}
 	defer os.Remove(beside.Name()) // after the renaming there is nothing left to remove
-	if err := fill(beside, write); err != nil {
+	if err := fill(ctx, beside, write); err != nil {
 		return fmt.Errorf("%s was not written: %w", path, err)
 	}
 	if mode != 0 {
@@ -40,8 +45,13 @@ func WriteFile(path string, write func(io.Writer) error) error {
 // CanWrite tells why a file can't be written, before hours are spent on what goes into it.
 func CanWrite(path string) error {
 	target, mode, err := resolve(path)
-	if err != nil || !mode.IsRegular() {
+	switch {
+	case err != nil:
 		return err
+	case mode.IsDir():
+		return &fs.PathError{Op: "write", Path: path, Err: syscall.EISDIR}
+	case !mode.IsRegular():
+		return nil
 	}
 	beside, err := createBeside(target)
 	if err != nil {
@@ -85,9 +95,9 @@ func createBeside(target string) (*os.File, error) {
 }
 
 // fill writes, brings the content to the disk and closes.
-func fill(file *os.File, write func(io.Writer) error) error {
+func fill(ctx context.Context, file *os.File, write func(io.Writer) error) error {
 	buffered := bufio.NewWriter(file)
-	err := write(buffered)
+	err := write(until{ctx, buffered})
 	if err == nil {
 		err = buffered.Flush()
 	}
@@ -97,10 +107,23 @@ func fill(file *os.File, write func(io.Writer) error) error {
 	return errors.Join(err, file.Close())
 }
 
-func writeThrough(path string, write func(io.Writer) error) error {
+// until is a writer that writes no more when its context has ended, so that whoever writes much to it ends soon.
+type until struct {
+	ctx context.Context
+	to  io.Writer
+}
+
+func (u until) Write(p []byte) (int, error) {
+	if err := u.ctx.Err(); err != nil {
+		return 0, err
+	}
+	return u.to.Write(p)
+}
+
+func writeThrough(ctx context.Context, path string, write func(io.Writer) error) error {
 	file, err := os.OpenFile(path, os.O_WRONLY, 0)
 	if err != nil {
 		return err
 	}
-	return errors.Join(write(file), file.Close())
+	return errors.Join(write(until{ctx, file}), file.Close())
 }

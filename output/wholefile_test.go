@@ -31,11 +31,11 @@ func holds(t *testing.T, path, want string) {
 
 func TestFileIsWritten(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "answer.json")
-	if err := WriteFile(path, saying("first")); err != nil {
+	if err := WriteFile(t.Context(), path, saying("first")); err != nil {
 		t.Fatal(err)
 	}
 	holds(t, path, "first")
-	if err := WriteFile(path, saying("second")); err != nil {
+	if err := WriteFile(t.Context(), path, saying("second")); err != nil {
 		t.Fatal(err)
 	}
 	holds(t, path, "second")
@@ -46,7 +46,7 @@ func TestOldFileStaysWhenTheWriterFails(t *testing.T) {
 	if err := os.WriteFile(path, []byte("old"), 0o600); err != nil {
 		t.Fatal(err)
 	}
-	err := WriteFile(path, func(w io.Writer) error {
+	err := WriteFile(t.Context(), path, func(w io.Writer) error {
 		io.WriteString(w, strings.Repeat("half", 10_000)) // more than any buffer
 		return errBroken
 	})
@@ -58,12 +58,12 @@ func TestOldFileStaysWhenTheWriterFails(t *testing.T) {
 
 func TestOldFileStaysWhenTheWriterPanics(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "answer.json")
-	if err := WriteFile(path, saying("old")); err != nil {
+	if err := WriteFile(t.Context(), path, saying("old")); err != nil {
 		t.Fatal(err)
 	}
 	func() {
 		defer func() { recover() }()
-		WriteFile(path, func(w io.Writer) error { panic("bug") })
+		WriteFile(t.Context(), path, func(w io.Writer) error { panic("bug") })
 	}()
 	holds(t, path, "old")
 }
@@ -73,7 +73,7 @@ func TestFileKeepsItsMode(t *testing.T) {
 	if err := os.WriteFile(path, nil, 0o600); err != nil {
 		t.Fatal(err)
 	}
-	if err := WriteFile(path, saying("new")); err != nil {
+	if err := WriteFile(t.Context(), path, saying("new")); err != nil {
 		t.Fatal(err)
 	}
 	if info, err := os.Stat(path); err != nil || info.Mode().Perm() != 0o600 {
@@ -83,13 +83,13 @@ func TestFileKeepsItsMode(t *testing.T) {
 
 func TestLinkStaysAndItsFileIsReplaced(t *testing.T) {
 	path, link := filepath.Join(t.TempDir(), "answer.json"), filepath.Join(t.TempDir(), "link.json")
-	if err := WriteFile(path, saying("old")); err != nil {
+	if err := WriteFile(t.Context(), path, saying("old")); err != nil {
 		t.Fatal(err)
 	}
 	if err := os.Symlink(path, link); err != nil {
 		t.Skip("no symbolic links here:", err)
 	}
-	if err := WriteFile(link, saying("new")); err != nil {
+	if err := WriteFile(t.Context(), link, saying("new")); err != nil {
 		t.Fatal(err)
 	}
 	holds(t, path, "new")
@@ -103,7 +103,7 @@ func TestPartOfAKilledRunIsSteppedOver(t *testing.T) {
 	if err := os.WriteFile(path+".part0", []byte("killed"), 0o600); err != nil {
 		t.Fatal(err)
 	}
-	if err := WriteFile(path, saying("new")); err != nil {
+	if err := WriteFile(t.Context(), path, saying("new")); err != nil {
 		t.Fatal(err)
 	}
 	if got, err := os.ReadFile(path); err != nil || string(got) != "new" {
@@ -116,7 +116,7 @@ func TestDeviceIsWrittenToAndStays(t *testing.T) {
 	if err != nil {
 		t.Skip(err)
 	}
-	if err := WriteFile(os.DevNull, saying("gone")); err != nil {
+	if err := WriteFile(t.Context(), os.DevNull, saying("gone")); err != nil {
 		t.Fatal(err)
 	}
 	if after, err := os.Stat(os.DevNull); err != nil || after.Mode() != before.Mode() {
@@ -126,10 +126,10 @@ func TestDeviceIsWrittenToAndStays(t *testing.T) {
 
 func TestFolderIsNoFile(t *testing.T) {
 	folder := t.TempDir()
-	if err := WriteFile(folder, saying("x")); err == nil {
+	if err := WriteFile(t.Context(), folder, saying("x")); err == nil {
 		t.Error("a folder was written to")
 	}
-	if err := WriteFile(filepath.Join(folder, "missing", "answer.json"), saying("x")); err == nil {
+	if err := WriteFile(t.Context(), filepath.Join(folder, "missing", "answer.json"), saying("x")); err == nil {
 		t.Error("a file in a folder that is not there was written to")
 	}
 }

@@ -1,6 +1,7 @@
 package output
 
 import (
+	"context"
 	"errors"
 	"io"
 	"time"
@@ -11,7 +12,7 @@ import (
 )
 
 // Workbook writes a workbook: what was simulated, results, chances, sites, holes, replications, basis.
-func Workbook(w io.Writer, r *Report) error {
+func Workbook(ctx context.Context, w io.Writer, r *Report) error {
 	s := r.Summary
 	sheets := []*sheet{summarySheet(r), resultsSheet(s), chancesSheet(s), sitesSheet(s), holesSheet(s), classesSheet(s), driversSheet(s), consumablesSheet(s)}
 	if r.Replications != nil {
@@ -26,7 +27,7 @@ func Workbook(w io.Writer, r *Report) error {
 	}
 	sheets = append(sheets, dictionary(sheets, ""))
 	book := excelize.NewFile()
-	err := book.SetDefaultFont("Arial")
+	err := errors.Join(book.SetDefaultFont("Arial"), signed(book, s.Scenario))
 	for i, s := range sheets {
 		if i == 0 {
 			err = errors.Join(err, book.SetSheetName("Sheet1", s.name))
@@ -34,7 +35,7 @@ func Workbook(w io.Writer, r *Report) error {
 			_, failed := book.NewSheet(s.name)
 			err = errors.Join(err, failed)
 		}
-		err = errors.Join(err, s.fillIn(book))
+		err = errors.Join(err, s.fillIn(ctx, book))
 	}
 	if err == nil {
 		err = book.Write(w)
@@ -42,9 +43,16 @@ func Workbook(w io.Writer, r *Report) error {
 	return errors.Join(err, book.Close())
 }
 
+// signed puts the program in the place of the author, where the library names its own.
+func signed(book *excelize.File, title string) error {
+	const author = "coredays"
+	return errors.Join(book.SetDocProps(&excelize.DocProperties{Creator: author, LastModifiedBy: author, Title: printable(title)}),
+		book.SetAppProps(&excelize.AppProperties{Application: author}))
+}
+
 // fillIn streams a sheet into a workbook: headings that stay in sight, numbers in full precision shown
 // with few figures.
-func (s *sheet) fillIn(book *excelize.File) error {
+func (s *sheet) fillIn(ctx context.Context, book *excelize.File) error {
 	if err := s.printed(book); err != nil {
 		return err
 	}
@@ -63,6 +71,9 @@ func (s *sheet) fillIn(book *excelize.File) error {
 	err = errors.Join(err, out.SetRow("A1", s.headings(styles[len(s.fields)]), excelize.RowOpts{Height: 30}))
 	n := 1
 	for row := range s.all() {
+		if ctx.Err() != nil {
+			return ctx.Err()
+		}
 		n++
 		cells := make([]any, len(row))
 		for i, cell := range row {
@@ -156,6 +167,9 @@ func (s *sheet) width(column int) float64 {
 func workbookValue(cell any) any {
 	if yes, is := cell.(bool); is {
 		return exact(yes)
+	}
+	if text, is := cell.(string); is {
+		return cellText(text)
 	}
 	if x, is := cell.(float64); is && !defined(x) {
 		return nil

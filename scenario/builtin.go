@@ -3,7 +3,6 @@ package scenario
 import (
 	"bytes"
 	_ "embed"
-	"errors"
 	"sync"
 
 	"coredays/model/ground"
@@ -21,11 +20,6 @@ var demonstrationText []byte
 
 //go:embed starter.yaml
 var starterText []byte
-
-var (
-	errNoFile = errors.New("is not a file")
-	errLarge  = errors.New("is larger than 4 MiB")
-)
 
 // stock is what is built in: it comes with the program and never changes.
 type stock struct {

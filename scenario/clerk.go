@@ -17,6 +17,7 @@ type clerk struct {
 	said     []string // paths about which nothing more need be said
 	warnings []string
 	records  map[string]*sea.Likeness // of the sea, by path
+	reads    []string                 // paths of the files that the scenario names
 }
 
 // fault notes what is wrong at a path unless the decoder has said so.

@@ -6,10 +6,10 @@ import (
 )
 
 // FirstYear and LastYear bound the dates of an expedition. The first deep sea drilling was in 1961 (Project
-// Mohole, from memory); of the sea a century ahead nobody knows more than of today's.
+// Mohole, from memory); what the sea is like in a century nobody knows.
 const (
-	FirstYear = 1960
-	LastYear  = 2100
+	FirstYear = 1950
+	LastYear  = 2150
 )
 
 // date is a moment in the years of scientific drilling.

@@ -189,20 +189,20 @@
 // taken, and coredays check tells the chance. A value has to lie within the bounds; of a spread, all but one
 // draw in a hundred at either end. Reasons without a source are judgement.
 //
-// Dates are from 1960 to 2100. Names have at most 80 letters, the title 200 letters, sources and paths 2000; none
-// has control characters. The share of the time that a ship is under repair, or a site closed, must leave
-// half of it to the one and a quarter to the other; not_after is after sailing, not_before before the sea
+// Dates are from 1950 to 2150. Names have at most 80 letters, the title 200 letters, sources and paths 2000; none
+// has control characters. A repair takes at most half the time between breakdowns on average, a closing no longer
+// than the time between closings; not_after is after sailing, not_before before the sea
 // days end.
 //
 //	depth below the sea floor: above 0 mbsf, to 9000 mbsf; no string is longer: 8385 m with the water, ODP TN31 drillship sheet
 //	depth of water: from 10 m to 11000 m; a drillship draws nearly 10 m, and the deepest trench has 10.9 km (from memory)
 //	start offset: from 0 m to 9.5 m; more than a core would leave a gap
 //	sea days: from 6 h to 400 d; less is no voyage, and nobody stays out for longer than a year
-//	cap: from 60 min to 400 d; less than an hour is gone before the ship holds station
+//	cap: from 3 h to 400 d; less is gone before a core comes up
 //	days in port: from 0 d to 100 d; longer is a refit
 //	task: above 0 h, to 100 d; longer is an expedition of its own
 //	time between closings: from 6 h to 10000 d; pipe that is recovered and run again takes hours, and ten thousand days are as good as never
-//	closing: above 0 d, to 100 d; a site closed for longer is one for another season: see not_before and not_after
+//	closing: from 30 min to 100 d; a site closed for longer is one for another season: see not_before and not_after
 //	rank: from 1 to 100; nobody tells more ranks apart
 //	partial strokes in a row: from 1 to 20; each is hours of work for little core
 //	height of waves, or heave: from 0.05 m to 30 m; less is no sea, and the highest ever measured is 19 m (significant, from memory)
@@ -236,9 +236,9 @@
 //	speed of the ship: from 2 kn to 30 kn; slower, a current carries her off; faster is no drillship (sailing_speed)
 //	speed with pipe hanging: from 0.1 kn to 5 kn; faster bends the pipe (hanging_speed)
 //	work on the rig floor, for each core, stand or station: from 0 h to 12 h; it takes no longer than a whole shift (positioning, securing, strapping, filling, top_drive, rig_service, offset_move, mudline_reset, piston_handling, half_piston_handling, extended_handling, rotary_handling, shot, core_pull, orientation_wait, temperature_stop, drill_over, connection, bench, catwalk_time, sweep, centre_bit, laboratory_time, bit_release, penetrometer, mammal_watch)
-//	operation, such as making up an assembly: from 0 d to 10 d; records have hours, at worst a few days (pilotage, piston_make_up, rotary_make_up, lay_down, slip_and_cut, hole_conditioning, logging_rig_up, logging_rig_down, string_change, seismic_stations, funnel_drop, first_stab, next_stab, heavy_mud, cement_plug, severing, home_reserve)
+//	operation, such as making up an assembly: from 0 d to 10 d; records have hours, at worst a few days (pilotage, piston_make_up, rotary_make_up, lay_down, slip_and_cut, hole_conditioning, logging_rig_up, logging_rig_down, string_change, seismic_stations, funnel_drop, first_stab, next_stab, heavy_mud, cement_plug, severing, home_reserve, first_site_work)
 //	time that trouble costs, or a repair: from 0 d to 100 d; longer ends the expedition (failed_start_time, piston_trouble_time, extended_trouble_time, rotary_trouble_time, stuck_time, repair_time)
-//	time between breakdowns: from 6 h to 10000 d; more often is no ship that sails, and ten thousand days are as good as never (breakdown_every)
+//	time between breakdowns: from 12 h to 10000 d; more often is no ship that sails, and ten thousand days are as good as never (breakdown_every)
 //	time between rig services: from 4 h to 1000 d; more often leaves no time for work (rig_service_every)
 //	life of a bit: from 60 min to 100 d; bits turn for 9 to 65 h in hard rock (ODP Legs 176 and 192) (bit_life)
 //	horizon of the forecast: from 60 min to 15 d; no forecast has skill beyond two weeks (from memory) (forecast_horizon)
@@ -256,7 +256,8 @@
 //	mass of pipe: from 5 kg/m to 200 kg/m; the lightest tubing has less, collars have more (pipe_mass)
 //	mass of the travelling gear: from 1 t to 500 t (travelling_mass)
 //	work of the drilling line between cuts: from 50 ton-mile to 100000 ton-mile; common practice is some 1,500 (line_work)
-//	pace: from 5 % to 1000 %; beyond is twenty times as fast or ten times as slow as the records (site_pace, piston_pace, extended_pace, rotary_pace)
+//	pace: from 5 % to 1000 %; beyond is twenty times as fast or ten times as slow as the records (piston_pace, extended_pace, rotary_pace)
+//	other work on site, against trips and moves: from 0 % to 2000 %; more is twenty times as long as the work itself (other_work)
 //	depth of layers against the survey: from 30 % to 300 %; a survey is off by some per cent (layer_depth)
 //	chance or share: from 0 % to 100 % (slowdown_per_metre, heave_loss, funnel_lost, piston_trouble, extended_trouble, rotary_trouble, blown_liner, stuck_chance, lost_bha, bridge, water_core, missed_mudline, failed_start)
 //	chance or share: from 0 % to 100 % (forecast_skill)

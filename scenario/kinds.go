@@ -32,16 +32,16 @@ var (
 		why: "more than a core would leave a gap"}
 	seaDaysMeasure = measure{kind: "sea days", of: unit.OfDuration, symbol: "d", such: "56 d", least: 6 * hour, most: 400 * day,
 		why: "less is no voyage, and nobody stays out for longer than a year"}
-	capMeasure = measure{kind: "cap", of: unit.OfDuration, symbol: "d", such: "9 d", least: hour, most: 400 * day,
-		why: "less than an hour is gone before the ship holds station"}
+	capMeasure = measure{kind: "cap", of: unit.OfDuration, symbol: "d", such: "9 d", least: 3 * hour, most: 400 * day,
+		why: "less is gone before a core comes up"}
 	inPortMeasure = measure{kind: "days in port", of: unit.OfDuration, symbol: "d", such: "5 d", most: 100 * day,
 		why: "longer is a refit"}
 	taskMeasure = measure{kind: "task", of: unit.OfDuration, symbol: "h", such: "30 h", above: true, most: 100 * day,
 		why: "longer is an expedition of its own"}
 	everyMeasure = measure{kind: "time between closings", of: unit.OfDuration, symbol: "d", such: "20 d", least: 6 * hour, most: 1e4 * day,
 		why: "pipe that is recovered and run again takes hours, and ten thousand days are as good as never"}
-	closingMeasure = measure{kind: "closing", of: unit.OfDuration, symbol: "d", such: "2 d", above: true, most: 100 * day,
-		why: "a site closed for longer is one for another season: see not_before and not_after"}
+	closingMeasure = measure{kind: "closing", of: unit.OfDuration, symbol: "d", such: "2 d", least: 0.5 * hour, most: 100 * day,
+		why: "shorter is no reason to recover pipe, and a site closed for longer is one for another season: see not_before and not_after"}
 	countMeasure = measure{kind: "count", of: unit.OfCount, least: 1, most: 1000, whole: true,
 		why: "nothing on board is counted in more"}
 	rankMeasure = measure{kind: "rank", of: unit.OfCount, least: 1, most: 100, whole: true,

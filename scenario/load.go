@@ -2,9 +2,11 @@ package scenario
 
 import (
 	"bytes"
+	"errors"
 	"path/filepath"
 	"strings"
 
+	"coredays/model/plaintext"
 	"github.com/spf13/viper"
 )
 
@@ -14,8 +16,12 @@ const mostBytes = 4 << 20
 // load reads a file in the format that its name tells. The outline has faults where there is
 // nothing to go on with.
 func load(name string, data []byte) (*viper.Viper, *outline) {
-	format, o := outlined(name, data)
 	v := viper.NewWithOptions(viper.KeyDelimiter("::")) // names may contain dots
+	data, o := readable(name, data)
+	if len(o.faults) > 0 {
+		return v, o
+	}
+	format, o := outlined(name, data)
 	if len(o.faults) > 0 && !o.onlyEmpty() {
 		return v, o
 	}
@@ -26,13 +32,31 @@ func load(name string, data []byte) (*viper.Viper, *outline) {
 	return v, o
 }
 
+// readable is the text in a file, or an outline with the fault that there is none.
+func readable(name string, data []byte) ([]byte, *outline) {
+	o := newOutline(name)
+	if len(data) > mostBytes {
+		o.fault("", "", "a file of at most 4 MiB")
+		return nil, o
+	}
+	text, err := plaintext.Of(data)
+	if err != nil {
+		o.faults = append(o.faults, notText(name, err))
+	}
+	return text, o
+}
+
+// notText is the fault of a file that holds something else.
+func notText(name string, err error) Fault {
+	f := Fault{File: name, Wanted: err.Error()}
+	if odd, is := errors.AsType[*plaintext.Odd](err); is {
+		f.Line = odd.Line
+	}
+	return f
+}
+
 // outlined chooses the format and reads the outline.
 func outlined(name string, data []byte) (string, *outline) {
-	if len(data) > mostBytes {
-		o := newOutline(name)
-		o.fault("", "", "a file of at most 4 MiB")
-		return "", o
-	}
 	switch extension := strings.ToLower(filepath.Ext(name)); extension {
 	case ".yaml", ".yml":
 		return "yaml", yamlOutline(name, data)

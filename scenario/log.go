@@ -22,7 +22,8 @@ var logColumns = []string{"from", "site", "hole", "depth_mbsf"}
 //	from        when it began, UTC, such as 2027-02-23T20:53
 //	site        as the scenario names it; empty under way
 //	hole        hole or task; a hole that the scenario does not have is taken too
-//	depth_mbsf  how deep the hole was when it began, m below the sea floor; empty before it is spudded
+//	depth_mbsf  how deep the hole was when it began, m below the sea floor; empty before it is spudded, 0
+//	            where it is begun again under the same name
 //
 // and others are left to those who keep the log. The ship arrives at a site with the first line of it.
 // Where the log is wrong the error is Faults, all of them.
@@ -36,15 +37,19 @@ func ReadLog(name string, r io.Reader, p *plan.Plan) (*logbook.Log, error) {
 		sites = append(sites, p.Sites[i].Name)
 	}
 	log := &logbook.Log{File: name}
+	reached := soundings{}
 	for t.next() {
-		if line := t.logLine(log.Lines, sites); t.keep() {
-			log.Lines = append(log.Lines, line)
+		line := t.logLine(log.Lines, sites)
+		note := t.deepens(reached, line)
+		if !t.keep() {
+			continue
 		}
+		log.Lines, log.Notes = append(log.Lines, line), append(log.Notes, note...)
 	}
 	if faults := t.logFaults(log); len(faults) > 0 {
 		return nil, faults
 	}
-	log.Notes = notesOn(log, p)
+	log.Notes = append(notesOn(log, p), log.Notes...)
 	return log, nil
 }
 
@@ -94,6 +99,37 @@ func (t *recordTable) logLine(above []logbook.LogLine, sites []string) logbook.L
 		line.Depth = unit.Depth(t.number("depth_mbsf", 0, deepestHole))
 	}
 	return line
+}
+
+// soundings are how deep the holes of a log were last, and on which line.
+type soundings map[logbook.Place]sounding
+
+type sounding struct {
+	depth unit.Depth
+	line  int
+}
+
+// mostShallower is by how much the depth of a hole may be put right from one line to the next: a joint of
+// drill pipe is about 9.5 m [common practice], and a count may be one joint off.
+const mostShallower = 10.0 // m
+
+// deepens holds the depth of a hole against that of the last line with one. A hole gets no shallower, unless
+// it is begun again at 0 m. A little less is told in a note, much less is a fault.
+func (t *recordTable) deepens(reached soundings, line logbook.LogLine) (note []string) {
+	if math.IsNaN(float64(line.Depth)) || line.Hole == "" || len(t.wrong) > 0 {
+		return nil
+	}
+	place := logbook.Place{Site: line.Site, Hole: line.Hole}
+	before, known := reached[place]
+	if less := before.depth - line.Depth; known && less > 0 {
+		if line.Depth > 0 && less > mostShallower {
+			t.fault("depth_mbsf", fmt.Sprintf("at least the %g m that hole %s has on line %d, or 0 where it is begun again", float64(before.depth), line.Hole, before.line))
+			return nil
+		}
+		note = []string{fmt.Sprintf("hole %s at site %s is %g m deep on line %d and %g m on line %d", line.Hole, line.Site, float64(before.depth), before.line, float64(line.Depth), t.line)}
+	}
+	reached[place] = sounding{line.Depth, t.line}
+	return note
 }
 
 // mostFaults of a log are told: a log of another expedition has thousands.

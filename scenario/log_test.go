@@ -49,7 +49,7 @@ func TestEachFaultOfALogIsToldWithItsLine(t *testing.T) {
 		t.Fatalf("got %v", err)
 	}
 	want := []string{
-		`log.csv:2: from "yesterday": wanted a time in UTC, such as 2027-03-18T03:00`,
+		`log.csv:2: from "yesterday": wanted a time in UTC, such as 2027-03-18T03:00 (this is no date)`,
 		`log.csv:3: site "TR-1": there is no such site; did you mean "TR-01"?`,
 		`log.csv:4: depth_mbsf "shallow": wanted a number from 0 to 5000`,
 		`log.csv:6: from "2031-05-02T08:30": wanted a time not before 2031-05-02T09:00, when the line above begins; depth_mbsf "6000": wanted a number from 0 to 5000`,
@@ -69,8 +69,8 @@ func TestEachFaultOfALogIsToldWithItsLine(t *testing.T) {
 
 func TestALogWithoutItsColumnsOrWithoutLinesIsRefused(t *testing.T) {
 	for text, want := range map[string]string{
-		"":                                  "log.csv: no heading line",
-		"from,site\n":                       "log.csv: the heading has no column hole, depth_mbsf",
+		"":                                  "log.csv: a heading with the columns from, site, hole, depth_mbsf (this file is empty)",
+		"from,site\n":                       "log.csv:1: the heading has no column hole, depth_mbsf",
 		"from,site,hole,depth_mbsf\n":       "log.csv: there is no line below the heading",
 		"from,site,hole,depth_mbsf\n# no\n": "log.csv: there is no line below the heading",
 		"from,site,hole,depth_mbsf\n\"2031-05-01T06:00,,,\n": "log.csv:2: extraneous or missing \" in quoted-field",
@@ -78,6 +78,37 @@ func TestALogWithoutItsColumnsOrWithoutLinesIsRefused(t *testing.T) {
 		if _, err := readLog(text); err == nil || !strings.HasPrefix(err.Error(), want) {
 			t.Errorf("%q: got %v, want %s", text, err, want)
 		}
+	}
+}
+
+func TestAHoleOfALogGetsNoShallower(t *testing.T) {
+	log, err := readLog("from,site,hole,depth_mbsf\n" +
+		"2031-05-02T07:00,TR-01,A,0\n" +
+		"2031-05-02T08:00,TR-01,A,146\n" +
+		"2031-05-02T09:00,TR-01,B,5\n" + // another hole
+		"2031-05-02T10:00,TR-02,A,5\n" + // of another site
+		"2031-05-02T11:00,TR-01,A,136\n" + // a joint counted wrong
+		"2031-05-02T12:00,TR-01,A,\n" +
+		"2031-05-02T13:00,TR-01,A,0\n" + // begun again
+		"2031-05-02T14:00,TR-01,A,5\n")
+	if err != nil {
+		t.Fatal(err)
+	}
+	notes := strings.Join(log.Notes, "\n")
+	for _, want := range []string{"hole A at site TR-01 is 146 m deep on line 3 and 136 m on line 6", "hole A at site TR-01 is 136 m deep on line 6 and 0 m on line 8"} {
+		if strings.Count(notes, want) != 1 {
+			t.Errorf("%q does not say %q once", notes, want)
+		}
+	}
+	_, err = readLog("from,site,hole,depth_mbsf\n" +
+		"2031-05-02T07:00,TR-01,A,146\n" +
+		"2031-05-02T08:00,TR-01,B,2\n" +
+		"2031-05-02T09:00,TR-01,A,\n" +
+		"2031-05-02T10:00,TR-01,A,5\n" +
+		"2031-05-02T11:00,TR-01,A,150\n")
+	const want = `log.csv:5: depth_mbsf "5": wanted at least the 146 m that hole A has on line 2, or 0 where it is begun again`
+	if err == nil || err.Error() != want {
+		t.Errorf("got  %v\nwant %s", err, want)
 	}
 }
 

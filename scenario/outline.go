@@ -9,15 +9,15 @@ import (
 // lines and overlooks keys that stand twice in another case, or are empty.
 type outline struct {
 	file   string
-	lines  map[string]int  // by path; empty for formats without lines
-	set    map[string]bool // paths whose value came from a setting, not from the file
+	lines  map[string]int    // by path; empty for formats without lines
+	set    map[string]string // by path: the setting from which its value came, not from the file
 	faults Faults
 
 	tooDeepSaid bool
 }
 
 func newOutline(file string) *outline {
-	return &outline{file: file, lines: map[string]int{}, set: map[string]bool{}}
+	return &outline{file: file, lines: map[string]int{}, set: map[string]string{}}
 }
 
 // fault notes what is wrong at a path.
@@ -29,8 +29,8 @@ func (o *outline) fault(path, value, wanted string) {
 // where is the file and line of a path, or of the nearest thing around it that has one.
 func (o *outline) where(path string) (file string, line int) {
 	for p := path; p != ""; p = parent(p) {
-		if o.set[p] {
-			return settingFile, 0
+		if setting, is := o.set[p]; is {
+			return setting, 0
 		}
 		if line, found := o.lines[p]; found {
 			return o.file, line
@@ -45,6 +45,9 @@ func (o *outline) where(path string) (file string, line int) {
 // source names the place of a value for those who ask where it came from.
 func (o *outline) source(path string) string {
 	file, line := o.where(path)
+	if isSetting(file) {
+		file = settingFlag // its path says the rest
+	}
 	if line == 0 {
 		return fmt.Sprintf("%s: %s", file, path)
 	}

@@ -10,14 +10,14 @@ var (
 	shipSpeed = measure{kind: "speed of the ship", of: unit.OfSpeed, symbol: "kn", least: in(unit.OfSpeed, "2 kn"), most: in(unit.OfSpeed, "30 kn"),
 		why: "slower, a current carries her off; faster is no drillship"}
 	hangingSpeed = measure{kind: "speed with pipe hanging", of: unit.OfSpeed, symbol: "kn", least: in(unit.OfSpeed, "0.1 kn"), most: in(unit.OfSpeed, "5 kn"),
-		why: "faster bends the pipe"}
+		why: "slower is a drift, faster bends the pipe"}
 	floorWork = measure{kind: "work on the rig floor, for each core, stand or station", of: unit.OfDuration, symbol: "h", most: 12 * hour,
 		why: "it takes no longer than a whole shift"}
 	operation = measure{kind: "operation, such as making up an assembly", of: unit.OfDuration, symbol: "d", most: 10 * day,
 		why: "records have hours, at worst a few days"}
 	troubleTime = measure{kind: "time that trouble costs, or a repair", of: unit.OfDuration, symbol: "d", most: 100 * day,
 		why: "longer ends the expedition"}
-	breakdowns = measure{kind: "time between breakdowns", of: unit.OfDuration, symbol: "d", least: 6 * hour, most: 1e4 * day,
+	breakdowns = measure{kind: "time between breakdowns", of: unit.OfDuration, symbol: "d", least: 12 * hour, most: 1e4 * day,
 		why: "more often is no ship that sails, and ten thousand days are as good as never"}
 	services = measure{kind: "time between rig services", of: unit.OfDuration, symbol: "h", least: 4 * hour, most: 1000 * day,
 		why: "more often leaves no time for work"}
@@ -51,6 +51,8 @@ var (
 		why: "common practice is some 1,500"}
 	pace = measure{kind: "pace", of: unit.OfShare, symbol: "%", least: 0.05, most: 10,
 		why: "beyond is twenty times as fast or ten times as slow as the records"}
+	otherWork = measure{kind: "other work on site, against trips and moves", of: unit.OfShare, symbol: "%", most: 20,
+		why: "more is twenty times as long as the work itself"}
 	depthShare = measure{kind: "depth of layers against the survey", of: unit.OfShare, symbol: "%", least: 0.3, most: 3,
 		why: "a survey is off by some per cent"}
 	chance   = measure{kind: "chance or share", of: unit.OfShare, symbol: "%", most: 1}
@@ -74,7 +76,7 @@ var rateGroups = []struct {
 		rig.Penetrometer, rig.MammalWatch}},
 	{operation, []rig.Rate{rig.Pilotage, rig.PistonMakeUp, rig.RotaryMakeUp, rig.LayDown, rig.SlipAndCut, rig.HoleConditioning, rig.LoggingRigUp,
 		rig.LoggingRigDown, rig.StringChange, rig.SeismicStations, rig.FunnelDrop, rig.FirstStab, rig.NextStab, rig.HeavyMud, rig.CementPlug,
-		rig.Severing, rig.HomeReserve}},
+		rig.Severing, rig.HomeReserve, rig.FirstSiteWork}},
 	{troubleTime, []rig.Rate{rig.FailedStartTime, rig.PistonTroubleTime, rig.ExtendedTroubleTime, rig.RotaryTroubleTime, rig.StuckTime, rig.RepairTime}},
 	{breakdowns, []rig.Rate{rig.BreakdownEvery}},
 	{services, []rig.Rate{rig.RigServiceEvery}},
@@ -94,7 +96,8 @@ var rateGroups = []struct {
 	{linearMass, []rig.Rate{rig.PipeMass}},
 	{gearMass, []rig.Rate{rig.TravellingMass}},
 	{lineWork, []rig.Rate{rig.LineWork}},
-	{pace, []rig.Rate{rig.SitePace, rig.PistonPace, rig.ExtendedPace, rig.RotaryPace}},
+	{pace, []rig.Rate{rig.PistonPace, rig.ExtendedPace, rig.RotaryPace}},
+	{otherWork, []rig.Rate{rig.OtherWork}},
 	{depthShare, []rig.Rate{rig.LayerDepth}},
 	{chance, []rig.Rate{rig.SlowdownPerMetre, rig.HeaveLoss, rig.FunnelLost, rig.PistonTrouble, rig.ExtendedTrouble, rig.RotaryTrouble,
 		rig.BlownLiner, rig.StuckChance, rig.LostBHA, rig.Bridge, rig.WaterCore, rig.MissedMudline, rig.FailedStart}},

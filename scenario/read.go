@@ -30,6 +30,7 @@ func WithSettings(data []byte, name string, settings []string) (*plan.Plan, erro
 	}
 	v = withSettings(v, o, settings)
 	p := read(v, o)
+	o.blame(data, settings)
 	if err := o.faults.orNil(); err != nil {
 		return nil, err
 	}
@@ -46,6 +47,7 @@ func ToCheck(data []byte, name string, settings []string) (p *plan.Plan, infeasi
 	}
 	v = withSettings(v, o, settings)
 	p = read(v, o)
+	o.blame(data, settings)
 	var malformed Faults
 	for _, f := range o.faults {
 		if f.Infeasible {
@@ -76,6 +78,7 @@ func read(v *viper.Viper, o *outline) *plan.Plan {
 	var f expeditionFile
 	c.said = decode(v, o, &f)
 	p := c.expedition(f)
+	p.Reads = c.reads
 	p.Where = o.places(v.AllSettings(), "", map[string]string{})
 	return p
 }

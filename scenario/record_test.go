@@ -81,6 +81,27 @@ func TestASiteIsLeftOutWithItsBadRow(t *testing.T) {
 	}
 }
 
+// The first site of a leg is the one that began first, whether or not the ones before it in the file are used.
+func TestTheFirstSiteOfALegIsToldApart(t *testing.T) {
+	sites, _ := readRows(t, holeRow(map[string]string{"site": "late", "start": "2030-02-01T00:00", "end": "2030-02-02T00:00"}), holeRow(nil),
+		holeRow(map[string]string{"leg": "2", "site": "after a failure"}),
+		holeRow(map[string]string{"leg": "2", "site": "failed", "penetration_m": "12", "start": "2029-12-30T00:00"}))
+	model, _ := RecordModel()
+	want := map[string]bool{"late": false, "S": true, "after a failure": false}
+	for _, s := range sites {
+		p, err := model.Plan(s, Programme)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if first, named := want[s.Name]; !named || s.First != first || p.Begun == first {
+			t.Errorf("site %s: first of its leg %v, in its plan the expedition has begun %v", s.Name, s.First, p.Begun)
+		}
+	}
+	if len(sites) != len(want) {
+		t.Errorf("%d sites, want %d", len(sites), len(want))
+	}
+}
+
 func TestARowWithTooFewCellsIsListed(t *testing.T) {
 	sites, out := readRows(t, "X,1,S,A", holeRow(nil))
 	if len(sites) != 1 || len(out) != 1 || out[0].Row != 2 {
@@ -90,7 +111,7 @@ func TestARowWithTooFewCellsIsListed(t *testing.T) {
 
 func TestATableWithoutAColumnSaysWhich(t *testing.T) {
 	_, _, err := ReadHoles("holes.csv", strings.NewReader("program,leg\n"))
-	if err == nil || !strings.Contains(err.Error(), "holes.csv: the heading has no column site, hole") {
+	if err == nil || !strings.Contains(err.Error(), "holes.csv:1: the heading has no column site, hole") {
 		t.Errorf("error %v", err)
 	}
 }

@@ -44,5 +44,5 @@ func ReadCores(name string, r io.Reader) (map[record.CoreHole][]record.Core, []r
 			holes[hole] = append(holes[hole], core)
 		}
 	}
-	return holes, sortedOut(t.out), nil
+	return holes, sortedOut(t.out), t.someRows(name)
 }

@@ -2,7 +2,6 @@ package scenario
 
 import (
 	"coredays/model/ground"
-	"coredays/model/spread"
 	"coredays/model/unit"
 )
 
@@ -10,10 +9,8 @@ import (
 
 type recordFile struct {
 	Version     text            `mapstructure:"version"`
-	SitePace    *spreadFile     `mapstructure:"site_pace"`
 	Eras        []eraFile       `mapstructure:"eras"`
 	PistonAlone text            `mapstructure:"piston_alone"`
-	NearShore   nearShoreFile   `mapstructure:"near_shore"`
 	Extended    fromFile        `mapstructure:"extended_slower_below"`
 	Slower      slowerFile      `mapstructure:"rotary_slower"`
 	Work        workFile        `mapstructure:"work"`
@@ -24,11 +21,6 @@ type eraFile struct {
 	From    text `mapstructure:"from"`
 	Piston  text `mapstructure:"piston"`
 	Rotated text `mapstructure:"rotated"`
-}
-
-type nearShoreFile struct {
-	InWaterTo text `mapstructure:"in_water_to"`
-	Waves     text `mapstructure:"waves"`
 }
 
 type slowerFile struct {
@@ -42,6 +34,7 @@ type fromFile struct {
 }
 
 type workFile struct {
+	WithLeg   text          `mapstructure:"with_leg"`
 	WithWater text          `mapstructure:"with_water"`
 	WithDepth text          `mapstructure:"with_depth"`
 	Piston    sometimesFile `mapstructure:"piston"`
@@ -74,13 +67,11 @@ func readUnrecorded(name string, data []byte) (Unrecorded, Faults) {
 	c.said = decode(v, o, &f)
 	c.version(f.Version)
 	u := Unrecorded{
-		SitePace:    c.quantity("site_pace", f.SitePace, paceMeasure, spread.Quantity{}),
 		PistonAlone: c.number("piston_alone", f.PistonAlone, paceMeasure),
+		WithLeg:     c.number("work.with_leg", f.Work.WithLeg, shareMeasure),
 		WithWater:   c.number("work.with_water", f.Work.WithWater, powerMeasure),
 		WithDepth:   c.number("work.with_depth", f.Work.WithDepth, powerMeasure),
 	}
-	u.NearShore = NearShore{InWaterTo: unit.Length(c.number("near_shore.in_water_to", f.NearShore.InWaterTo, waterLimitMeasure)),
-		Waves: c.number("near_shore.waves", f.NearShore.Waves, paceMeasure)}
 	u.Extended = c.slower("extended_slower_below", f.Extended)
 	u.Below = c.slower("rotary_slower.below", f.Slower.Below)
 	u.InWater = c.slower("rotary_slower.in_water", f.Slower.InWater)

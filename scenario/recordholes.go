@@ -43,7 +43,7 @@ func ReadHoles(name string, r io.Reader) ([]record.Site, []record.LeftOut, error
 		torn[[3]string{row.Program, row.Leg, row.Site}] = true
 	}
 	sites, out := record.Group(rows, torn)
-	return sites, sortedOut(append(t.out, out...)), nil
+	return sites, sortedOut(append(t.out, out...)), t.someRows(name)
 }
 
 func (t *recordTable) holeRow() record.Row {
@@ -63,7 +63,7 @@ func (t *recordTable) holeRow() record.Row {
 
 // position reads signed degrees, or degrees with hemispheres.
 func (t *recordTable) position() geo.Position {
-	p, err := geo.ParsePosition(t.text("latitude") + " " + t.text("longitude"))
+	p, err := geo.ParsePosition(t.figures("latitude") + " " + t.figures("longitude"))
 	if err != nil {
 		t.wrong = append(t.wrong, "latitude and longitude "+t.text("latitude")+" "+t.text("longitude")+": the position "+err.Error())
 	}

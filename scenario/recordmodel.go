@@ -8,6 +8,7 @@ import (
 	"coredays/model/coring"
 	"coredays/model/ground"
 	"coredays/model/record"
+	"coredays/model/rig"
 	"coredays/model/spread"
 	"coredays/model/unit"
 )
@@ -17,14 +18,14 @@ var recordText []byte
 
 // Unrecorded is what a record of holes leaves open and the model completes: see record.yaml.
 type Unrecorded struct {
-	SitePace    spread.Quantity // in place of the ship's
-	Eras        []Era           // by rising year
-	PistonAlone float64         // piston cycles of sites without other tools, against those of all
-	NearShore   NearShore
-	Extended    Slower // extended-barrel cutting deep in a hole
-	Below       Slower // rotary cutting deep in a hole
-	InWater     Slower // rotary cutting in deep water
+	Ship        rig.Ship // the built-in one
+	Eras        []Era    // by rising year
+	PistonAlone float64  // piston cycles of sites without other tools, against those of all
+	Extended    Slower   // extended-barrel cutting deep in a hole
+	Below       Slower   // rotary cutting deep in a hole
+	InWater     Slower   // rotary cutting in deep water
 	Work        [UnrecordedClasses]Sometimes
+	WithLeg     float64 // share of the variance of its score that the sites of a leg have in common
 	WithWater   float64 // power of the water depth over 2500 m with which the work grows
 	WithDepth   float64 // power of the depth of the hole over 300 m
 	Ground      [grounds]ground.Lithology
@@ -57,12 +58,6 @@ const (
 	grounds
 )
 
-// NearShore is how waves in shallow water are against those of the built-in climate.
-type NearShore struct {
-	InWaterTo unit.Length
-	Waves     float64
-}
-
 // Slower is a rate's share of its even value from a depth on.
 type Slower struct {
 	From float64 // m
@@ -89,7 +84,11 @@ func (s Sometimes) Quantile(p float64) float64 {
 const mostUnrecorded = 60 * float64(unit.Day)
 
 // RecordModel is what is built in.
-var RecordModel = sync.OnceValues(func() (Unrecorded, Faults) { return readUnrecorded("record.yaml", recordText) })
+var RecordModel = sync.OnceValues(func() (Unrecorded, Faults) {
+	u, faults := readUnrecorded("record.yaml", recordText)
+	u.Ship = builtIn().ship.Ship
+	return u, faults
+})
 
 // classOf is the class of a hole of a site.
 func classOf(h *record.Hole, bare bool) UnrecordedClass {

@@ -48,16 +48,11 @@ func (u *Unrecorded) Plan(s record.Site, known Knowledge) (*plan.Plan, error) {
 	if err != nil {
 		return nil, err
 	}
-	if s.Water() <= u.NearShore.InWaterTo {
-		for m := range climate.Mean {
-			climate.Mean[m] *= unit.Length(u.NearShore.Waves)
-		}
-	}
 	port := plan.Port{Name: "port", Position: position}
 	p := &plan.Plan{Title: s.Program + " " + s.Leg + " " + s.Name, Sails: s.Start(), SeaDays: longestVisit, From: port, To: port,
-		InPort: spread.Just(0), Ship: builtIn().ship.Ship, Order: []int{0}}
+		InPort: spread.Just(0), Ship: u.Ship, Order: []int{0}, Begun: !s.First}
 	p.Ship.Rates = u.rates(p.Ship.Rates, &s, known)
-	p.Sites = []plan.Site{{Name: s.Name, Position: position, WaterDepth: s.Water(), Climate: climate, Refusal: neverRefused,
+	p.Sites = []plan.Site{{Name: s.Name, Position: position, WaterDepth: s.Water(), Climate: climate.NearShore(s.Water()), Refusal: neverRefused,
 		Layers: u.layers(&s), Items: u.items(&s, known)}}
 	return p, nil
 }
@@ -72,8 +67,9 @@ func (u *Unrecorded) items(s *record.Site, known Knowledge) (items []plan.Item) 
 		}
 		items = append(items, plan.Item{Name: h.Name, Rank: 1, Hole: recordHole(h, known)})
 		if w := u.workOf(h, classOf(h, bare)); w.Chance > 0 && !h.FailedStart() {
-			takes := spread.Quantity{Shape: w, Shares: spread.All(spread.Run)}
-			items = append(items, plan.Item{Name: h.Name + ", work not on record", Rank: 1, Task: &plan.Task{Takes: takes, Interruptible: true}})
+			takes := spread.Quantity{Shape: w}
+			takes.Shares[spread.Expedition], takes.Shares[spread.Run] = u.WithLeg, 1-u.WithLeg
+			items = append(items, plan.Item{Name: h.Name + ", work not on record", Rank: 1, Task: &plan.Task{Takes: takes, Interruptible: true, Kind: "work not on record"}})
 		}
 	}
 	return items
@@ -118,7 +114,6 @@ func (u *Unrecorded) rates(rates [rig.Rates]spread.Quantity, s *record.Site, kno
 	if s.DeepestTool() == coring.APC {
 		e.Piston *= u.PistonAlone
 	}
-	rates[rig.SitePace] = u.SitePace
 	rates[rig.PistonPace].Shape = times{rates[rig.PistonPace].Shape, e.Piston}
 	rates[rig.ExtendedPace].Shape = times{rates[rig.ExtendedPace].Shape, e.Rotated}
 	rates[rig.RotaryPace].Shape = times{rates[rig.RotaryPace].Shape, e.Rotated}

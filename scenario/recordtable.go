@@ -1,8 +1,6 @@
 package scenario
 
 import (
-	"bufio"
-	"bytes"
 	"encoding/csv"
 	"errors"
 	"fmt"
@@ -13,6 +11,7 @@ import (
 	"strings"
 	"time"
 
+	"coredays/model/plaintext"
 	"coredays/model/record"
 )
 
@@ -20,56 +19,16 @@ import (
 // divide. Lines that begin with # are comments. What can't be read of a row is noted; the row is then
 // left out whole.
 type recordTable struct {
-	csv    *csv.Reader
-	column map[string]int
-	row    []string
-	line   int
-	wrong  []string // with the row in hand
-	out    []record.LeftOut
-}
-
-// openTable reads the heading, which must have the columns named, in small letters or capitals.
-func openTable(name string, r io.Reader, columns []string) (*recordTable, error) {
-	text := bufio.NewReaderSize(r, longestPreamble)
-	t := &recordTable{csv: csv.NewReader(text), column: map[string]int{}}
-	t.csv.Comma, t.csv.Comment, t.csv.ReuseRecord = dividing(text), '#', true
-	head, err := t.csv.Read()
-	if err != nil {
-		return nil, fmt.Errorf("%s: no heading line: %w", name, err)
-	}
-	for i, title := range head {
-		t.column[strings.ToLower(strings.TrimSpace(strings.TrimPrefix(title, "\ufeff")))] = i
-	}
-	var missing []string
-	for _, c := range columns {
-		if _, found := t.column[c]; !found {
-			missing = append(missing, c)
-		}
-	}
-	if len(missing) > 0 {
-		return nil, fmt.Errorf("%s: the heading has no column %s; it is %.80q", name, strings.Join(missing, ", "), strings.Join(head, string(t.csv.Comma)))
-	}
-	return t, nil
-}
-
-// longestPreamble is how far comments may go before the heading for its divider to be found.
-const longestPreamble = 64 << 10
-
-// dividing is what stands between the columns of the heading.
-func dividing(text *bufio.Reader) rune {
-	start, _ := text.Peek(longestPreamble)
-	for line := range bytes.Lines(start) {
-		if bytes.HasPrefix(line, []byte("#")) || len(bytes.TrimSpace(line)) == 0 {
-			continue
-		}
-		for _, divider := range ";\t" {
-			if bytes.ContainsRune(line, divider) && !bytes.ContainsRune(line, ',') {
-				return divider
-			}
-		}
-		break
-	}
-	return ','
+	csv         *csv.Reader
+	column      map[string]int
+	cells       int // of the heading
+	row         []string
+	line        int
+	rows        int  // that could be read as rows
+	decimal     byte // point or comma, whichever comes first
+	decimalLine int
+	wrong       []string // with the row in hand
+	out         []record.LeftOut
 }
 
 // next moves to the next row that has as many cells as the heading; empty ones are passed over.
@@ -85,6 +44,7 @@ func (t *recordTable) next() bool {
 		}
 		if err == nil {
 			t.line, _ = t.csv.FieldPos(0)
+			t.rows++
 			return true
 		}
 		line, why := 0, err.Error()
@@ -93,7 +53,7 @@ func (t *recordTable) next() bool {
 		}
 		count := errors.Is(err, csv.ErrFieldCount)
 		if count {
-			why = fmt.Sprintf("%d cells, where the heading has %d", len(row), len(t.column))
+			why = fmt.Sprintf("%d cells, where the heading has %d", len(row), t.cells)
 		}
 		t.out = append(t.out, record.LeftOut{Row: line, Why: why})
 		if !count {
@@ -110,7 +70,10 @@ func (t *recordTable) keep() bool {
 	return len(t.wrong) == 0
 }
 
-func (t *recordTable) text(column string) string { return strings.TrimSpace(t.row[t.column[column]]) }
+// text is what a cell says; the apostrophe before what a spreadsheet would run is not part of it.
+func (t *recordTable) text(column string) string {
+	return plaintext.Unguarded(strings.TrimSpace(t.row[t.column[column]]))
+}
 
 // has tells whether the cell of a column is filled in.
 func (t *recordTable) has(column string) bool { return t.text(column) != "" }
@@ -137,16 +100,30 @@ func (t *recordTable) oneOf(column string, known []string) {
 
 // number must be there and lie within limits.
 func (t *recordTable) number(column string, least, most float64) float64 {
-	text := t.text(column)
-	if t.csv.Comma != ',' {
-		text = strings.Replace(text, ",", ".", 1)
-	}
-	x, err := strconv.ParseFloat(text, 64)
+	x, err := strconv.ParseFloat(t.figures(column), 64)
 	if err != nil || math.IsNaN(x) || x < least || x > most {
 		t.fault(column, fmt.Sprintf("a number from %g to %g", least, most))
 		return 0
 	}
 	return x
+}
+
+// figures are those of a number, its decimal comma made a point where commas do not divide the columns. A
+// comma below a point, or the other way round, is a fault: it may stand for thousands.
+func (t *recordTable) figures(column string) string {
+	text := t.text(column)
+	if i := strings.IndexAny(text, ".,"); i >= 0 && t.csv.Comma != ',' {
+		if t.decimal == 0 {
+			t.decimal, t.decimalLine = text[i], t.line
+		}
+		if text[i] != t.decimal {
+			t.fault(column, fmt.Sprintf("a number with %q before its decimals, as on line %d", t.decimal, t.decimalLine))
+		}
+	}
+	if t.csv.Comma == ',' {
+		return text
+	}
+	return strings.Replace(text, ",", ".", 1)
 }
 
 // maybe is number, or 0 for an empty cell.
@@ -183,8 +160,16 @@ func (t *recordTable) moment(column string) time.Time {
 			return at.UTC()
 		}
 	}
-	t.fault(column, "a time in UTC, such as 2027-03-18T03:00")
+	t.fault(column, "a time in UTC, such as 2027-03-18T03:00 (this is "+plaintext.LikeTime(t.text(column))+")")
 	return time.Time{}
+}
+
+// someRows is the fault of a table that has nothing below its heading.
+func (t *recordTable) someRows(name string) error {
+	if t.rows > 0 || len(t.out) > 0 {
+		return nil
+	}
+	return Faults{{File: name, Wanted: "there is no line below the heading"}}
 }
 
 // sortedOut lists what was left out, by line.

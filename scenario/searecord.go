@@ -1,8 +1,8 @@
 package scenario
 
 import (
+	"errors"
 	"fmt"
-	"os"
 	"path/filepath"
 
 	"coredays/model/sea"
@@ -17,7 +17,7 @@ func (r siteReader) seaRecord(path string, w *weatherFile) sea.Climate {
 	}
 	likeness, err := r.likeness(name)
 	if err != nil {
-		r.fault(path, name, because("a record of the sea of a year and more", err))
+		r.fault(path, name, "a record of the sea of a year and more; "+RecordFault(name, err).Error())
 		return sea.Climate{}
 	}
 	r.site.Likeness = likeness
@@ -33,7 +33,8 @@ func (c *clerk) likeness(name string) (*sea.Likeness, error) {
 	if l := c.records[path]; l != nil {
 		return l, nil
 	}
-	file, err := os.Open(path)
+	c.reads = append(c.reads, path)
+	file, err := OpenFile(path)
 	if err != nil {
 		return nil, fmt.Errorf("can't be read: %w", err)
 	}
@@ -54,4 +55,13 @@ func (c *clerk) likeness(name string) (*sea.Likeness, error) {
 		c.warn("%s: %s", name, note)
 	}
 	return l, nil
+}
+
+// RecordFault tells why a record of the sea can't be used, with the file and the line that shows it.
+func RecordFault(file string, err error) error {
+	f := Fault{File: file, Wanted: err.Error()}
+	if m, is := errors.AsType[*sea.Misread](err); is {
+		f.Line = m.Line
+	}
+	return f
 }

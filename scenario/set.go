@@ -1,14 +1,20 @@
 package scenario
 
 import (
+	"fmt"
 	"strings"
 
 	"github.com/spf13/viper"
 	"go.yaml.in/yaml/v3"
 )
 
-// settingFile stands for a file in faults and sources of values that were set.
-const settingFile = "--set"
+// settingFlag gives a value in place of the file's.
+const settingFlag = "--set"
+
+// settingName stands for a file in faults of values that were set.
+func settingName(setting string) string { return fmt.Sprintf("%s %q", settingFlag, brief(setting)) }
+
+func isSetting(file string) bool { return strings.HasPrefix(file, settingFlag+" ") }
 
 // withSettings replaces values in what was loaded.
 func withSettings(v *viper.Viper, o *outline, settings []string) *viper.Viper {
@@ -17,22 +23,20 @@ func withSettings(v *viper.Viper, o *outline, settings []string) *viper.Viper {
 	}
 	tree := v.AllSettings()
 	for _, s := range settings {
+		from := set{outline: o, from: settingName(s)}
 		path, value, found := strings.Cut(s, "=")
 		if !found || strings.TrimSpace(value) == "" {
-			o.settingFault("", s, `a path and a value, such as "sites[0].cap=9 d"`)
+			from.fault("", `a path and a value, such as "sites[0].cap=9 d"`)
 			continue
 		}
-		set{o, "", settingValue(value)}.into(tree, strings.TrimSpace(path))
+		from.value = settingValue(value)
+		from.into(tree, strings.TrimSpace(path))
 	}
 	changed := viper.NewWithOptions(viper.KeyDelimiter("::"))
 	if err := changed.MergeConfigMap(tree); err != nil {
-		o.settingFault("", "", err.Error())
+		o.faults = append(o.faults, Fault{File: settingFlag, Wanted: err.Error()})
 	}
 	return changed
-}
-
-func (o *outline) settingFault(path, value, wanted string) {
-	o.faults = append(o.faults, Fault{File: settingFile, Path: path, Value: value, Wanted: wanted})
 }
 
 // settingValue reads a value as it would be read in a YAML file.
@@ -47,8 +51,13 @@ func settingValue(value string) any {
 // set is a setting on its way into the tree.
 type set struct {
 	*outline
+	from  string // the setting, as faults name it
 	done  string // the path so far, with indices for names
 	value any
+}
+
+func (s set) fault(path, wanted string) {
+	s.faults = append(s.faults, Fault{File: s.from, Path: path, Wanted: wanted})
 }
 
 // into goes one step along the path and puts the value where it ends.
@@ -61,7 +70,7 @@ func (s set) into(tree any, path string) {
 	key, rest := strings.ToLower(path[:end]), strings.TrimPrefix(path[end:], ".")
 	keys, isMap := tree.(map[string]any)
 	if !isMap || key == "" {
-		s.settingFault(join(s.done, path), "", "a path to something that is there")
+		s.fault(join(s.done, path), "a path to something that is there")
 		return
 	}
 	s.done = join(s.done, key)
@@ -83,7 +92,7 @@ func (s set) intoList(tree any, path string) {
 	i, known := find(list, which)
 	if !closed || !isList || i < 0 {
 		wanted, _ := suggest(which, known, "element")
-		s.settingFault(s.done+path, "", wanted)
+		s.fault(s.done+path, wanted)
 		return
 	}
 	s.done = at(s.done, i)
@@ -97,10 +106,10 @@ func (s set) intoList(tree any, path string) {
 
 // mark remembers that the value at the path came from a setting. Faults of the old value are gone.
 func (s set) mark() {
-	s.set[s.done] = true
+	s.set[s.done] = s.from
 	kept := s.faults[:0]
 	for _, f := range s.faults {
-		if !within(f.Path, s.done) || f.File == settingFile {
+		if !within(f.Path, s.done) || isSetting(f.File) {
 			kept = append(kept, f)
 		}
 	}

@@ -1,7 +1,6 @@
 package scenario
 
 import (
-	"os"
 	"path/filepath"
 
 	"coredays/model/plan"
@@ -33,6 +32,7 @@ func (c *clerk) ship(t text) vessel {
 	if !filepath.IsAbs(path) {
 		path = filepath.Join(filepath.Dir(c.file), path)
 	}
+	c.reads = append(c.reads, path)
 	data, err := readFile(path)
 	if err != nil {
 		c.fault("ship", name, builtInShip+", or the path of a ship file ("+err.Error()+")")
@@ -41,20 +41,6 @@ func (c *clerk) ship(t text) vessel {
 	ship, faults := readShip(path, data)
 	c.faults = append(c.faults, faults...)
 	return ship
-}
-
-// readFile reads a file of ordinary size.
-func readFile(path string) ([]byte, error) {
-	info, err := os.Stat(path)
-	switch {
-	case err != nil:
-		return nil, err
-	case !info.Mode().IsRegular():
-		return nil, &os.PathError{Op: "read", Path: path, Err: errNoFile}
-	case info.Size() > mostBytes:
-		return nil, &os.PathError{Op: "read", Path: path, Err: errLarge}
-	}
-	return os.ReadFile(path)
 }
 
 // readShip reads a ship file.

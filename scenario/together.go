@@ -30,7 +30,7 @@ func (c *clerk) windows(f expeditionFile, p *plan.Plan) {
 
 // leastOpen is the share of the time that a site must be open. Closed for longer it is one for another
 // season, and a visit there hardly ends [judgement].
-const leastOpen = 0.25
+const leastOpen = 0.5
 
 // openings refuses a site that is hardly ever open.
 func (r siteReader) openings(path string, u plan.Unusable) {
@@ -39,11 +39,14 @@ func (r siteReader) openings(path string, u plan.Unusable) {
 	}
 	every, lasts := mean(u.Every), mean(u.Lasts)
 	if every/(every+lasts) < leastOpen {
-		r.fault(join(path, "lasts"), u.Lasts.Text, fmt.Sprintf("at most three times every (%s), so that the site is open for a quarter of the time; this is %s on average", u.Every.Text, apart(lasts, every*(1/leastOpen-1))))
+		r.fault(join(path, "lasts"), u.Lasts.Text, fmt.Sprintf("no longer than every (%s), so that the site is open for half of the time; this is %s on average", u.Every.Text, apart(lasts, every*(1/leastOpen-1))))
 	}
 }
 
-// repairs refuses a ship that is under repair for more than half of her time. The fault is that of the
+// mostBroken is the longest repair, as a share of the time between breakdowns [judgement].
+const mostBroken = 0.5
+
+// repairs refuses a ship that is under repair for more than a third of her time. The fault is that of the
 // figure that is stated, of the repair where both are.
 func (c *clerk) repairs(given map[string]spreadFile, rates [rig.Rates]spread.Quantity) {
 	every, repair := rates[rig.BreakdownEvery], rates[rig.RepairTime]
@@ -51,14 +54,14 @@ func (c *clerk) repairs(given map[string]spreadFile, rates [rig.Rates]spread.Qua
 		return
 	}
 	between, takes := mean(every), mean(repair)
-	if takes < between {
+	if takes <= mostBroken*between {
 		return
 	}
 	if _, stated := given[rig.RepairTime.Of().Key]; stated {
-		c.fault(join("rates", rig.RepairTime.Of().Key), repair.Text, fmt.Sprintf("on average less than breakdown_every (%s); this is %s on average: she would lie broken for more than half of her time", every.Text, apart(takes, between)))
+		c.fault(join("rates", rig.RepairTime.Of().Key), repair.Text, fmt.Sprintf("on average at most half of breakdown_every (%s); this is %s on average: she would lie broken for more than a third of her time", every.Text, apart(takes, mostBroken*between)))
 		return
 	}
-	c.fault(join("rates", rig.BreakdownEvery.Of().Key), every.Text, fmt.Sprintf("more than repair_time is on average, %s: she would lie broken for more than half of her time", apart(takes, between)))
+	c.fault(join("rates", rig.BreakdownEvery.Of().Key), every.Text, fmt.Sprintf("at least twice what repair_time is on average, %s: she would lie broken for more than a third of her time", apart(takes, mostBroken*between)))
 }
 
 // servicing refuses rig service that takes as long as the time between services.

@@ -37,7 +37,7 @@ func (r siteReader) builtInClimate() sea.Climate {
 	if err != nil {
 		r.fault(r.at("position"), r.file.Position.value, "a place at sea, or months under weather ("+err.Error()+")")
 	}
-	return climate
+	return climate.NearShore(r.site.WaterDepth)
 }
 
 // months reads a climate of the user's own, January first.

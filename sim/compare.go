@@ -84,12 +84,13 @@ func compared(sailed []sailedAlternative, run Run, stopped bool, miss float64) *
 	list := allMerits(all)
 	c.Best = ranked(list)[0]
 	able, front := possible(all, miss), unbeaten(list)
-	t := together(len(sailed), c.Replications, miss)
+	beyond := eachOfAll(len(sailed), miss)
+	t, bounds := student(c.Replications, beyond), newExactly(c.Replications, beyond)
 	for i := range sailed {
 		a := alternativeOf(&sailed[i])
 		a.Alike, a.Unbeaten = able[i], front[i]
 		a.Behind = pair(all[i], all[c.Best], days).interval(t)
-		a.Less = pair(all[c.Best], all[i], first).interval(t)
+		a.Less = bounds.interval(discord(all[c.Best], all[i], first))
 		c.Alternatives = append(c.Alternatives, a)
 		for j := range i {
 			d := difference(all[j], all[i])

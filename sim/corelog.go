@@ -30,7 +30,7 @@ func (l *coreLog) note(s *ship, t coring.Tool, cored, recovered float64) {
 func HindcastCores(ctx context.Context, voyages []*voyage.Voyage, groups []string, run Run) [][][]Core {
 	all := make([][][]Core, len(voyages))
 	sharedOut(ctx, run.Workers, 0, len(voyages), func() func(int) {
-		return func(n int) { all[n] = coresOf(voyages[n], seedOf(run.Seed, groups[n]), max(1, run.Replications)) }
+		return func(n int) { all[n] = coresOf(ctx, voyages[n], seedOf(run.Seed, groups[n]), max(1, run.Replications)) }
 	})
 	if ctx.Err() != nil {
 		return nil
@@ -39,8 +39,8 @@ func HindcastCores(ctx context.Context, voyages []*voyage.Voyage, groups []strin
 }
 
 // coresOf are the cores of the replications of one visit.
-func coresOf(v *voyage.Voyage, seed uint64, replications int) [][]Core {
-	s := newShip(v)
+func coresOf(ctx context.Context, v *voyage.Voyage, seed uint64, replications int) [][]Core {
+	s := newShip(v).until(ctx)
 	byReplication := make([][]Core, replications)
 	for n := range byReplication {
 		s.begins(seed, n)

@@ -78,8 +78,8 @@ func weighCut(planned, rest *sailedAlternative, cut plan.Cut) logbook.Cut {
 		Metres:      pair(planned.outcomes, rest.outcomes, needMetres).interval(t),
 		Within:      pair(planned.outcomes, rest.outcomes, metres).interval(t),
 		Section:     sectionLess(planned.summary, rest.summary, cut.Site),
-		First:       pair(rest.outcomes, planned.outcomes, first).interval(t),
-		All:         pair(rest.outcomes, planned.outcomes, all).interval(t),
+		First:       discord(rest.outcomes, planned.outcomes, first).score(besides),
+		All:         discord(rest.outcomes, planned.outcomes, all).score(besides),
 	}
 }
 
@@ -107,12 +107,13 @@ func section(s *logbook.Summary, site string) (recovered, deep float64) {
 
 // worthOfDays is what other sea days bring.
 func worthOfDays(planned, other *sailedAlternative) logbook.DayMore {
-	t := alone(len(other.outcomes))
-	more := func(figure int) logbook.Interval { return pair(other.outcomes, planned.outcomes, figure).interval(t) }
+	more := func(figure int) logbook.Interval {
+		return discord(other.outcomes, planned.outcomes, figure).score(besides)
+	}
 	a := &other.summary.Allotted
 	return logbook.DayMore{
 		Days:  (other.Voyage.Deadline - planned.Voyage.Deadline) / day,
 		First: a.ChancePrimary, All: a.ChanceAll, FirstMore: more(first), AllMore: more(all),
-		Metres: a.Recovered.Mean, MetresMore: more(metres), InHand: a.InHand,
+		Metres: a.Recovered.Mean, MetresMore: pair(other.outcomes, planned.outcomes, metres).interval(alone(len(other.outcomes))), InHand: a.InHand,
 	}
 }

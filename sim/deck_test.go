@@ -33,7 +33,7 @@ func TestASlowBenchSetsThePaceInShallowWater(t *testing.T) {
 	s := sailed(t, p, false)
 	// 33 cores: the first three barrels are ready, each of the others comes off the bench 45 min after the last.
 	cycle := s.spent[activity.BenchWait] + s.spent[activity.RunBarrel] + s.spent[activity.ShootPiston] + s.spent[activity.PullPiston] +
-		s.spent[activity.FetchBarrel] + s.spent[activity.HandleBarrel] + s.spent[activity.Connection]
+		s.spent[activity.FetchCorer] + s.spent[activity.HandleCorer] + s.spent[activity.Connection]
 	cores := float64(s.tools[0].cores)
 	// The core before the last gives its barrel back long before the last is run: (cores - 3) barrels
 	// are waited for in turn, after the first core has come up.

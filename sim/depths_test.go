@@ -23,7 +23,7 @@ func TestMarksAreWhenTheDiaryHasTheHoleAtTheirDepth(t *testing.T) {
 	if len(marks) != depthMarks || marks[0].Depth != 0 || marks[depthSteps].Depth != 100 {
 		t.Fatalf("marks %v, want %d from 0 to 100 m", marks, depthMarks)
 	}
-	diary := Diary(v, 1, 0, false)
+	diary := Diary(t.Context(), v, 1, 0, false)
 	for _, m := range marks[1:] {
 		at := math.NaN()
 		for _, e := range diary.Entries {

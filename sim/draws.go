@@ -36,7 +36,7 @@ var (
 func (s *ship) draw(id voyage.Quantity) float64 {
 	q := &s.v.Quantities[id]
 	if q.Fixed || s.median {
-		return q.At(0)
+		return q.Median
 	}
 	d := &s.drawn[id]
 	if !d.known || d.place != s.place {
@@ -47,6 +47,9 @@ func (s *ship) draw(id voyage.Quantity) float64 {
 	score := d.score
 	if w := q.Weight[spread.Run]; w > 0 {
 		score += w * s.run(d, q)
+	}
+	if s.uses != nil {
+		s.uses.note(id, d.place, int(s.tally.times[d.tallied]))
 	}
 	return q.At(score)
 }

@@ -57,8 +57,8 @@ func speedTo(v *voyage.Voyage, from, to voyage.Place) float64 {
 
 // inWaves is the share of her calm speed that a ship makes in waves of a height.
 func inWaves(v *voyage.Voyage, height float64) float64 {
-	above := max(0, height-v.Quantities[rig.SlowdownFrom].At(0))
-	return max(slowest, 1-v.Quantities[rig.SlowdownPerMetre].At(0)*above)
+	above := max(0, height-v.Quantities[rig.SlowdownFrom].Median)
+	return max(slowest, 1-v.Quantities[rig.SlowdownPerMetre].Median*above)
 }
 
 // trust is the weight of the estimates against what the crew has seen, s of finished items: after
@@ -97,14 +97,14 @@ func (s *ship) homeTime(from voyage.Place) float64 {
 // leaveTime is the crew's estimate from now until the ship is under way, s.
 func (s *ship) leaveTime() float64 {
 	stand, floor := s.rateMedian(rig.StandLength), s.here.Floor
-	t := s.rateMedian(rig.Securing)
+	var t float64
 	if s.bit > 0 {
 		t += min(s.bit, floor)/stand/s.rateMedian(rig.Tripping) + s.rateMedian(rig.LayDown)
 	}
 	if s.inHole() {
 		t += s.moveTime(s.bit-floor) + s.rateMedian(rig.TopDrive) + s.fillTime()
 	}
-	return t * contingency
+	return (s.withOther(t) + s.rateMedian(rig.Securing)) * contingency
 }
 
 // fillTime is the crew's estimate of filling or plugging the hole in hand, s.
@@ -135,7 +135,7 @@ func (s *ship) backTime() float64 {
 	if !s.inHole() {
 		t += s.rateMedian(rig.TopDrive) + s.fillTime()
 	}
-	return t
+	return s.withOther(t)
 }
 
 // nextTakes is the crew's estimate of the next operation in a hole, s: a core, or a logging run.
@@ -150,7 +150,7 @@ func (s *ship) operationTakes() float64 {
 	h := s.planned()
 	if s.hole.depth < s.hole.aim {
 		layer := &s.here.Layers[s.layer(s.hole.depth)]
-		return (s.hole.aim-s.hole.depth)/s.v.Quantities[layer.Ahead].At(0) + (s.hole.aim-s.hole.depth)/s.rateMedian(rig.JointLength)*s.rateMedian(rig.Connection) + s.cycleTime(coring.APC)
+		return s.withOther((s.hole.aim-s.hole.depth)/s.v.Quantities[layer.Ahead].Median) + (s.hole.aim-s.hole.depth)/s.rateMedian(rig.JointLength)*s.rateMedian(rig.Connection) + s.cycleTime(coring.APC)
 	}
 	if s.hole.stage < len(h.Stages) {
 		return s.cycleTime(s.tool())
@@ -175,7 +175,7 @@ func (s *ship) cycleTime(t coring.Tool) float64 {
 	}
 	layer := &s.here.Layers[s.layer(s.hole.depth)]
 	return s.rateMedian(rotatedPace(t))*(3*s.bottom()/s.rateMedian(rotatedWire(t))+s.rateMedian(handling[t])) +
-		float64(t.Stroke())/s.v.Quantities[layer.Rate].At(0) + s.rateMedian(rig.Connection)
+		float64(t.Stroke())/s.v.Quantities[layer.Rate].Median + s.rateMedian(rig.Connection)
 }
 
 // heldStill is the crew's estimate of how long the next core of a piston tool is held still for what is measured, s.

@@ -31,7 +31,7 @@ var roundRates = map[rig.Rate]float64{
 	rig.PistonMakeUp: 3 * hours, rig.RotaryMakeUp: 3 * hours, rig.LayDown: 1 * hours,
 	rig.StandLength: 30, rig.JointLength: 10, rig.Tripping: 20 / hours, rig.TrippingInHole: 10 / hours,
 	rig.StandsBetweenFills: 1e9, rig.TopDrive: 30 * minutes, rig.PipeMass: 30, rig.TravellingMass: 50_000,
-	rig.SitePace: 1, rig.OffsetMove: 60 * minutes, rig.MudlineClearance: 4.5, rig.MudlineReset: 30 * minutes,
+	rig.OffsetMove: 60 * minutes, rig.MudlineClearance: 4.5, rig.MudlineReset: 30 * minutes,
 	rig.PistonPace: 1, rig.ExtendedPace: 1, rig.RotaryPace: 1,
 	rig.PistonWire: 250.0 / 60, rig.ExtendedWire: 250.0 / 60, rig.RotaryWire: 250.0 / 60,
 	rig.PistonHandling: 10 * minutes, rig.HalfPistonHandling: 10 * minutes, rig.ExtendedHandling: 10 * minutes, rig.RotaryHandling: 10 * minutes,

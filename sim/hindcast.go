@@ -2,7 +2,6 @@ package sim
 
 import (
 	"context"
-	"math"
 	"sync/atomic"
 
 	"coredays/model/activity"
@@ -46,7 +45,7 @@ func seedOf(seed uint64, group string) uint64 { return seed ^ uint64(chance.KeyO
 // visits are the days of the replications of one visit, and what of them was lost to weather and
 // breakdowns, s.
 func visits(ctx context.Context, v *voyage.Voyage, seed uint64, replications int) (days, lost []float64) {
-	s := newShip(v)
+	s := newShip(v).until(ctx)
 	days, lost = make([]float64, replications), make([]float64, replications)
 	for n := range days {
 		if ctx.Err() != nil {
@@ -61,9 +60,8 @@ func visits(ctx context.Context, v *voyage.Voyage, seed uint64, replications int
 }
 
 // visits does all there is to do at the first site, from the moment the ship is over it until all
-// pipe is on deck. The pipe was strapped and drifted before: few sites are the first of their leg.
+// pipe is on deck.
 func (s *ship) visits() {
-	s.drifted = math.Inf(1)
 	s.arrivesAt(voyage.SitePlace(s.v.Plan.Order[0]))
 	s.worksHere()
 }
@@ -73,7 +71,7 @@ func (s *ship) worksHere() {
 	for range mostSteps {
 		s.choose()
 		s.towards = voyage.ToPort
-		if s.item == nil && s.bit == 0 || s.clock > s.longest() {
+		if s.item == nil && s.bit == 0 && !s.otherWorkDue() || s.clock > s.longest() {
 			return
 		}
 		s.next().do(s)

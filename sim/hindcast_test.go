@@ -6,7 +6,6 @@ import (
 	"slices"
 	"testing"
 
-	"coredays/model/activity"
 	"coredays/model/coring"
 	"coredays/model/geo"
 	"coredays/model/plan"
@@ -36,39 +35,6 @@ func TestAVisitBeginsOverTheHoleAndEndsWithThePipeOnDeck(t *testing.T) {
 	outside := 2*(2*hours+leg) + 30*minutes // pilotage and passage there and back, securing for sea
 	if !near(visit.clock, whole.clock-outside) {
 		t.Errorf("the visit took %.3f h, the expedition %.3f h, of which %.3f h are not at the site", visit.clock/hours, whole.clock/hours, outside/hours)
-	}
-}
-
-// trips are what a visit of oneVisit takes apart from cores and joints: positioning, BHA, pipe down,
-// top drive; out of the hole, top drive, clear, pipe out, BHA down.
-const trips = 30*minutes + 3*hours + 1470.0/30/20*hours + 30*minutes + 33.0/30/10*hours + 30*minutes + 1500.0/30/20*hours + 1*hours
-
-func TestThePaceOfASiteStretchesTripsAndNotCores(t *testing.T) {
-	p := oneVisit()
-	even := visited(t, p).clock
-	p.Ship.Rates[rig.SitePace] = spread.Just(1.5)
-	if slow := visited(t, p).clock; !near(slow-even, 0.5*trips) {
-		t.Errorf("half as slow again costs %.3f h, by hand %.3f h", (slow-even)/hours, 0.5*trips/hours)
-	}
-}
-
-func TestThePaceIsOneForASiteAndAnotherForTheNext(t *testing.T) {
-	p := expedition(site("S", geo.Position{Longitude: 1}, 1500, pistonHole("A", 33), pistonHole("B", 33)), site("T", geo.Position{Longitude: 2}, 1500, pistonHole("A", 33)))
-	p.Ship.Rates[rig.SitePace] = spread.Quantity{Shape: spread.Table{P: []float64{0.01, 0.99}, Value: []float64{0.5, 2}}, Shares: spread.All(spread.Site)}
-	v := compiled(t, p)
-	s := newShip(v)
-	s.begins(1, 0)
-	var paces []float64
-	for _, place := range []voyage.Place{voyage.SitePlace(0), voyage.SitePlace(1), voyage.SitePlace(0)} {
-		s.arrivesAt(place)
-		for _, key := range []int{0, len(s.here.Items) - 1} {
-			s.place.hole = s.here.Items[key].Key
-			s.pace = 0
-			paces = append(paces, s.paceOf(activity.DrillAhead))
-		}
-	}
-	if paces[0] != paces[1] || paces[0] != paces[4] || paces[0] == paces[2] || paces[2] != paces[3] {
-		t.Errorf("paces of S A, S B, T, T, S A, S B: %v", paces)
 	}
 }
 

@@ -37,7 +37,7 @@ func TestSeismicStationsAreShotByDay(t *testing.T) {
 		p := expedition(site("S", geo.Position{Longitude: 1}, 3000, hole))
 		p.Sails = p.Sails.Add(time.Duration(start) * time.Hour)
 		runs := 0
-		for _, e := range Diary(compiled(t, p), 1, 0, false).Entries {
+		for _, e := range Diary(t.Context(), compiled(t, p), 1, 0, false).Entries {
 			if e.Kind != activity.RunString {
 				continue
 			}

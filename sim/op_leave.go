@@ -38,6 +38,7 @@ func (s *ship) leaveHole() {
 		}
 		s.move(activity.PullPipe, s.clear())
 	}
+	s.doOtherWork()
 	if s.ended == goingOn {
 		if s.hole.released {
 			s.bha = 0 // the bit stays in the hole: the rest of the assembly comes up with the pipe

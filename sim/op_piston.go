@@ -31,9 +31,9 @@ func (s *ship) corePiston() {
 	if shot.stuck && s.here.Refusal.DrillOver {
 		s.do(activity.DrillOver, s.rate(rig.DrillOver))
 	}
-	s.do(activity.FetchBarrel, way)
+	s.do(activity.FetchCorer, way)
 	s.awaitCatwalk()
-	s.do(activity.HandleBarrel, s.rate(handling[tool])*pace)
+	s.do(activity.HandleCorer, s.rate(handling[tool])*pace)
 	if s.ended != goingOn {
 		return
 	}

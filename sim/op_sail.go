@@ -97,7 +97,7 @@ func (s *ship) leaveSite() {
 // reachSite opens the log of a site.
 func (s *ship) reachSite() {
 	site := int(s.at - voyage.FirstSite)
-	s.here, s.pace = &s.v.Sites[site], 0
+	s.here = &s.v.Sites[site]
 	log := &s.sites[site]
 	log.state, log.arrived = underWay, s.clock
 	log.waited = -s.spent[activity.WaitOnWeather]

@@ -12,6 +12,7 @@ func (s *ship) makeUpBHA() {
 	if s.ended != goingOn {
 		return
 	}
+	s.tryOut()
 	s.bha = s.assembly()
 	s.rotating, s.bitLife = 0, 0
 	s.hole.conditioned, s.hole.released = false, false // a new bit

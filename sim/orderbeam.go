@@ -13,13 +13,31 @@ import (
 // come.
 const widestBeam = 50_000
 
-// begun is the beginning of an order, reckoned by the visit book.
-type begun struct {
-	order  []int
-	free   []float32 // s after sailing, by replication: everything done
-	bound  []float32 // s after sailing, by replication: what is of lower rank left out when time is short
-	failed []bool    // by replication: something of the first rank was not done
-	score  float64   // s: mean so far, and at least to come
+// beam holds beginnings of orders, all of one length, reckoned by the visit book. What is known of a
+// beginning by replication stands in rows one after the other, so that two beams serve a whole search in
+// turn and leave no garbage.
+type beam struct {
+	orders [][]int
+	free   []float32 // s after sailing, by beginning and replication: everything done
+	bound  []float32 // s after sailing, the same: what is of lower rank left out when time is short
+	failed []bool    // the same: something of the first rank was not done
+}
+
+// hold makes room for beginnings.
+func (m *beam) hold(beginnings, replications int) {
+	n := beginnings * replications
+	m.orders = make([][]int, beginnings)
+	if cap(m.free) < n {
+		m.free, m.bound, m.failed = make([]float32, n), make([]float32, n), make([]bool, n)
+	}
+	m.free, m.bound, m.failed = m.free[:n], m.bound[:n], m.failed[:n]
+}
+
+// step is a beginning of an order with one more site.
+type step struct {
+	from  int // index of the beginning
+	site  int
+	score float64 // s: mean so far, and at least to come
 }
 
 // reckonedOrder is a whole order as reckoned.
@@ -30,71 +48,108 @@ type reckonedOrder struct {
 
 // reckonOrders reckons the orders of the primary sites, and tells how many it got to the end of and
 // whether beginnings were dropped.
-func (b *visitBook) reckonOrders(ctx context.Context, rules orderRules, width int) (list []reckonedOrder, dropped bool) {
-	beam := []begun{{free: b.start(), bound: b.start(), failed: make([]bool, b.replications)}}
+func (b *visitBook) reckonOrders(ctx context.Context, rules orderRules, width, workers int) (list []reckonedOrder, dropped bool) {
+	now, next := b.start(), &beam{}
 	for range rules.primary {
-		var next []begun
-		for i := range beam {
-			if ctx.Err() != nil {
-				return nil, false
-			}
-			next = b.extend(next, &beam[i], rules)
+		steps := rules.steps(now.orders)
+		if len(steps) > width {
+			b.score(ctx, now, steps, rules.primary, workers)
+			slices.SortFunc(steps, step.compare)
+			steps, dropped = steps[:width], true
 		}
-		if len(next) > width {
-			slices.SortStableFunc(next, func(x, y begun) int { return cmp.Compare(x.score, y.score) })
-			next, dropped = next[:width], true
+		next.hold(len(steps), b.replications)
+		sharedOut(ctx, workers, 0, len(steps), func() func(int) {
+			return func(i int) { b.visit(next, i, now, steps[i], rules.primary) }
+		})
+		if ctx.Err() != nil {
+			return nil, false
 		}
-		beam = next
+		now, next = next, now
 	}
-	for i := range beam {
-		list = append(list, reckonedOrder{beam[i].order, b.brought(&beam[i])})
+	for i, order := range now.orders {
+		list = append(list, reckonedOrder{order, b.brought(now, i)})
 	}
 	return list, dropped
 }
 
 // start is the end of the pilotage of the first port.
-func (b *visitBook) start() []float32 {
-	at := make([]float32, b.replications)
-	for r := range at {
-		at[r] = float32(b.pilotage())
+func (b *visitBook) start() *beam {
+	m := &beam{}
+	m.hold(1, b.replications)
+	for r := range b.replications {
+		m.free[r], m.bound[r], m.failed[r] = float32(b.pilotage()), float32(b.pilotage()), false
 	}
-	return at
+	return m
 }
 
-// extend adds a beginning with each site that may come next.
-func (b *visitBook) extend(list []begun, x *begun, rules orderRules) []begun {
-	toCome := slices.DeleteFunc(slices.Clone(rules.primary), func(n int) bool { return slices.Contains(x.order, n) })
-	for _, site := range toCome {
-		if rules.may(site, toCome) {
-			rest := slices.DeleteFunc(slices.Clone(toCome), func(n int) bool { return n == site })
-			list = append(list, b.visit(x, site, rest))
+// steps lists all ways to go on from beginnings of orders.
+func (r orderRules) steps(orders [][]int) (list []step) {
+	for i, order := range orders {
+		toCome := without(r.primary, order)
+		for _, site := range toCome {
+			if r.may(site, toCome) {
+				list = append(list, step{from: i, site: site})
+			}
 		}
 	}
 	return list
 }
 
-// visit goes on to a site in every replication.
-func (b *visitBook) visit(x *begun, site int, rest []int) begun {
+// without are the sites that are not in a list.
+func without(sites, list []int) []int {
+	return slices.DeleteFunc(slices.Clone(sites), func(n int) bool { return slices.Contains(list, n) })
+}
+
+// compare puts the step with the least days first.
+func (x step) compare(y step) int {
+	return cmp.Or(cmp.Compare(x.score, y.score), cmp.Compare(x.from, y.from), cmp.Compare(x.site, y.site))
+}
+
+// score reckons the days of steps, without keeping what they are by replication.
+func (b *visitBook) score(ctx context.Context, now *beam, steps []step, primary []int, workers int) {
+	sharedOut(ctx, workers, 0, len(steps), func() func(int) {
+		return func(i int) {
+			x := &steps[i]
+			order := now.orders[x.from]
+			way := b.way(order, x.site)
+			for r := range b.replications {
+				x.score += b.leaves(x.site, r, float64(now.free[x.from*b.replications+r])+way) / float64(b.replications)
+			}
+			for _, n := range primary {
+				if n != x.site && !slices.Contains(order, n) {
+					x.score += b.leastLeg[n] + b.leastVisit[n]
+				}
+			}
+		}
+	})
+}
+
+// way is the passage to a site from the end of a beginning, s.
+func (b *visitBook) way(order []int, site int) float64 {
 	from := voyage.FromPort
-	if n := len(x.order); n > 0 {
-		from = voyage.SitePlace(x.order[n-1])
+	if n := len(order); n > 0 {
+		from = voyage.SitePlace(order[n-1])
 	}
-	y := begun{order: append(slices.Clone(x.order), site), free: make([]float32, b.replications),
-		bound: make([]float32, b.replications), failed: slices.Clone(x.failed)}
-	way, reserve := b.legs[from][voyage.SitePlace(site)], b.reserve(site, rest)
+	return b.legs[from][voyage.SitePlace(site)]
+}
+
+// leaves is when the ship leaves a site at which everything is done, s after sailing.
+func (b *visitBook) leaves(site, replication int, at float64) float64 {
+	return at + b.takes(b.whole, site, replication, at)
+}
+
+// visit goes on to a site in every replication.
+func (b *visitBook) visit(next *beam, i int, now *beam, x step, primary []int) {
+	order := append(slices.Clone(now.orders[x.from]), x.site)
+	next.orders[i] = order
+	way, reserve := b.way(order[:len(order)-1], x.site), b.reserve(x.site, without(primary, order))
+	from, to := x.from*b.replications, i*b.replications
 	for r := range b.replications {
-		at := float64(x.free[r]) + way
-		at += b.takes(b.whole, site, r, at)
-		y.free[r] = float32(at)
-		y.score += at / float64(b.replications)
-		left, done := b.within(site, r, float64(x.bound[r])+way, reserve)
-		y.bound[r] = float32(left)
-		y.failed[r] = y.failed[r] || !done
+		next.free[to+r] = float32(b.leaves(x.site, r, float64(now.free[from+r])+way))
+		left, done := b.within(x.site, r, float64(now.bound[from+r])+way, reserve)
+		next.bound[to+r] = float32(left)
+		next.failed[to+r] = now.failed[from+r] || !done
 	}
-	for _, n := range rest {
-		y.score += b.leastLeg[n] + b.leastVisit[n]
-	}
-	return y
 }
 
 // within reckons a visit under the rules of the expedition: when the ship leaves, and whether all
@@ -122,11 +177,12 @@ func (b *visitBook) reserve(site int, rest []int) (sum float64) {
 }
 
 // brought home, a reckoned order has its merits.
-func (b *visitBook) brought(x *begun) (m merits) {
-	home := b.legs[voyage.SitePlace(x.order[len(x.order)-1])][voyage.ToPort] + b.pilotage()
-	for r := range b.replications {
-		m.days += (float64(x.free[r]) + home) / float64(b.replications)
-		if !x.failed[r] {
+func (b *visitBook) brought(now *beam, i int) (m merits) {
+	order := now.orders[i]
+	home := b.legs[voyage.SitePlace(order[len(order)-1])][voyage.ToPort] + b.pilotage()
+	for r := i * b.replications; r < (i+1)*b.replications; r++ {
+		m.days += (float64(now.free[r]) + home) / float64(b.replications)
+		if !now.failed[r] {
 			m.first += 1 / float64(b.replications)
 		}
 	}

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"reflect"
 	"slices"
 	"testing"
 
@@ -95,7 +96,7 @@ func TestTheBestOrderWithTooFewDaysIsThatOfSailingAll(t *testing.T) {
 		list := make([]merits, len(orders))
 		for i, order := range orders {
 			c := candidate{v: v.InOrder(order)}
-			c.sail(1, 1)
+			c.sail(context.Background(), 1, 1)
 			list[i] = meritsOf(c.outcomes)
 		}
 		want := list[ranked(list)[0]]
@@ -163,13 +164,13 @@ func TestTheVisitBookReckonsWhatIsSailed(t *testing.T) {
 	p := scattered(4, rand.New(rand.NewPCG(1, 2)))
 	v := compiled(t, p)
 	book := newVisitBook(context.Background(), v, 1, 2, 1)
-	reckoned, dropped := book.reckonOrders(context.Background(), orderRulesOf(v), 1000)
+	reckoned, dropped := book.reckonOrders(context.Background(), orderRulesOf(v), 1000, 0)
 	if len(reckoned) != 24 || dropped {
 		t.Fatalf("%d orders, dropped %v", len(reckoned), dropped)
 	}
 	for _, r := range reckoned {
 		c := candidate{v: v.InOrder(r.order)}
-		c.sail(1, 1)
+		c.sail(context.Background(), 1, 1)
 		if got := c.outcomes[0][days]; math.Abs(got-r.days) > 0.02*day {
 			t.Errorf("%v: reckoned %.3f d, sailed %.3f d", r.order, r.days/day, got/day)
 		}
@@ -179,11 +180,11 @@ func TestTheVisitBookReckonsWhatIsSailed(t *testing.T) {
 // Where much is uncertain the visit book still puts the orders as sailing puts them.
 func TestTheVisitBookPutsOrdersAsSailingDoes(t *testing.T) {
 	v := compiled(t, fiveSites())
-	reckoned, _ := newVisitBook(context.Background(), v, 1, 50, 0).reckonOrders(context.Background(), orderRulesOf(v), 1000)
+	reckoned, _ := newVisitBook(context.Background(), v, 1, 50, 0).reckonOrders(context.Background(), orderRulesOf(v), 1000, 0)
 	var byBook, bySailing []float64
 	for i := 0; i < len(reckoned); i += 6 {
 		c := candidate{v: v.InOrder(reckoned[i].order)}
-		c.sail(1, 50)
+		c.sail(context.Background(), 1, 50)
 		byBook, bySailing = append(byBook, reckoned[i].days), append(bySailing, meritsOf(c.outcomes).days)
 	}
 	if r := stat.Correlation(byBook, bySailing, nil); r*r < 0.5 { // most of the variance between orders is told
@@ -218,6 +219,38 @@ func TestEightSitesAreAllReckoned(t *testing.T) {
 // command: within a minute on two processors.
 func BenchmarkEightSites(b *testing.B) {
 	v := compiled(b, eightSites())
+	for b.Loop() {
+		BestOrder(context.Background(), v, Run{Seed: 1, Replications: 2000})
+	}
+}
+
+// twelveSites has some 479 million orders, of which a beam follows the best.
+func twelveSites() *plan.Plan {
+	p := eightSites()
+	for i := range 4 {
+		more := p.Sites[i]
+		more.Name = string(rune('I' + i))
+		more.Position.Latitude += 1.5
+		more.Position.Longitude -= 2
+		p.Sites = append(p.Sites, more)
+		p.Order = append(p.Order, 8+i)
+	}
+	p.SeaDays = 84 * unit.Day
+	return p
+}
+
+func TestReckonedOrdersAreTheSameForAnyWorkers(t *testing.T) {
+	v := compiled(t, twelveSites())
+	rules := orderRulesOf(v)
+	one, dropped := newVisitBook(context.Background(), v, 1, 2, 1).reckonOrders(context.Background(), rules, 500, 1)
+	three, _ := newVisitBook(context.Background(), v, 1, 2, 3).reckonOrders(context.Background(), rules, 500, 3)
+	if !dropped || len(one) != 500 || !reflect.DeepEqual(one, three) {
+		t.Errorf("%d and %d orders, some dropped: %v, that are not the same", len(one), len(three), dropped)
+	}
+}
+
+func BenchmarkTwelveSites(b *testing.B) {
+	v := compiled(b, twelveSites())
 	for b.Loop() {
 		BestOrder(context.Background(), v, Run{Seed: 1, Replications: 2000})
 	}

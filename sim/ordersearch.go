@@ -25,7 +25,7 @@ type search struct {
 	finalists  int
 }
 
-var usual = search{few: 720, kept: 400, reckonings: 200, beam: widestBeam, least: 8, perStage: 4, finalists: 16}
+var usual = search{few: 720, kept: 400, reckonings: 100, beam: widestBeam, least: 8, perStage: 4, finalists: 16}
 
 // growth is how many times more replications a stage has than the one before.
 const growth = 4
@@ -97,7 +97,7 @@ func (h *hunt) choose(ctx context.Context) {
 		return
 	}
 	book := newVisitBook(ctx, h.v, h.seed, h.reckonings, h.run.Workers)
-	reckoned, dropped := book.reckonOrders(ctx, h.rules, h.beam)
+	reckoned, dropped := book.reckonOrders(ctx, h.rules, h.beam, h.run.Workers)
 	h.found.Allowed, h.found.Reckoned, h.found.Uncounted = len(reckoned), len(reckoned), dropped
 	if len(reckoned) == 0 {
 		return
@@ -188,7 +188,7 @@ func (h *hunt) stage(ctx context.Context, upTo int) {
 	sharedOut(ctx, h.run.Workers, 0, len(h.left), func() func(int) {
 		return func(i int) {
 			before := len(h.left[i].outcomes)
-			h.left[i].sail(h.seed, upTo)
+			h.left[i].sail(ctx, h.seed, upTo)
 			if f := int(finished.Add(int64(upTo - before))); h.run.Progress != nil {
 				h.run.Progress(h.sailed + f)
 			}

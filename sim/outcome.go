@@ -1,6 +1,7 @@
 package sim
 
 import (
+	"context"
 	"math"
 
 	"coredays/model/activity"
@@ -53,9 +54,9 @@ type candidate struct {
 }
 
 // sail does replications more, up to a number.
-func (c *candidate) sail(seed uint64, upTo int) {
-	bound := newShip(c.v)
-	bound.guess, bound.needed = reckon(c.v), newShip(c.v)
+func (c *candidate) sail(ctx context.Context, seed uint64, upTo int) {
+	bound := newShip(c.v).until(ctx)
+	bound.guess, bound.needed = reckon(c.v), newShip(c.v).until(ctx)
 	columns := newColumns(c.v)
 	within, whole := make(row, columns.width), make(row, columns.width)
 	for n := len(c.outcomes); n < upTo; n++ {

@@ -53,8 +53,11 @@ func student(n int, beyond float64) float64 {
 	return distuv.StudentsT{Mu: 0, Sigma: 1, Nu: float64(n - 1)}.Quantile(1 - beyond)
 }
 
-// alone is the quantile for one interval by itself.
-func alone(n int) float64 { return student(n, (1-confidence)/2) }
+// besides is the chance that each bound of one interval by itself is passed with.
+const besides = (1 - confidence) / 2
+
+// alone is the quantile of Student's t for one interval by itself.
+func alone(n int) float64 { return student(n, besides) }
 
 // mostToSettle is where telling how many replications would do ends.
 const mostToSettle = 1_000_000
@@ -78,7 +81,7 @@ func difference(a, b []outcome) logbook.Difference {
 	d, t := pair(a, b, days), alone(min(len(a), len(b)))
 	result := logbook.Difference{
 		Days:    d.interval(t),
-		Chance:  pair(a, b, first).interval(t),
+		Chance:  discord(a, b, first).score(besides),
 		Metres:  pair(a, b, metres).interval(t),
 		Pairing: pairing(a, b, days),
 	}

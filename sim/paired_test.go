@@ -50,15 +50,48 @@ func TestPairedIntervalsHoldTheTrueDifferenceAtTheirRate(t *testing.T) {
 	}
 }
 
+// Both plans succeed in every replication. That settles by days only where so many successes leave no
+// chance of a failure above what counts as the same: by hand, 0.0125^(1/n) is at least 0.99 from 436.01 on.
 func TestWhatIsDrawnAlikeFallsOutOfTheDifference(t *testing.T) {
 	long := compiled(t, tasks(evenly(5*hours, 80*hours), just(20*hours)))
 	short := compiled(t, tasks(evenly(5*hours, 80*hours)))
-	c := Compare(context.Background(), []Alternative{{"long", long}, {"short", short}}, Run{Seed: 1, Replications: 50})
-	if d := c.Differences[0]; math.Abs(d.Days.Mean-20*hours) > 1 || d.Days.High-d.Days.Low > 1 {
-		t.Errorf("the difference is %+v s", d.Days)
+	for replications, told := range map[int]bool{50: false, 435: false, 438: true} {
+		c := Compare(context.Background(), []Alternative{{"long", long}, {"short", short}}, Run{Seed: 1, Replications: replications})
+		if d := c.Differences[0]; math.Abs(d.Days.Mean-20*hours) > 1 || d.Days.High-d.Days.Low > 1 {
+			t.Errorf("the difference is %+v s", d.Days)
+		}
+		if c.Best != 1 || c.Alternatives[0].Alike == told {
+			t.Errorf("best is %d; the longer one can't be told from it: %v", c.Best, c.Alternatives[0].Alike)
+		}
 	}
-	if c.Best != 1 || c.Alternatives[0].Alike {
-		t.Errorf("best is %d; the longer one can't be told from it: %v", c.Best, c.Alternatives[0].Alike)
+}
+
+// By hand: the tangent for one degree of freedom, and for two the root of 2/(1/b^2-1), b being the share
+// inside; these are the distributions that have a closed form.
+func TestQuantilesOfStudentsT(t *testing.T) {
+	if got, want := student(2, 0.025), math.Tan(math.Pi*(0.5-0.025)); math.Abs(got/want-1) > 1e-9 {
+		t.Errorf("of two replications %.6f, want %.6f", got, want)
+	}
+	if got, want := student(3, 0.025), math.Sqrt(2/(1/(0.95*0.95)-1)); math.Abs(got/want-1) > 1e-9 {
+		t.Errorf("of three replications %.6f, want %.6f", got, want)
+	}
+	if got := student(1, 0.025); !math.IsInf(got, 1) {
+		t.Errorf("of one replication %g", got)
+	}
+	if got, want := alone(3), student(3, 0.025); got != want { // 95 % in all
+		t.Errorf("for an interval by itself %.6f, want %.6f", got, want)
+	}
+}
+
+// By hand: the differences 1, 2 and 6 have the mean 3 and the variance (4+1+9)/2 = 7.
+func TestPairedIntervalIsTheMeanAndSoManyStandardErrors(t *testing.T) {
+	var a, b []outcome
+	for _, x := range []float64{1, 2, 6} {
+		a, b = append(a, outcome{days: 10 + x}), append(b, outcome{days: 10})
+	}
+	got, half := pair(a, b, days).interval(4), 4*math.Sqrt(7.0/3)
+	if math.Abs(got.Mean-3) > 1e-12 || math.Abs(got.Low-3+half) > 1e-12 || math.Abs(got.High-3-half) > 1e-12 {
+		t.Errorf("%+v, want 3 and %g either way", got, half)
 	}
 }
 

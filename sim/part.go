@@ -35,15 +35,16 @@ func SailPart(ctx context.Context, v *voyage.Voyage, run Run, first int) (*Part,
 
 // Join puts the parts of a run of a voyage together: the results are those of sailing all of it at once.
 // The parts must follow each other without a gap from replication 0 on, and be of this voyage: of each
-// part a replication is sailed again, and must come out the same to the last bit.
-func Join(v *voyage.Voyage, parts []Part) (*Results, error) {
+// part a replication is sailed again, and must come out the same to the last bit. Where the context ends before
+// that, there is an error.
+func Join(ctx context.Context, v *voyage.Voyage, parts []Part) (*Results, error) {
 	if len(parts) == 0 {
 		return nil, errors.New("there is no part")
 	}
 	parts = slices.SortedFunc(slices.Values(parts), func(a, b Part) int { return cmp.Compare(a.First, b.First) })
 	r := &Results{columns: newColumns(v), section: newBroughtUp(v)}
 	for i := range parts {
-		if err := r.join(v, &parts[i], parts[0].Seed); err != nil {
+		if err := r.join(ctx, v, &parts[i], parts[0].Seed); err != nil {
 			return nil, err
 		}
 	}
@@ -52,7 +53,7 @@ func Join(v *voyage.Voyage, parts []Part) (*Results, error) {
 }
 
 // join adds a part behind those that are there.
-func (r *Results) join(v *voyage.Voyage, p *Part, seed uint64) error {
+func (r *Results) join(ctx context.Context, v *voyage.Voyage, p *Part, seed uint64) error {
 	switch n := len(r.done); {
 	case p.Seed != seed:
 		return fmt.Errorf("the part from replication %d on is of seed %d, another of seed %d", p.First, p.Seed, seed)
@@ -60,8 +61,8 @@ func (r *Results) join(v *voyage.Voyage, p *Part, seed uint64) error {
 		return fmt.Errorf("replications %d to %d are in no part", n, p.First-1)
 	case p.First < n:
 		return fmt.Errorf("replication %d is in two parts", p.First)
-	case !p.isOf(v):
-		return fmt.Errorf("the part from replication %d on is of another plan, or was sailed by another version of the program or on another kind of machine", p.First)
+	case !p.isOf(ctx, v):
+		return cmp.Or(ctx.Err(), fmt.Errorf("the part from replication %d on is of another plan, or was sailed by another version of the program or on another kind of machine", p.First))
 	}
 	r.needed, r.bound, r.marks = append(r.needed, p.Needed...), append(r.bound, p.Bound...), append(r.marks, p.Marks...)
 	for range p.Replications {
@@ -72,14 +73,14 @@ func (r *Results) join(v *voyage.Voyage, p *Part, seed uint64) error {
 }
 
 // isOf tells whether a part has the rows of a voyage, by sailing its first replication again.
-func (p *Part) isOf(v *voyage.Voyage) bool {
+func (p *Part) isOf(ctx context.Context, v *voyage.Voyage) bool {
 	width, slices := newColumns(v).width, newSlices(v).all
 	if p.Replications < 1 || len(p.Needed) != p.Replications*width || len(p.Bound) != len(p.Needed) || len(p.Marks) != p.Replications*v.Items*depthMarks ||
 		len(p.Cut) != slices || len(p.Recovered) != slices || len(p.Covered) != slices || len(p.Visits) != len(v.Sites) {
 		return false
 	}
-	again := replicate(context.Background(), v, Run{Seed: p.Seed, Replications: 1, Workers: 1}, p.First)
-	return sameBits(again.needed, p.Needed[:width]) && sameBits(again.bound, p.Bound[:width])
+	again := replicate(ctx, v, Run{Seed: p.Seed, Replications: 1, Workers: 1}, p.First)
+	return !again.Stopped && sameBits(again.needed, p.Needed[:width]) && sameBits(again.bound, p.Bound[:width])
 }
 
 func sameBits(a, b []float64) bool {

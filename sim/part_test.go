@@ -32,7 +32,7 @@ func TestPartsPutTogetherAreTheWholeToTheLastBit(t *testing.T) {
 	for _, ends := range [][]int{{120}, {1, 120}, {17, 18, 60, 119, 120}} {
 		parts := inParts(t, v, 3, ends...)
 		parts[0], parts[len(parts)-1] = parts[len(parts)-1], parts[0] // in whatever order they come
-		joined, err := Join(v, parts)
+		joined, err := Join(t.Context(), v, parts)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -42,7 +42,7 @@ func TestPartsPutTogetherAreTheWholeToTheLastBit(t *testing.T) {
 		if d := cmp.Diff(whole.Columns(), joined.Columns(), cmpopts.EquateNaNs()); d != "" {
 			t.Errorf("parts to %v, replication by replication (-whole +parts):\n%s", ends, d)
 		}
-		if d := cmp.Diff(whole.Sensitivity(), joined.Sensitivity(), cmpopts.EquateNaNs()); d != "" {
+		if d := cmp.Diff(whole.Sensitivity(t.Context()), joined.Sensitivity(t.Context()), cmpopts.EquateNaNs()); d != "" {
 			t.Errorf("parts to %v, sensitivity (-whole +parts):\n%s", ends, d)
 		}
 	}
@@ -63,7 +63,7 @@ func TestPartsThatDoNotBelongTogetherAreRefused(t *testing.T) {
 		"from replication 0 on is of another plan, or ": inParts(t, other, 3, 10),
 		"from replication 10 on is of another plan":     {good()[0], {Seed: 3, First: 10, Replications: 10}},
 	} {
-		if _, err := Join(v, parts); err == nil || !strings.Contains(err.Error(), want) {
+		if _, err := Join(t.Context(), v, parts); err == nil || !strings.Contains(err.Error(), want) {
 			t.Errorf("got %v, want %q", err, want)
 		}
 	}

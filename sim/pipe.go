@@ -101,6 +101,6 @@ func (s *ship) lineWorkOf(from, to float64) float64 {
 
 // rateMedian is the even value of a rate, for what is a size rather than a chance, and for what
 // the crew reckons with.
-func (s *ship) rateMedian(r rig.Rate) float64 { return s.v.Quantities[r].At(0) }
+func (s *ship) rateMedian(r rig.Rate) float64 { return s.v.Quantities[r].Median }
 
 func seconds(t float64) unit.Duration { return unit.Duration(t) }

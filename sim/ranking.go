@@ -78,52 +78,62 @@ func (m merits) beats(o merits) bool {
 	return m.first >= o.first && m.days <= o.days && m.metres >= o.metres && m != o
 }
 
-// The rule by which alternatives are told apart: paired t intervals of the differences between all
-// pairs in chance and in days, which all hold at once by Bonferroni's inequality whatever the
-// correlation that shared luck brings. That is how Nelson and Matejcik (1995), "Using common random
+// telling is the rule by which alternatives are told apart. Differences in chance have exact bounds
+// (Clopper and Pearson 1934, Biometrika 26, 404-413), so that screening may begin with few replications;
+// those in days have paired t intervals, which are used only after chances are known to a point, that is from
+// some 500 replications on. All bounds that matter hold at once by Bonferroni's inequality, whatever
+// the correlation that shared luck brings. That is how Nelson and Matejcik (1995), "Using common random
 // numbers for indifference-zone selection and multiple comparisons in simulation", Management
 // Science 41, 1935-1945, make multiple comparisons with the best (Edwards and Hsu 1983, JASA 78,
 // 965-971: "any setting where comparison-with-control intervals can be computed regarding any
 // as the control"), and screening before a second stage is that of Nelson, Swann, Goldsman and Song
-// (2001), Operations Research 49, 950-963. Read: abstracts of the three; the rest from memory. The t
-// distribution is a good approximation for days; for chances it is one from some tens of
-// replications that differ on.
-const telling = "paired t intervals of all differences in chance and days, holding together by Bonferroni's inequality " +
-	"(Nelson and Matejcik 1995, Management Science 41, 1935), of the comparison with the best (Edwards and Hsu 1983, JASA 78, 965)"
+// (2001), Operations Research 49, 950-963. Read: abstracts of the three; the rest from memory.
+const telling = "exact bounds of all differences in chance (Clopper and Pearson 1934, Biometrika 26, 404) and paired t intervals of those in days, " +
+	"holding together by Bonferroni's inequality (Nelson and Matejcik 1995, Management Science 41, 1935), of the comparison with the best (Edwards and Hsu 1983, JASA 78, 965)"
 
-// together is the quantile of Student's t with which the two-sided intervals of all pairs of k
-// alternatives, in chance and in days, miss at least once with the given chance.
-func together(k, n int, miss float64) float64 {
+// eachOfAll is the chance with which a bound may be passed so that those of all pairs of k alternatives,
+// two-sided, in chance and in days, miss at least once with the given chance.
+func eachOfAll(k int, miss float64) float64 {
 	pairs := max(1, k*(k-1)/2)
-	return student(n, miss/float64(2*2*pairs))
+	return miss / float64(2*2*pairs)
 }
 
-// possible tells which alternatives may be the best. One is ruled out where its chance is surely
-// lower than another's by more than counts, or where its days are surely more than those of an
-// alternative that is not behind it in chance.
+// eachOfBest is the same for the bounds that must hold so that the true best of k is not ruled out. For each
+// of the others those are two: its chance over that of the best; and either the days of the best over its
+// own or, where its chance is too low for days to count, the highest chance over its own.
+func eachOfBest(k int, miss float64) float64 { return miss / float64(2*max(1, k-1)) }
+
+// possible tells which alternatives may be the best by the rule of merit. One is ruled out where its chance
+// is surely lower than another's by more than counts, or where its days are surely more than those of one
+// whose chance surely counts as the highest. The true best is ruled out with at most the given chance.
 func possible(alternatives [][]outcome, miss float64) []bool {
-	list := allMerits(alternatives)
-	t := together(len(list), len(alternatives[0]), miss)
-	highest := 0.0
-	for _, m := range list {
-		highest = max(highest, m.first)
+	n, beyond := len(alternatives[0]), eachOfBest(len(alternatives), miss)
+	able, sure := byChance(alternatives, newExactly(n, beyond))
+	return fewerDays(able, sure, alternatives, student(n, beyond))
+}
+
+// byChance tells which alternatives may have a chance that counts as the highest, and which surely have.
+func byChance(alternatives [][]outcome, bounds *exactly) (able, sure []bool) {
+	able, sure = make([]bool, len(alternatives)), make([]bool, len(alternatives))
+	for i := range alternatives {
+		able[i], sure[i] = true, true
+		for j := range alternatives {
+			if j != i && able[i] {
+				more := bounds.interval(discord(alternatives[j], alternatives[i], first))
+				able[i] = more.Low <= sameChance
+				sure[i] = able[i] && sure[i] && more.High <= sameChance
+			}
+		}
 	}
-	able := make([]bool, len(list))
-	for i := range list {
-		able[i] = !slices.ContainsFunc(alternatives, func(o []outcome) bool {
-			return pair(o, alternatives[i], first).interval(t).Low > sameChance
-		})
-	}
-	return fewerDays(able, alternatives, list, highest-sameChance, t)
+	return able, sure
 }
 
 // fewerDays rules out by days, among those that chance leaves.
-func fewerDays(able []bool, alternatives [][]outcome, list []merits, enough, t float64) []bool {
+func fewerDays(able, sure []bool, alternatives [][]outcome, t float64) []bool {
 	left := slices.Clone(able)
-	for i := range list {
-		for j := range list {
-			if able[i] && able[j] && list[j].first >= min(list[i].first, enough) &&
-				pair(alternatives[i], alternatives[j], days).interval(t).Low > sameTime {
+	for j := range alternatives {
+		for i := range alternatives {
+			if sure[j] && left[i] && pair(alternatives[i], alternatives[j], days).interval(t).Low > sameTime {
 				left[i] = false
 			}
 		}

@@ -1,6 +1,7 @@
 package sim
 
 import (
+	"context"
 	"fmt"
 	"math"
 	"time"
@@ -19,14 +20,16 @@ type recorder struct {
 }
 
 // Diary sails one replication again and writes down all of it: bound by the rules of the
-// expedition, or the whole programme without a deadline.
-func Diary(v *voyage.Voyage, seed uint64, replication int, bound bool) *logbook.Diary {
-	s := newShip(v)
+// expedition, or the whole programme without a deadline. It is nil where the context ends before the expedition.
+func Diary(ctx context.Context, v *voyage.Voyage, seed uint64, replication int, bound bool) *logbook.Diary {
+	s := newShip(v).until(ctx)
 	s.guess = reckon(v)
 	s.diary = &recorder{sails: v.Plan.Sails}
 	s.begins(seed, replication)
 	s.bound = bound
-	s.sails()
+	if !unlessHalted(s.sails) {
+		return nil
+	}
 	return &logbook.Diary{Title: v.Plan.Title, Seed: seed, Replication: replication, Bound: bound, Days: unit.Duration(s.clock), Entries: s.diary.entries}
 }
 

@@ -69,8 +69,8 @@ func (r *Results) extend(ctx context.Context, v *voyage.Voyage, guess *estimates
 	finished.Store(int64(from))
 	var sums []*broughtUp
 	sharedOut(ctx, r.run.Workers, from, want, func() func(int) {
-		bound, mine := newShip(v), newBroughtUp(v)
-		bound.guess, bound.needed = guess, newShip(v)
+		bound, mine := newShip(v).until(ctx), newBroughtUp(v)
+		bound.guess, bound.needed = guess, newShip(v).until(ctx)
 		sums = append(sums, &mine)
 		return func(n int) {
 			r.byDepth(bound, r.sail(bound, n), n, &mine)

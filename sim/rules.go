@@ -15,6 +15,7 @@ type rule struct {
 // rules in the order of an operations plan. The first whose condition holds is carried out.
 var rules = []rule{
 	{"recover the pipe", (*ship).pipeNotWanted, (*ship).recoverPipe},
+	{"do other work", (*ship).otherWorkDue, (*ship).doOtherWork},
 	{"secure for sea", (*ship).leavingStation, (*ship).secure},
 	{"sail on", (*ship).leaving, (*ship).sail},
 	{"wait for the date", (*ship).tooEarly, (*ship).awaitDate},

@@ -25,7 +25,7 @@ func newShip(v *voyage.Voyage) *ship {
 
 // begins puts the ship at the start of one replication, in port, ready to sail.
 func (s *ship) begins(seed uint64, replication int) {
-	*s = ship{v: s.v, coverage: s.coverage, guess: s.guess, needed: s.needed, diary: s.diary,
+	*s = ship{v: s.v, coverage: s.coverage, guess: s.guess, needed: s.needed, diary: s.diary, halt: s.halt, ticks: s.ticks,
 		sea: weather{series: s.sea.series}, sites: s.sites, items: s.items, drawn: s.drawn, tally: s.tally, bits: s.bits,
 		depths: s.depths, slices: s.slices, forecast: forecast{issue: -1, skill: s.forecast.skill}}
 	clear(s.sites)
@@ -34,6 +34,9 @@ func (s *ship) begins(seed uint64, replication int) {
 	s.tally.reset()
 	clear(s.bits)
 	s.depths.reset()
+	if s.v.Plan.Begun {
+		s.drifted, s.triedOut = math.Inf(1), true
+	}
 	s.luck = chance.Replication(seed, replication)
 	s.sea.firstAt = secondsIntoYear(s.v.Plan.Sails)
 	s.sea.begin(s.v, s.luck)
@@ -50,6 +53,7 @@ func (s *ship) beginsEvenly() {
 	s.begins(0, 0)
 	s.median, s.sea.calm = true, true
 	s.meetSea()
+	s.agenda.plan(theSea, math.Inf(1)) // it is calm for good, however long a thing takes
 }
 
 // mostSteps bounds a replication: more operations than any expedition has.

@@ -38,7 +38,9 @@ type ship struct {
 	positioned bool
 	closed     bool         // the site can't be used now
 	offset     bool         // the ship must move before the next hole is begun
-	pace       float64      // of work between cores at this site; 0 until it is drawn
+	handled    float64      // s of work that brings other work since that was done last
+	otherLeft  float64      // s of other work that has come up and is not done
+	triedOut   bool         // rig and tools, at the first site
 	towards    voyage.Place // where she goes when nothing is left to do here
 	inPort     float64      // s in port before sailing
 	home       bool         // reached the last port
@@ -74,7 +76,11 @@ type ship struct {
 	drawn []drawn
 	tally tally
 	cores *coreLog // nil where nobody asks for the cores one by one
+	uses  *uses    // nil where nobody asks what is drawn where
 	diary *recorder
+
+	halt  <-chan struct{} // ends the replication; nil for never
+	ticks uint32          // activities so far, of all replications: many short ones are long too
 }
 
 // ending tells why a script of activities was abandoned. It sticks: every further activity of the

@@ -86,7 +86,7 @@ func (s *ship) saveHole() {
 	if !s.inHole() || s.hole.funnel || !s.canReenter() || s.toldMost(stormWarning) <= s.v.ClearFloor {
 		return
 	}
-	again := s.hole.depth / s.v.Quantities[s.here.Layers[s.layer(s.hole.depth)].Ahead].At(0)
+	again := s.hole.depth / s.v.Quantities[s.here.Layers[s.layer(s.hole.depth)].Ahead].Median
 	back := s.rateMedian(rig.FunnelDrop) + 2*s.here.Floor/s.rateMedian(rig.CameraSpeed) + s.rateMedian(rig.FirstStab)
 	if again > back {
 		s.pass(activity.DropFunnel, s.rate(rig.FunnelDrop))

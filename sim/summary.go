@@ -5,9 +5,6 @@ import (
 	"math"
 	"slices"
 
-	"gonum.org/v1/gonum/stat"
-
-	"coredays/model/activity"
 	"coredays/model/coring"
 	"coredays/model/logbook"
 	"coredays/model/unit"
@@ -151,33 +148,6 @@ func (r *Results) holes(n int, rows []float64) []logbook.Hole {
 		holes = append(holes, h)
 	}
 	return holes
-}
-
-// drivers is each cause's share of the variance of days needed: the covariance of its time with
-// the total, over the variance of the total. These add up to 1, as the times add up to the total.
-func (r *Results) drivers() []logbook.Driver {
-	total := r.column(r.needed, colDays)
-	variance := stat.Variance(total, nil)
-	if len(total) < 2 || variance == 0 {
-		return nil
-	}
-	var drivers []logbook.Driver
-	for c := range activity.Causes {
-		s := stat.Covariance(r.column(r.needed, colCause+int(c)), total, nil) / variance
-		if s != 0 {
-			drivers = append(drivers, logbook.Driver{Name: c.String(), Share: s})
-		}
-	}
-	slices.SortFunc(drivers, func(a, b logbook.Driver) int {
-		switch {
-		case a.Share > b.Share:
-			return -1
-		case a.Share < b.Share:
-			return 1
-		}
-		return 0
-	})
-	return drivers
 }
 
 // consumables is what is used up, at the even value and the 9-in-10 value.

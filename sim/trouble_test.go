@@ -69,7 +69,7 @@ func TestTheLongestTenthOfBarrelTroubleIsAPartedLine(t *testing.T) {
 	parted, again := 0, 0
 	v := compiled(t, p)
 	for n := range 40 {
-		for _, e := range Diary(v, 4, n, false).Entries {
+		for _, e := range Diary(t.Context(), v, 4, n, false).Entries {
 			switch e.Kind {
 			case activity.PartedLine:
 				parted++

@@ -36,7 +36,7 @@ func newVisitBook(ctx context.Context, v *voyage.Voyage, seed uint64, replicatio
 	for n := range v.Sites {
 		b.whole[n], b.first[n] = make([]float32, replications*b.days), make([]float32, replications*b.days)
 		b.estimate = append(b.estimate, firstRank(v, n, guess))
-		b.home = append(b.home, guess.leg[voyage.SitePlace(n)][voyage.ToPort]*contingency+v.Quantities[rig.Pilotage].At(0))
+		b.home = append(b.home, guess.leg[voyage.SitePlace(n)][voyage.ToPort]*contingency+v.Quantities[rig.Pilotage].Median)
 	}
 	b.legs = passages(v)
 	b.fill(ctx, seed, workers)
@@ -67,7 +67,7 @@ func firstRank(v *voyage.Voyage, site int, guess *estimates) (sum float64) {
 // fill sails every visit on every day of every replication.
 func (b *visitBook) fill(ctx context.Context, seed uint64, workers int) {
 	sharedOut(ctx, workers, 0, b.replications, func() func(int) {
-		s := newShip(b.v)
+		s := newShip(b.v).until(ctx)
 		return func(n int) { b.replicate(s, seed, n) }
 	})
 }
@@ -94,7 +94,7 @@ func (b *visitBook) replicate(s *ship, seed uint64, n int) {
 // visitFrom does a whole visit from so many seconds after sailing on, with a ship that has just
 // begun.
 func (s *ship) visitFrom(site int, at float64) (whole, first float64) {
-	s.clock = at
+	s.clock, s.triedOut = at, true // that comes once in any order
 	s.seaChanges()
 	s.arrivesAt(voyage.SitePlace(site))
 	s.worksHere()
@@ -158,4 +158,4 @@ func (b *visitBook) takes(page [][]float32, site, replication int, at float64) f
 }
 
 // pilotage in and out of a port, s.
-func (b *visitBook) pilotage() float64 { return b.v.Quantities[rig.Pilotage].At(0) }
+func (b *visitBook) pilotage() float64 { return b.v.Quantities[rig.Pilotage].Median }

@@ -6,11 +6,13 @@ import (
 
 	"coredays/model/geo"
 	"coredays/model/plan"
+	"coredays/model/rig"
 	"coredays/model/unit"
 )
 
 // Where all is certain and calm, what the book adds up of visits and ways is what the ship takes, also with
-// pipe hanging between sites, deeper or shallower, with the assembly of the site before or another.
+// pipe hanging between sites, deeper or shallower, with the assembly of the site before or another, and
+// with a tenth of other work.
 func TestTheVisitBookReckonsWhatTheShipSails(t *testing.T) {
 	both := []plan.Item{pistonHole("A", 20), rotaryHole("B", 60)}
 	tests := []struct {
@@ -27,9 +29,10 @@ func TestTheVisitBookReckonsWhatTheShipSails(t *testing.T) {
 	for _, test := range tests {
 		p := expedition(site("A", geo.Position{Longitude: 1}, test.first, test.before...), site("B", geo.Position{Longitude: 1.2}, test.second, test.after...))
 		p.Sites[1].Hanging = true
+		p.Ship.Rates[rig.OtherWork] = just(0.1)
 		v := compiled(t, p)
 		book := newVisitBook(context.Background(), v, 1, 2, 1)
-		reckoned, _ := book.reckonOrders(context.Background(), orderRulesOf(v), widestBeam)
+		reckoned, _ := book.reckonOrders(context.Background(), orderRulesOf(v), widestBeam, 1)
 		for _, r := range reckoned {
 			s := newShip(v.InOrder(r.order))
 			s.begins(1, 0)

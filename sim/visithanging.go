@@ -20,16 +20,16 @@ func (s *ship) withPipe(from, to voyage.Place, onDeck float64) float64 {
 		return onDeck
 	}
 	start, end := clearOf(left.Floor), clearOf(reached.Floor)
-	down := s.runTime(first, end)
-	visits := s.pipeTime(start) + s.rateMedian(rig.LayDown) + s.rateMedian(rig.Securing) + s.rateMedian(rig.Positioning) + down
-	shallower := min(start, end)
-	moves := s.pipeTime(start-shallower) + s.v.Leg(from, to).Distance/s.rateMedian(rig.HangingSpeed)
+	shallower, down := min(start, end), s.runTime(first, end)
+	visits := s.pipeTime(start) + s.rateMedian(rig.LayDown) + down
+	moves := s.pipeTime(start - shallower)
 	if last == first {
 		moves += s.pipeTime(end-shallower) + s.rateMedian(rig.OffsetMove)
 	} else {
 		moves += s.pipeTime(shallower) + s.rateMedian(rig.LayDown) + down
 	}
-	return moves - visits
+	sails := s.v.Leg(from, to).Distance / s.rateMedian(rig.HangingSpeed)
+	return sails - s.rateMedian(rig.Securing) - s.rateMedian(rig.Positioning) + s.withOther(moves-visits)
 }
 
 // pipeTime is the even time to run or pull pipe above the sea floor, s.

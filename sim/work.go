@@ -10,17 +10,16 @@ import (
 // all of them unless the script has ended or the activity was given up.
 func (s *ship) do(k activity.Kind, takes float64) float64 { return s.doBy(k, takes, 0) }
 
-// doBy performs an activity made of units, such as stands of pipe, that take so many seconds each,
-// at the pace of the site.
+// doBy performs an activity made of units, such as stands of pipe, that take so many seconds each.
 func (s *ship) doBy(k activity.Kind, takes, unit float64) float64 {
 	if takes <= 0 {
 		return 0
 	}
-	pace := s.paceOf(k)
-	if worked := s.perform(k, takes*pace, unit*pace); worked < takes*pace {
-		return worked / pace
+	worked := s.perform(k, takes, unit)
+	if bringsOther(k) {
+		s.handled += worked
 	}
-	return takes // to the last digit, whatever the pace
+	return worked
 }
 
 // perform does an activity in the sea as it comes, with what happens on the way.
@@ -89,6 +88,7 @@ func (s *ship) book(k activity.Kind, seconds float64) {
 	}
 	s.clock += seconds
 	s.spent[k] += seconds
+	s.mayBeHalted()
 }
 
 // happen lets the actor whose turn it is act, and tells whether the rig broke down.

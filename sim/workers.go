@@ -8,8 +8,8 @@ import (
 )
 
 // sharedOut does what is numbered from one number to before another, by so many workers or, where that is
-// 0, one a processor. Each has a hand of its own, made before any begins. When the context ends, what
-// is in hand is finished and nothing more is begun.
+// 0, one a processor. Each has a hand of its own, made before any begins. When the context ends, nothing
+// more is begun, and a ship that sails until it ends drops what is in hand.
 func sharedOut(ctx context.Context, workers, from, to int, hand func() func(n int)) {
 	if workers <= 0 {
 		workers = runtime.GOMAXPROCS(0)
@@ -25,7 +25,7 @@ func sharedOut(ctx context.Context, workers, from, to int, hand func() func(n in
 				if n >= to {
 					return
 				}
-				do(n)
+				unlessHalted(func() { do(n) })
 			}
 		})
 	}

@@ -6,6 +6,7 @@ import (
 	"coredays/model/geo"
 	"coredays/model/plan"
 	"coredays/model/unit"
+	"coredays/model/voyage"
 )
 
 // givenDays sails a plan, bound, with shares of the time that the whole of it takes.
@@ -77,6 +78,27 @@ func TestNoTimeIsKeptForALaterSiteThatCannotFit(t *testing.T) {
 		s := sailed(t, p, true)
 		if got := s.items[1].depth == 0; got != c.kept {
 			t.Errorf("%s: the hole of rank 2 was left out: %t, want %t", name, got, c.kept)
+		}
+	}
+}
+
+// A hole is worth going to for three quarters of its estimate, one that is logged, or a task, for all of it.
+func TestASiteIsPassedOverWhereLessThanItsWorthIsLeft(t *testing.T) {
+	logged := pistonHole("A", 300)
+	logged.Hole.Logging = []int{0}
+	for name, c := range map[string]struct {
+		item  plan.Item
+		worth float64
+	}{"a hole": {pistonHole("A", 300), 0.75}, "a hole to log": {logged, 1}, "a task": {plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: just(3 * day)}}, 1}} {
+		s := inPort(t, oneSite(c.item))
+		s.bound = true
+		to := s.v.Sites[0].Items[0]
+		needed := s.passageTime(voyage.SitePlace(0)) + s.homeTime(voyage.SitePlace(0)) + c.worth*s.reckons(&to)
+		for _, spare := range []float64{-60, 60} {
+			s.v.Deadline, s.sites[0].state = s.clock+needed+spare, ahead
+			if got := s.nextPlace() == voyage.SitePlace(0); got != (spare > 0) {
+				t.Errorf("%s, %g s more than it is worth: goes there %v", name, spare, got)
+			}
 		}
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"coredays/model/basis"
+	"coredays/model/logbook"
 	"coredays/model/voyage"
 	"coredays/output"
 	"coredays/sim"
@@ -27,7 +28,8 @@ func newBasis() *cobra.Command {
 		Short: "Every number used, its spread, and where it came from",
 		Long: `Basis lists the numbers that a plan rests on: value, spread and the level at which it lives, unit, and
 where it comes from: file and line of the scenario, the ship file, or a default with its source. With
---simulate they are sorted by how much each matters to the days needed.`,
+--simulate those that matter to the days needed come first: what drives the spread, as simulate tells it,
+and the numbers behind it with the part of the spread that each has.`,
 		Example: `  coredays basis
   coredays basis plan.yaml --simulate 500
   coredays basis plan.yaml --json basis.json`,
@@ -38,7 +40,7 @@ where it comes from: file and line of the scenario, the ship file, or a default 
 	}
 	b.chosen.addFlags(cmd)
 	b.answer.addFlags(cmd)
-	cmd.Flags().IntVar(&b.replications, "simulate", 0, "simulate so many expeditions and sort by what matters to the days needed")
+	cmd.Flags().IntVar(&b.replications, "simulate", 0, "simulate so many expeditions and begin with what matters to the days needed")
 	cmd.Flags().Uint64Var(&b.seed, "seed", 1, "seed of all chance of that simulation")
 	return cmd
 }
@@ -48,25 +50,31 @@ func (b *basisCall) execute(ctx context.Context, args []string, stdout, stderr i
 	if err := simulateBound.holds(b.replications); err != nil {
 		return err
 	}
-	v, _, err := b.load(args)
+	var v *voyage.Voyage
+	err := orInterrupted(ctx, func() (err error) {
+		v, _, err = b.load(args)
+		return err
+	})
 	if err != nil {
 		return err
 	}
-	entries, done := basis.Of(v), 0
+	entries := basis.Of(v)
+	var simulated *logbook.Summary
 	if b.replications > 0 {
 		results := replicate(ctx, v, sim.Run{Seed: b.seed, Replications: b.replications}, stderr)
-		if results.Stopped {
+		influences := results.Sensitivity(ctx)
+		if results.Stopped || ctx.Err() != nil {
 			return errInterrupted
 		}
-		basis.Weigh(entries, results.Sensitivity())
-		done = b.replications
+		basis.Weigh(entries, influences)
+		simulated = results.Summary()
 	}
-	return b.report(v, entries, done, stdout)
+	return b.report(v, entries, simulated, stdout)
 }
 
 // report prints the list or writes it as JSON.
-func (b *basisCall) report(v *voyage.Voyage, entries []basis.Entry, replications int, stdout io.Writer) error {
+func (b *basisCall) report(v *voyage.Voyage, entries []basis.Entry, simulated *logbook.Summary, stdout io.Writer) error {
 	return b.give(stdout,
-		func(w io.Writer) error { return output.Basis(w, v.Plan, entries, replications) },
-		func(w io.Writer) error { return output.BasisJSON(w, v.Plan, entries, replications) })
+		func(w io.Writer) error { return output.Basis(w, v.Plan, entries, simulated) },
+		func(w io.Writer) error { return output.BasisJSON(w, v.Plan, entries, simulated) })
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"context"
 	"fmt"
 	"io"
 
@@ -33,7 +34,9 @@ where that is known. It ends with exit code 1 where anything stops the plan. Wit
   coredays check plan.yaml --json findings.json
   coredays check plan.yaml --set "string.collars=8"`,
 		Args: oneScenario,
-		RunE: func(cmd *cobra.Command, args []string) error { return c.execute(args, cmd.OutOrStdout()) },
+		RunE: func(cmd *cobra.Command, args []string) error {
+			return c.execute(cmd.Context(), args, cmd.OutOrStdout())
+		},
 	}
 	c.chosen.addFlags(cmd)
 	c.answer.addFlags(cmd)
@@ -41,20 +44,16 @@ where that is known. It ends with exit code 1 where anything stops the plan. Wit
 }
 
 // execute checks and reports.
-func (c *checking) execute(args []string, stdout io.Writer) error {
-	p, infeasible, err := c.readToCheck(args)
+func (c *checking) execute(ctx context.Context, args []string, stdout io.Writer) error {
+	var p *plan.Plan
+	var found []check.Finding
+	err := orInterrupted(ctx, func() (err error) {
+		p, found, err = c.check(args)
+		return err
+	})
 	if err != nil {
-		return fault{err}
+		return err
 	}
-	v, err := voyage.Compile(p)
-	if err != nil {
-		return fault{fmt.Errorf("%s: %w", p.File, err)}
-	}
-	var reckoned voyage.Reckoning // tools that can't follow one another can't be reckoned with
-	if len(infeasible) == 0 {
-		reckoned = sim.Estimate(v)
-	}
-	found := check.Plan(v, reckoned)
 	err = c.give(stdout,
 		func(w io.Writer) error { return output.Check(w, p, found) },
 		func(w io.Writer) error { return output.CheckJSON(w, p, found) })
@@ -65,6 +64,26 @@ func (c *checking) execute(args []string, stdout io.Writer) error {
 		return fault{fmt.Errorf("%s can't be done as it stands: the check stops it (%d to stop for)", p.File, n)}
 	}
 	return nil
+}
+
+// check reads a plan and checks it.
+func (c *checking) check(args []string) (*plan.Plan, []check.Finding, error) {
+	p, infeasible, err := c.readToCheck(args)
+	if err != nil {
+		return nil, nil, fault{err}
+	}
+	if err := sparesInputs(c.cmd, p.Reads); err != nil {
+		return nil, nil, err
+	}
+	v, err := voyage.Compile(p)
+	if err != nil {
+		return nil, nil, fault{fmt.Errorf("%s: %w", p.File, err)}
+	}
+	var reckoned voyage.Reckoning // tools that can't follow one another can't be reckoned with
+	if len(infeasible) == 0 {
+		reckoned = sim.Estimate(v)
+	}
+	return p, check.Plan(v, reckoned), nil
 }
 
 // readToCheck reads a plan that may ask for what can't be done.

@@ -61,10 +61,10 @@ With several scenarios it compares them. With one, or with the built-in demonstr
 	c.chosen.addFlags(cmd)
 	c.runs.addFlags(cmd)
 	cmd.Flags().BoolVar(&c.orders, "orders", false, "look for the best order of the sites")
-	cmd.Flags().StringVar(&c.departures, "departures", "", "sail on each of these `dates`, such as 2027-01-14,2027-02-01 or 2027-01-14..2027-06-14/14d")
+	cmd.Flags().Var((*words)(&c.departures), "departures", "sail on each of these `dates`, such as 2027-01-14,2027-02-01 or 2027-01-14..2027-06-14/14d")
 	cmd.Flags().BoolVar(&c.drop, "drop", false, "tell what each part of the programme costs and yields")
-	cmd.Flags().StringVar(&c.tracks, "geojson", "", "write the tracks as a map to `FILE` too (GeoJSON)")
-	cmd.Flags().Var((*fileName)(&c.page), "report", "write the comparison as one web page to `FILE.html` too: charts and tables, to read offline or to print")
+	cmd.Flags().Var(outFile(&c.tracks, asMap...), "geojson", "write the tracks as a map to `FILE` too (GeoJSON)")
+	cmd.Flags().Var(outFile(&c.page, asPage...), "report", "write the comparison as one web page to `FILE.html` too: charts and tables, to read offline or to print")
 	c.gate.addFlags(cmd)
 	c.answer.addFlags(cmd)
 	if precision := cmd.Flags().Lookup("precision"); precision != nil {
@@ -82,7 +82,12 @@ func (c *comparison) execute(ctx context.Context, args []string, stdout, stderr 
 	if err := c.wanted(args); err != nil {
 		return err
 	}
-	voyages, warnings, err := c.voyages(args)
+	var voyages []*voyage.Voyage
+	var warnings []string
+	err = orInterrupted(ctx, func() (err error) {
+		voyages, warnings, err = c.voyages(args)
+		return err
+	})
 	if err != nil {
 		return err
 	}
@@ -92,7 +97,7 @@ func (c *comparison) execute(ctx context.Context, args []string, stdout, stderr 
 	}
 	c.label(result, voyages[0].Plan, args)
 	result.Warnings = append(warnings, ofTheFirst(result, warnings)...)
-	return c.report(result, stdout)
+	return c.report(ctx, result, stdout)
 }
 
 // label says what a comparison is of and how to have it again.
@@ -238,13 +243,14 @@ func (c *comparison) call(args []string) (words []string) {
 }
 
 // report prints the answer and writes the files asked for.
-func (c *comparison) report(result *logbook.Comparison, stdout io.Writer) error {
-	unwritten := errors.Join(writeTo("geojson", c.tracks, func(w io.Writer) error { return output.TracksGeoJSON(w, result) }),
-		writeTo("report", c.page, func(w io.Writer) error { return output.ComparisonHTML(w, result, program()) }))
+func (c *comparison) report(ctx context.Context, result *logbook.Comparison, stdout io.Writer) error {
+	ctx = evenIf(result.StoppedEarly, ctx)
+	failed := errors.Join(writeTo(ctx, "geojson", c.tracks, func(w io.Writer) error { return output.TracksGeoJSON(w, result) }),
+		writeTo(ctx, "report", c.page, func(w io.Writer) error { return output.ComparisonHTML(w, result, program()) }))
 	given := c.give(stdout,
 		func(w io.Writer) error { return output.Comparison(w, result) },
 		func(w io.Writer) error { return output.ComparisonJSON(w, result) })
-	if err := errors.Join(given, unwritten); err != nil {
+	if err := errors.Join(given, failed); err != nil {
 		return asFault(err)
 	}
 	if result.StoppedEarly {

@@ -55,7 +55,7 @@ the replication of a number, or the one whose days needed are nearest to a quant
 	d.answer.addFlags(cmd)
 	cmd.Flags().Uint32Var(&d.replication, "replication", 0, "number of the replication, from 0; it may be one that no simulation reached")
 	cmd.Flags().StringVar(&d.at, "at", "P50", "the replication nearest to a quantile of days needed, such as P90")
-	cmd.Flags().Var((*fileName)(&d.table), "csv", "write the diary as a table to `FILE.csv` too, in the form of a log")
+	cmd.Flags().Var(outFile(&d.table, asTable...), "csv", "write the diary as a table to `FILE.csv` too, in the form of a log")
 	cmd.Flags().BoolVar(&d.within, "within-days", false, "under the rules of the expedition, within its days, instead of the whole programme")
 	return cmd
 }
@@ -70,29 +70,34 @@ func (d *diary) execute(ctx context.Context, args []string, stdout, stderr io.Wr
 	if err != nil {
 		return err
 	}
-	v, _, err := d.load(args)
-	if err != nil {
+	var v *voyage.Voyage
+	var anyway []string
+	err = orInterrupted(ctx, func() (err error) {
+		if v, _, err = d.load(args); err == nil {
+			anyway, err = d.pass(v)
+		}
 		return err
-	}
-	anyway, err := d.pass(v)
+	})
 	if err != nil {
 		return err
 	}
 	if d.numbered {
-		return d.report(entry(v, run.Seed, int(d.replication), d.within, "the one asked for"), anyway, stdout)
+		return d.report(d.entry(ctx, v, int(d.replication), "the one asked for"), anyway, stdout)
 	}
 	results := replicate(ctx, v, run, stderr)
 	if results.Stopped {
 		return errInterrupted
 	}
 	why := fmt.Sprintf("the replication nearest to P%g of days needed among %d", percent, results.Summary().Replications)
-	return d.report(entry(v, run.Seed, results.Nearest(percent/100), d.within, why), anyway, stdout)
+	return d.report(d.entry(ctx, v, results.Nearest(percent/100), why), anyway, stdout)
 }
 
-// entry makes the diary of a replication.
-func entry(v *voyage.Voyage, seed uint64, number int, within bool, why string) *logbook.Diary {
-	book := sim.Diary(v, seed, number, within)
-	book.Why = why
+// entry makes the diary of a replication; it is nil where that is interrupted.
+func (d *diary) entry(ctx context.Context, v *voyage.Voyage, number int, why string) *logbook.Diary {
+	book := sim.Diary(ctx, v, d.runs.seed, number, d.within)
+	if book != nil {
+		book.Why = why
+	}
 	return book
 }
 
@@ -108,9 +113,12 @@ func parseQuantile(text string) (float64, error) {
 
 // report prints the diary and writes the files asked for.
 func (d *diary) report(book *logbook.Diary, warnings []string, stdout io.Writer) error {
+	if book == nil {
+		return errInterrupted
+	}
 	book.Warnings = warnings
-	unwritten := writeTo("csv", d.table, func(w io.Writer) error { return output.DiaryCSV(w, book) })
+	failed := writeTo(context.Background(), "csv", d.table, func(w io.Writer) error { return output.DiaryCSV(w, book) })
 	return asFault(errors.Join(d.give(stdout,
 		func(w io.Writer) error { return output.Diary(w, book) },
-		func(w io.Writer) error { return output.DiaryJSON(w, book) }), unwritten))
+		func(w io.Writer) error { return output.DiaryJSON(w, book) }), failed))
 }

@@ -1,9 +1,11 @@
 package main
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"io"
+	"runtime"
 	"runtime/debug"
 
 	"github.com/spf13/cobra"
@@ -24,31 +26,14 @@ type files struct {
 }
 
 func (f *files) addFlags(cmd *cobra.Command) {
-	named := func(to *string, flag, usage string) { cmd.Flags().Var((*fileName)(to), flag, usage) }
-	named(&f.report, "report", "write a report as one web page to `FILE.html`: charts, tables, check and basis, to read offline or to print")
-	named(&f.charts, "charts", "write the charts into `DIR`, each as SVG and as PNG")
+	named := func(file *fileName, flag, usage string) { cmd.Flags().Var(file, flag, usage) }
+	named(outFile(&f.report, asPage...), "report", "write a report as one web page to `FILE.html`: charts, tables, check and basis, to read offline or to print")
+	named(outFolder(&f.charts), "charts", "write the charts into `DIR`, each as SVG and as PNG")
 	cmd.Flags().BoolVar(&f.orders, "orders", false, "with --report: look for the best order of the sites too, and show it on the page")
-	named(&f.csv, "csv", "write all tables into `DIR` as CSV files, every replication among them, with dictionary.csv telling the columns")
-	named(&f.workbook, "xlsx", "write a workbook to `FILE.xlsx`: summary, results, sites, replications, basis")
-	named(&f.track, "geojson", "write ports, sites and track as a map to `FILE` (GeoJSON)")
-	named(&f.log, "log", "draw what the ship really did over the charts of the sites, and set it beside in the tables, from the log in `FILE.csv`")
-}
-
-// fileName is the value of a flag that names a file or a folder.
-type fileName string
-
-func (f *fileName) String() string { return string(*f) }
-
-// Type is what wantedOf knows it by.
-func (f *fileName) Type() string { return "name" }
-
-// Set takes any name but none.
-func (f *fileName) Set(name string) error {
-	if name == "" {
-		return errors.New("no name")
-	}
-	*f = fileName(name)
-	return nil
+	named(outFolder(&f.csv), "csv", "write all tables into `DIR` as CSV files, every replication among them, with dictionary.csv telling the columns")
+	named(outFile(&f.workbook, asWorkbook...), "xlsx", "write a workbook to `FILE.xlsx`: summary, results, sites, replications, basis")
+	named(outFile(&f.track, asMap...), "geojson", "write ports, sites and track as a map to `FILE` (GeoJSON)")
+	named(inFile(&f.log), "log", "draw what the ship really did over the charts of the sites, and set it beside in the tables, from the log in `FILE.csv`")
 }
 
 // wanted tells whether any of them needs the results looked at closely.
@@ -57,29 +42,31 @@ func (f *files) wanted() bool {
 }
 
 // write writes what was asked for. One that can't be written does not keep the others from being.
-func (f *files) write(v *voyage.Voyage, results *sim.Results, s *logbook.Summary, log *logbook.Log, orders *logbook.Comparison) error {
+func (f *files) write(ctx context.Context, v *voyage.Voyage, results *sim.Results, s *logbook.Summary, log *logbook.Log, orders *logbook.Comparison) error {
 	var r *output.Report
 	if f.wanted() {
-		r = reportOf(v, results, s)
+		if r = reportOf(ctx, v, results, s); r == nil {
+			return fmt.Errorf("the files were not written: %w", errInterrupted)
+		}
 		r.Log, r.Orders = log, orders
 	}
-	failed := []error{writeTo("report", f.report, func(w io.Writer) error { return output.HTML(w, r) }), into("charts", f.charts, output.Charts, r)}
+	failed := []error{writeTo(ctx, "report", f.report, func(w io.Writer) error { return output.HTML(w, r) }), into(ctx, "charts", f.charts, output.Charts, r)}
 	if f.csv != "" || f.workbook != "" {
 		r.Replications = results.Columns()
 	}
-	failed = append(failed, into("csv", f.csv, output.CSV, r),
-		writeTo("xlsx", f.workbook, func(w io.Writer) error { return output.Workbook(w, r) }),
-		writeTo("geojson", f.track, func(w io.Writer) error { return output.TracksGeoJSON(w, sim.Track(v, s)) }))
+	failed = append(failed, into(ctx, "csv", f.csv, output.CSV, r),
+		writeTo(ctx, "xlsx", f.workbook, func(w io.Writer) error { return output.Workbook(ctx, w, r) }),
+		writeTo(ctx, "geojson", f.track, func(w io.Writer) error { return output.TracksGeoJSON(w, sim.Track(v, s)) }))
 	return asFault(errors.Join(failed...))
 }
 
 // into writes into the folder that a flag names, if it names one.
-func into(flag, folder string, write func(string, *output.Report) error, r *output.Report) error {
+func into(ctx context.Context, flag, folder string, write func(context.Context, string, *output.Report) error, r *output.Report) error {
 	if folder == "" {
 		return nil
 	}
-	if err := write(folder, r); err != nil {
-		return fmt.Errorf("--%s %s: %w", flag, folder, err)
+	if err := write(ctx, folder, r); err != nil {
+		return unwritten(ctx, flag, folder, err)
 	}
 	return nil
 }
@@ -87,16 +74,19 @@ func into(flag, folder string, write func(string, *output.Report) error, r *outp
 // yearsOfSea are made for the chart of the sea by month, as coredays sea makes them.
 const yearsOfSea = 100
 
-// reportOf gathers what the files tell.
-func reportOf(v *voyage.Voyage, results *sim.Results, s *logbook.Summary) *output.Report {
+// reportOf gathers what the files tell; it is nil where the context ends before that.
+func reportOf(ctx context.Context, v *voyage.Voyage, results *sim.Results, s *logbook.Summary) *output.Report {
 	r := &output.Report{Summary: s, Plan: v.Plan, Passages: passages(v), Found: check.Plan(v, sim.Estimate(v)), Basis: basis.Of(v), Program: program()}
 	if s.Replications > 1 {
-		basis.Weigh(r.Basis, results.Sensitivity())
+		basis.Weigh(r.Basis, results.Sensitivity(ctx))
 	}
 	for _, n := range v.Plan.Order {
 		q := v.Sea(n)
 		q.Years, q.Seed = yearsOfSea, s.Seed
-		r.Seas = append(r.Seas, q.Study())
+		r.Seas = append(r.Seas, q.Study(ctx))
+	}
+	if ctx.Err() != nil {
+		return nil
 	}
 	return r
 }
@@ -131,3 +121,7 @@ func program() string {
 	}
 	return "coredays " + version
 }
+
+// machine is the program with what else may change the last digit of a result: the compiler and the kind of
+// processor.
+func machine() string { return program() + ", " + runtime.Version() + ", " + runtime.GOARCH }

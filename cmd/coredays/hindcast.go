@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
 
 	"github.com/spf13/cobra"
 
@@ -63,7 +62,7 @@ Rows that can't be read are listed and left out with their site.`,
 			return h.execute(c.Context(), args[0], c.OutOrStdout(), c.ErrOrStderr())
 		},
 	}
-	cmd.Flags().StringVar(&h.cores, "cores", "", "score core cycles and recovery by this table of cores")
+	cmd.Flags().Var(inFile(&h.cores), "cores", "score core cycles and recovery by this table of cores")
 	cmd.Flags().StringVar(&h.level, "level", scenario.Programme.String(), "what is known of a site: programme or counts")
 	cmd.Flags().IntVar(&h.runs.replications, "replications", 1000, "how often each site is simulated")
 	cmd.Flags().Uint64Var(&h.runs.seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
@@ -89,7 +88,11 @@ func (h *hindcasting) execute(ctx context.Context, file string, stdout, stderr i
 	if err != nil {
 		return err
 	}
-	result, err := h.score(ctx, file, known, run, stderr)
+	var result *score.Hindcast
+	err = orInterrupted(ctx, func() (err error) {
+		result, err = h.score(ctx, file, known, run, stderr)
+		return err
+	})
 	if err != nil {
 		return err
 	}
@@ -129,7 +132,7 @@ func (h *hindcasting) score(ctx context.Context, file string, known scenario.Kno
 }
 
 func readHoles(file string) ([]record.Site, []record.LeftOut, error) {
-	r, err := os.Open(file)
+	r, err := scenario.OpenFile(file)
 	if err != nil {
 		return nil, nil, fmt.Errorf("the table of holes can't be read: %w", err)
 	}

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"context"
 	"fmt"
-	"os"
 	"slices"
 	"time"
 
@@ -25,7 +24,7 @@ const coreReplications = 40
 // scoreCores adds cycles and recovery to a score: the same holes on record and simulated, with the
 // cores of each tool known.
 func scoreCores(ctx context.Context, file string, result *score.Hindcast, sites []record.Site, run sim.Run) error {
-	r, err := os.Open(file)
+	r, err := scenario.OpenFile(file)
 	if err != nil {
 		return fault{fmt.Errorf("the table of cores can't be read: %w", err)}
 	}

@@ -3,7 +3,6 @@ package main
 import (
 	"errors"
 	"fmt"
-	"os"
 
 	"coredays/model/logbook"
 	"coredays/model/plan"
@@ -23,7 +22,7 @@ func (f *files) readLog(p *plan.Plan) (*logbook.Log, error) {
 	if f.log == "" {
 		return nil, nil
 	}
-	file, err := os.Open(f.log)
+	file, err := scenario.OpenFile(f.log)
 	if err != nil {
 		return nil, fault{fmt.Errorf("the log can't be read: %w", err)}
 	}

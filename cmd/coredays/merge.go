@@ -9,6 +9,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/model/listing"
 	"coredays/sim"
 )
 
@@ -18,15 +19,17 @@ func newMerge() *cobra.Command {
 		Use:   "merge PART…",
 		Short: "The shares of a simulation put together: the same answer as from one machine",
 		Long: `Merge puts together what "coredays simulate --shard" wrote on several machines, and gives the answer
-that one machine would have given, to the last digit. It reads the scenario again from where it was, and
-sails one replication of each share again: that it comes out the same shows that scenario, program and
-kind of machine are the same.`,
+that one machine would have given, to the last digit. It reads the scenario again from where it was. A share
+that is damaged, or of a plan that differs from it in any figure, of the ship and the records too, is refused,
+with what differs; so is one of another version of the program or another kind of machine. One replication of each
+share is sailed again and must come out the same, which shows what versions do not tell.`,
 		Example: `  coredays simulate plan.yaml --shard 1/2 --part one.part && coredays simulate plan.yaml --shard 2/2 --part two.part && coredays merge one.part two.part --json result.json`,
 		Args:    taking(1, 1_000_000, "the parts that were sailed"),
 		RunE: func(c *cobra.Command, args []string) error {
 			return s.merge(c.Context(), args, c.OutOrStdout(), c.ErrOrStderr())
 		},
 	}
+	s.cmd = cmd
 	s.answer.addFlags(cmd)
 	s.files.addFlags(cmd)
 	return cmd
@@ -37,24 +40,55 @@ func (s *simulation) merge(ctx context.Context, paths []string, stdout, stderr i
 	if err := s.misused(); err != nil {
 		return err
 	}
-	call, parts, err := readParts(paths)
+	var p *prepared
+	var results *sim.Results
+	var call partCall
+	err := orInterrupted(ctx, func() error {
+		shares, err := readParts(paths)
+		if err != nil {
+			return fault{err}
+		}
+		call = shares[0].Call
+		if p, err = s.prepareToMerge(&call); err != nil {
+			return err
+		}
+		results, err = joined(ctx, p, shares)
+		return asFault(err)
+	})
 	if err != nil {
-		return fault{err}
+		return err
+	}
+	return s.conclude(ctx, p, results, sim.Run{Seed: call.Seed, Replications: call.Replications}, stdout, stderr)
+}
+
+// prepareToMerge reads the scenario again that the shares were sailed of.
+func (s *simulation) prepareToMerge(call *partCall) (*prepared, error) {
+	if err := sparesInputs(s.cmd, call.Scenario); err != nil {
+		return nil, err
 	}
 	s.settings, s.anyway = call.Settings, call.Anyway
 	p, err := s.prepare(call.Scenario)
 	if errors.Is(err, fs.ErrNotExist) {
-		return fault{fmt.Errorf("%w: the shares name it so; merge them in the folder where they were sailed", err)}
+		return nil, fault{fmt.Errorf("%w: the shares name it so; merge them in the folder where they were sailed", err)}
 	}
-	if err != nil {
-		return err
+	return p, err
+}
+
+// joined puts the shares together that are of the plan as it stands here and now.
+func joined(ctx context.Context, p *prepared, shares []*partFile) (*sim.Results, error) {
+	if sailed := shares[0].Program; sailed != machine() {
+		return nil, fmt.Errorf("the shares were sailed by %s, and this is %s: merge them with the program that sailed them", sailed, machine())
 	}
-	results, err := sim.Join(p.v, parts)
-	if err == nil && results.Replications() < call.Replications {
-		err = fmt.Errorf("replications %d to %d are in no part", results.Replications(), call.Replications-1)
+	if what := inWhatPlansDiffer(shares[0].Plan, listing.Of(p.v.Plan)); what != "" {
+		return nil, fmt.Errorf("%s is not the plan that was sailed (the one is the shares', the other the file's now): %s", p.v.Plan.File, what)
 	}
-	if err != nil {
-		return fault{err}
+	var parts []sim.Part
+	for _, share := range shares {
+		parts = append(parts, share.Part)
 	}
-	return s.conclude(ctx, p, results, sim.Run{Seed: call.Seed, Replications: call.Replications}, stdout, stderr)
+	results, err := sim.Join(ctx, p.v, parts)
+	if err == nil && results.Replications() < shares[0].Call.Replications {
+		err = fmt.Errorf("replications %d to %d are in no part", results.Replications(), shares[0].Call.Replications-1)
+	}
+	return results, err
 }

@@ -14,8 +14,14 @@ var wantedOf = map[string]string{
 	"uint32": "a whole number from 0 to 4294967295",
 	"uint64": "a whole number of 0 or more",
 	"bool":   "true or false",
-	"func":   "the name of a file, or -",
-	"name":   "a name",
+	"name":   "the name of a file or folder; - is for --json alone",
+	"words":  "a value, or leave the flag out",
+
+	"name or -":               "the name of a file that ends in .json, or -",
+	"name ending in .html":    "the name of a file that ends in .html",
+	"name ending in .csv":     "the name of a file that ends in .csv",
+	"name ending in .xlsx":    "the name of a file that ends in .xlsx",
+	"name ending in .geojson": "the name of a file that ends in .geojson",
 }
 
 // wrongFlag tells people what a flag wants rather than what the parser of numbers says.

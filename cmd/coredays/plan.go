@@ -14,9 +14,11 @@ import (
 // or the built-in demonstration.
 type chosen struct {
 	settings []string
+	cmd      *cobra.Command
 }
 
 func (c *chosen) addFlags(cmd *cobra.Command) {
+	c.cmd = cmd
 	cmd.Flags().StringArrayVar(&c.settings, "set", nil, "set a value of the scenario, as `path=value`, such as sites[0].cap=\"9 d\"; may be given more than once")
 }
 
@@ -25,6 +27,9 @@ func (c *chosen) load(args []string) (v *voyage.Voyage, invented bool, err error
 	p, err := c.read(args)
 	if err != nil {
 		return nil, false, fault{err}
+	}
+	if err := sparesInputs(c.cmd, p.Reads); err != nil {
+		return nil, false, err
 	}
 	v, err = voyage.Compile(p)
 	if err != nil {

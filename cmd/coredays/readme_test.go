@@ -56,7 +56,7 @@ func TestTheReadmeShowsWhatTheProgramPrints(t *testing.T) {
 // prints is what a command line prints.
 func prints(t *testing.T, line string) string {
 	t.Helper()
-	code, stdout, stderr := called(context.Background(), words(line)...)
+	code, stdout, stderr := called(context.Background(), wordsOf(line)...)
 	if code != exitOK || stderr != "" {
 		t.Fatalf("%s: exit %d: %s", line, code, stderr)
 	}
@@ -64,7 +64,7 @@ func prints(t *testing.T, line string) string {
 }
 
 // words takes a command line apart; double quotes keep blanks together.
-func words(line string) (list []string) {
+func wordsOf(line string) (list []string) {
 	for _, word := range regexp.MustCompile(`(?:"[^"]*"|[^\s"])+`).FindAllString(line, -1) {
 		list = append(list, strings.ReplaceAll(word, `"`, ""))
 	}
@@ -80,12 +80,12 @@ func TestTheReadmesScenarioIsTheOneThatItSimulates(t *testing.T) {
 	if block == nil || command == nil {
 		t.Fatal("README.md shows no scenario with its answer")
 	}
-	file, err := os.ReadFile(words(command[1])[1])
+	file, err := os.ReadFile(wordsOf(command[1])[1])
 	if err != nil {
 		t.Fatal(err)
 	}
 	if difference := cmp.Diff(string(file), block[1]); difference != "" {
-		t.Errorf("the README's scenario is not %s (-file +README):\n%s", words(command[1])[1], difference)
+		t.Errorf("the README's scenario is not %s (-file +README):\n%s", wordsOf(command[1])[1], difference)
 	}
 	copied := t.TempDir() + "/plan.yaml"
 	if err := os.WriteFile(copied, []byte(block[1]), 0o644); err != nil {

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"context"
 	"encoding/csv"
 	"fmt"
 	"os"
@@ -91,7 +92,7 @@ sites:
 func diaries(v *voyage.Voyage, n int) []*logbook.Diary {
 	var all []*logbook.Diary
 	for i := range n {
-		d := sim.Diary(v, 11, i, false)
+		d := sim.Diary(context.Background(), v, 11, i, false)
 		for j, e := range d.Entries {
 			if e.Kind == activity.Passage && strings.HasSuffix(e.Place.Way, "to S") {
 				d.Entries = d.Entries[j+1:]
@@ -107,7 +108,7 @@ func diaries(v *voyage.Voyage, n int) []*logbook.Diary {
 func onDeck(d *logbook.Diary) []float64 {
 	var at []float64
 	for _, e := range d.Entries {
-		if e.Kind == activity.HandleBarrel {
+		if e.Kind == activity.HandleBarrel || e.Kind == activity.HandleCorer {
 			at = append(at, e.To.Sub(d.Entries[0].From).Minutes())
 		}
 	}

@@ -43,6 +43,9 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 	case err == nil:
 		return exitOK
 	case errors.Is(err, errInterrupted):
+		if err != errInterrupted { // it says what is missing
+			fmt.Fprintln(stderr, err)
+		}
 		return exitInterrupted
 	}
 	fmt.Fprintln(stderr, err)
@@ -66,6 +69,8 @@ A plan is an estimate, not a clearance. Site safety review, the master and the d
 		SilenceErrors: true,
 		SilenceUsage:  true,
 		RunE:          func(c *cobra.Command, _ []string) error { return c.Help() },
+
+		PersistentPreRunE: sparesItsFiles,
 	}
 	root.SetOut(stdout)
 	root.SetErr(stderr)

@@ -4,7 +4,6 @@ import (
 	"context"
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -49,7 +48,7 @@ in deep water.`,
 		},
 	}
 	s.chosen.addFlags(cmd)
-	cmd.Flags().StringVar(&s.site, "site", "", "only the site of this `name`")
+	cmd.Flags().Var((*words)(&s.site), "site", "only the site of this `name`")
 	cmd.Flags().IntVar(&s.years, "years", 0, "how many years of sea to make; 100 without it, 400 beside a record, whose hours are made 20 times at least")
 	cmd.Flags().Uint64Var(&s.seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
 	s.answer.addFlags(cmd)
@@ -61,19 +60,24 @@ func (s *seaCall) execute(ctx context.Context, args []string, given bool, stdout
 	if err := yearsBound.holds(s.years); given && err != nil {
 		return err
 	}
-	questions, err := s.questions(args)
+	var questions []sea.Question
+	err := orInterrupted(ctx, func() (err error) {
+		questions, err = s.questions(args)
+		return err
+	})
 	if err != nil {
 		return err
 	}
 	var studies []*sea.Study
 	for _, q := range questions {
-		if ctx.Err() != nil {
-			return errInterrupted
-		}
 		if q.Years, q.Seed = s.years, s.seed; !given {
 			q.Years = usualYears(q)
 		}
-		studies = append(studies, q.Study())
+		study := q.Study(ctx)
+		if study == nil {
+			return errInterrupted
+		}
+		studies = append(studies, study)
 	}
 	return s.give(stdout, func(w io.Writer) error { return output.Sea(w, studies) }, func(w io.Writer) error { return output.SeaJSON(w, studies) })
 }
@@ -132,14 +136,14 @@ func recordQuestion(path string) (sea.Question, error) {
 }
 
 func openRecord(path string) (*sea.Likeness, error) {
-	file, err := os.Open(path)
+	file, err := scenario.OpenFile(path)
 	if err != nil {
 		return nil, fmt.Errorf("the record can't be read: %w", err)
 	}
 	defer file.Close()
 	record, err := sea.ReadRecord(file)
 	if err != nil {
-		return nil, fmt.Errorf("%s: %w", path, err)
+		return nil, scenario.RecordFault(path, err)
 	}
 	likeness, err := sea.NewLikeness(record, filepath.Base(path))
 	if err != nil {

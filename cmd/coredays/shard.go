@@ -10,7 +10,7 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"coredays/output"
+	"coredays/model/listing"
 	"coredays/sim"
 )
 
@@ -21,8 +21,8 @@ type shard struct {
 }
 
 func (s *shard) addFlags(cmd *cobra.Command) {
-	cmd.Flags().StringVar(&s.which, "shard", "", "sail only one of several equal shares of the replications, such as `3/16`, into --part; \"coredays merge\" puts them together")
-	cmd.Flags().Var((*fileName)(&s.part), "part", "with --shard: the `FILE` that the share goes to")
+	cmd.Flags().Var((*words)(&s.which), "shard", "sail only one of several equal shares of the replications, such as `3/16`, into --part; \"coredays merge\" puts them together")
+	cmd.Flags().Var(outFile(&s.part), "part", "with --shard: the `FILE` that the share goes to")
 }
 
 // misused tells what is wrong with the call.
@@ -58,9 +58,6 @@ func (s *shard) bounds(replications int) (first, end int, err error) {
 // sailShare sails the share and writes it.
 func (s *simulation) sailShare(ctx context.Context, p *prepared, run sim.Run, stdout, stderr io.Writer) error {
 	first, end, _ := s.shard.bounds(run.Replications) // looked at with the call
-	if err := output.CanWrite(s.shard.part); err != nil {
-		return fault{fmt.Errorf("--part: %w", err)}
-	}
 	all := run.Replications
 	run.Replications = end - first
 	defer watched(&run, run.Replications, stderr)()
@@ -69,8 +66,8 @@ func (s *simulation) sailShare(ctx context.Context, p *prepared, run sim.Run, st
 		fmt.Fprintf(stderr, "Stopped: %s was not written.\n", s.shard.part)
 		return errInterrupted
 	}
-	file := partFile{Schema: partSchema, Call: partCall{p.args, s.settings, s.anyway, run.Seed, all}, Part: *part}
-	if err := writeTo("part", s.shard.part, file.write); err != nil {
+	file := partFile{Call: partCall{p.args, s.settings, s.anyway, run.Seed, all}, Program: machine(), Plan: listing.Of(p.v.Plan), Part: *part}
+	if err := writeTo(context.WithoutCancel(ctx), "part", s.shard.part, file.write); err != nil { // sailed to its end, it is worth keeping
 		return fault{err}
 	}
 	_, err = fmt.Fprintf(stdout, "Replications %d to %d of %d are in %s.\n", first, end-1, all, s.shard.part)

@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"errors"
+	"fmt"
 	"io"
 	"slices"
 
@@ -70,7 +71,11 @@ func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr 
 	if err := s.misused(); err != nil {
 		return err
 	}
-	p, err := s.prepare(args)
+	var p *prepared
+	err = orInterrupted(ctx, func() (err error) {
+		p, err = s.prepare(args)
+		return err
+	})
 	if err != nil {
 		return err
 	}
@@ -120,10 +125,14 @@ func (s *simulation) conclude(ctx context.Context, p *prepared, results *sim.Res
 	summary.Invented, summary.Settings = p.invented, s.settings
 	told := errors.Join(s.tell(summary, stdout), s.tellLog(summary, p.log, stdout))
 	orders := s.bestOrder(ctx, p.v, p.args, run, summary, stderr)
-	if err := errors.Join(told, s.files.write(p.v, results, summary, p.log, orders)); err != nil {
+	stopped := results.Stopped || orders != nil && orders.StoppedEarly
+	if stopped && s.files.wanted() {
+		fmt.Fprintln(stderr, "Interrupted: the files are written of what was sailed. Ctrl-C again ends that too.")
+	}
+	if err := errors.Join(told, s.files.write(evenIf(stopped, ctx), p.v, results, summary, p.log, orders)); err != nil {
 		return err
 	}
-	if results.Stopped || orders != nil && orders.StoppedEarly {
+	if stopped {
 		return errInterrupted
 	}
 	return nil

@@ -5,19 +5,22 @@ import (
 	"math"
 	"testing"
 
+	"coredays/model/rig"
 	"coredays/model/score"
 	"coredays/scenario"
 )
 
 // fingerprint is all that the knobs can move, as numbers of nine digits.
 func fingerprint(u scenario.Unrecorded) (text string) {
-	last := u.Eras[len(u.Eras)-1]
-	numbers := []float64{u.SitePace.Shape.Quantile(0.9), u.WithWater, u.WithDepth, last.Piston, last.Rotated, u.PistonAlone}
+	numbers := []float64{u.Ship.Rates[rig.OtherWork].Shape.Quantile(0.9), u.Ship.Rates[rig.OtherWork].Median(), u.Ship.Rates[rig.FirstSiteWork].Median(), u.WithWater, u.WithDepth, u.PistonAlone}
 	for _, w := range u.Work {
 		numbers = append(numbers, w.Chance, w.Median, w.Factor)
 	}
 	for _, g := range u.Ground {
-		numbers = append(numbers, g.Rate.Shape.Quantile(0.5), g.Rate.Shape.Quantile(0.9), g.Ahead.Shape.Quantile(0.5))
+		numbers = append(numbers, g.Rate.Shape.Quantile(0.5), g.Rate.Shape.Quantile(0.9), g.Ahead.Shape.Quantile(0.5), g.Ahead.Shape.Quantile(0.9))
+	}
+	for _, e := range u.Eras {
+		numbers = append(numbers, e.Piston, e.Rotated)
 	}
 	for _, x := range numbers {
 		text += fmt.Sprintf("%.9g ", x)
@@ -50,10 +53,10 @@ func TestEveryKnobMovesSomethingAndOnlyWhenTurned(t *testing.T) {
 
 func TestTheRoundFiguresKnowNothingOfTheFit(t *testing.T) {
 	u := round()
-	if got := u.SitePace.Shape.Quantile(0.9); math.Abs(got-2) > 1e-9 {
+	if got := u.Ship.Rates[rig.OtherWork].Shape.Quantile(0.9); math.Abs(got-0.48) > 1e-9 {
 		t.Errorf("site pace factor %g, want the round 2", got)
 	}
-	if got := u.Work[scenario.RotaryHole]; got != (scenario.Sometimes{Chance: 0.4, Median: 24 * 3600, Factor: 3}) {
+	if got := u.Work[scenario.RotaryHole]; got != (scenario.Sometimes{Chance: 0.4, Median: 20 * 3600, Factor: 3.5}) {
 		t.Errorf("work on rotary holes %+v", got)
 	}
 }
@@ -66,34 +69,41 @@ func TestLegsAreNeverTornByAFold(t *testing.T) {
 	}
 }
 
-// Forecasts 0, 1, … 9 of facts in their midst: inside every band, so that 49 and 16 points are too much.
-func TestBandsThatHoldTooMuchCost(t *testing.T) {
+// Forecasts 0, 1, … 9 of facts in their midst: in no tail, so that two tenths and two quarters are missing, for each
+// class alike; of facts below all: in the low ones.
+func TestTailsThatHoldTooLittleOrTooMuchCost(t *testing.T) {
 	f := score.Forecast{0, 1, 2, 3, 4, 5, 6, 7, 8, 9}
-	cases := []score.Case{{Group: "a", Actual: 4.5, Forecast: f}}
-	if got, want := lossOf(cases), f.CRPS(4.5)+calibration*(0.49*0.49+0.16*0.16); math.Abs(got-want) > 1e-12 {
+	cases := []score.Case{{Actual: 4.5, Forecast: f}, {Actual: 4.5, Forecast: f}, {Actual: -1, Forecast: f}}
+	class := func(i int) string { return []string{"a", "a", "b"}[i] }
+	midst := 2*0.08*0.08 + 2*0.245*0.245
+	below := 0.92*0.92 + 0.755*0.755 + 0.245*0.245 + 0.08*0.08
+	want := (2*(f.CRPS(4.5)+calibration*midst) + f.CRPS(-1) + calibration*below) / 3
+	if got := lossOf(cases, class); math.Abs(got-want) > 1e-12 {
 		t.Errorf("loss %g, want %g", got, want)
 	}
 }
 
-// The days on record of 98 sites, forecast by the round figures and by a site pace that hardly varies:
-// the latter must be found too narrow.
+// The days on record of 98 sites, forecast by the round figures and by figures that hardly vary: the latter
+// must be found too narrow.
 func TestTheExtractTellsANarrowForecast(t *testing.T) {
 	j, err := openSites("../../testdata/published/site_days.csv")
 	if err != nil || len(j.sites) < 60 {
 		t.Fatalf("%d sites, %v", len(j.sites), err)
 	}
-	narrow := make([]float64, len(knobs))
-	narrow[0] = -5
-	even, err := j.cases(round(), scenario.Programme, trialReplications)
-	if err != nil {
-		t.Fatal(err)
+	narrow := round()
+	for r, q := range narrow.Ship.Rates {
+		narrow.Ship.Rates[r].Shape = wider(q.Shape, -3)
 	}
-	cases, err := j.cases(turned(narrow), scenario.Programme, trialReplications)
-	if err != nil {
-		t.Fatal(err)
+	var loss [2]float64
+	for i, u := range []scenario.Unrecorded{round(), narrow} {
+		cases, err := j.cases(u, scenario.Programme, trialReplications)
+		if err != nil {
+			t.Fatal(err)
+		}
+		loss[i] = lossOf(cases, func(int) string { return "all" })
 	}
-	if b := lossOf(cases); b <= lossOf(even) {
-		t.Errorf("loss of a narrow forecast %.3f, of the round figures %.3f", b, lossOf(even))
+	if loss[1] <= loss[0] {
+		t.Errorf("loss of a narrow forecast %.3f, of the round figures %.3f", loss[1], loss[0])
 	}
 }
 

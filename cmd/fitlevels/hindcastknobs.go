@@ -7,6 +7,7 @@ import (
 	"coredays/model/coring"
 	"coredays/model/ground"
 	"coredays/model/record"
+	"coredays/model/rig"
 	shapes "coredays/model/spread"
 	"coredays/model/unit"
 	"coredays/scenario"
@@ -20,18 +21,31 @@ var knobs = []struct {
 	concerns func(s *record.Site) bool
 	turn     func(u *scenario.Unrecorded, by float64)
 }{
-	{"site pace, spread", 0.4, anySite, func(u *scenario.Unrecorded, by float64) { u.SitePace.Shape = wider(u.SitePace.Shape, by) }},
-	{"rotary rate, below other ground", 0.1, rotaryCored, func(u *scenario.Unrecorded, by float64) { faster(&u.Ground[1], by) }},
-	{"rotary rate, from the sea floor", 0.1, rotaryCored, func(u *scenario.Unrecorded, by float64) { faster(&u.Ground[2], by) }},
-	{"rotary rate below other ground, spread", 0.4, rotaryCored, func(u *scenario.Unrecorded, by float64) { u.Ground[1].Rate.Shape = wider(u.Ground[1].Rate.Shape, by) }},
-	{"rotary rate from the sea floor, spread", 0.4, rotaryCored, func(u *scenario.Unrecorded, by float64) { u.Ground[2].Rate.Shape = wider(u.Ground[2].Rate.Shape, by) }},
+	{"other work, spread", 0.3, anySite, func(u *scenario.Unrecorded, by float64) { turnRate(u, rig.OtherWork, wider, by) }},
+	{"other work", 0.5, anySite, func(u *scenario.Unrecorded, by float64) { turnRate(u, rig.OtherWork, times, by) }},
+	{"work at the first site", 0.5, func(s *record.Site) bool { return s.First }, func(u *scenario.Unrecorded, by float64) { turnRate(u, rig.FirstSiteWork, times, by) }},
+	{"rotary rate, below other ground", 0.05, rotaryCored, func(u *scenario.Unrecorded, by float64) { faster(&u.Ground[1], by) }},
+	{"rotary rate, from the sea floor", 0.05, rotaryCored, func(u *scenario.Unrecorded, by float64) { faster(&u.Ground[2], by) }},
+	{"rotary rate below other ground, spread", 0.2, rotaryCored, func(u *scenario.Unrecorded, by float64) { u.Ground[1].Rate.Shape = wider(u.Ground[1].Rate.Shape, by) }},
+	{"rotary rate from the sea floor, spread", 0.2, rotaryCored, func(u *scenario.Unrecorded, by float64) { u.Ground[2].Rate.Shape = wider(u.Ground[2].Rate.Shape, by) }},
 	{"drilling ahead", 0.3, anySite, func(u *scenario.Unrecorded, by float64) {
 		for i := range u.Ground {
 			u.Ground[i].Ahead.Shape = times(u.Ground[i].Ahead.Shape, by)
 		}
 	}},
-	{"cycles of rotated tools, from 2004", 0.1, recent, func(u *scenario.Unrecorded, by float64) { u.Eras[len(u.Eras)-1].Rotated *= math.Exp(by) }},
-	{"piston cycles, from 2004", 0.15, recent, func(u *scenario.Unrecorded, by float64) { u.Eras[len(u.Eras)-1].Piston *= math.Exp(by) }},
+	{"drilling ahead, spread", 0.2, anySite, func(u *scenario.Unrecorded, by float64) {
+		for i := range u.Ground {
+			u.Ground[i].Ahead.Shape = wider(u.Ground[i].Ahead.Shape, by)
+		}
+	}},
+	{"piston cycles, until 1990", 0.06, inEra(0), pistonOf(0)},
+	{"piston cycles, 1991 to 1997", 0.04, inEra(1), pistonOf(1)},
+	{"piston cycles, 1998 to 2003", 0.03, inEra(2), pistonOf(2)},
+	{"piston cycles, from 2004", 0.15, inEra(3), pistonOf(3)},
+	{"cycles of rotated tools, until 1990", 0.06, inEra(0), rotatedOf(0)},
+	{"cycles of rotated tools, 1991 to 1997", 0.04, inEra(1), rotatedOf(1)},
+	{"cycles of rotated tools, 1998 to 2003", 0.03, inEra(2), rotatedOf(2)},
+	{"cycles of rotated tools, from 2004", 0.1, inEra(3), rotatedOf(3)},
 	{"piston cycles, no other tool", 0.07, pistonAlone, func(u *scenario.Unrecorded, by float64) { u.PistonAlone *= math.Exp(by) }},
 	{"chance, piston", 0.7, has(scenario.PistonHole), chanceOf(scenario.PistonHole)},
 	{"chance, extended", 0.7, has(scenario.ExtendedHole), chanceOf(scenario.ExtendedHole)},
@@ -62,7 +76,23 @@ func rotaryCored(s *record.Site) bool {
 
 func pistonAlone(s *record.Site) bool { return s.DeepestTool() == coring.APC }
 
-func recent(s *record.Site) bool { return s.Start().Year() >= 2004 }
+// Cycles by era: until 2003 their prior is the error of the cores' own times, halved, so that they decide.
+var eraFrom = []int{0, 1991, 1998, 2004}
+
+func inEra(era int) func(*record.Site) bool {
+	return func(s *record.Site) bool {
+		year := s.Start().Year()
+		return year >= eraFrom[era] && (era == len(eraFrom)-1 || year < eraFrom[era+1])
+	}
+}
+
+func pistonOf(era int) func(*scenario.Unrecorded, float64) {
+	return func(u *scenario.Unrecorded, by float64) { u.Eras[era].Piston *= math.Exp(by) }
+}
+
+func rotatedOf(era int) func(*scenario.Unrecorded, float64) {
+	return func(u *scenario.Unrecorded, by float64) { u.Eras[era].Rotated *= math.Exp(by) }
+}
 
 // has tells whether a site has a hole of a class.
 func has(c scenario.UnrecordedClass) func(*record.Site) bool {
@@ -78,6 +108,10 @@ func chanceOf(c scenario.UnrecordedClass) func(*scenario.Unrecorded, float64) {
 
 func timeOf(c scenario.UnrecordedClass) func(*scenario.Unrecorded, float64) {
 	return func(u *scenario.Unrecorded, by float64) { u.Work[c].Median *= math.Exp(by) }
+}
+
+func turnRate(u *scenario.Unrecorded, r rig.Rate, turn func(shapes.Shape, float64) shapes.Shape, by float64) {
+	u.Ship.Rates[r].Shape = turn(u.Ship.Rates[r].Shape, by)
 }
 
 func faster(g *ground.Lithology, by float64) { g.Rate.Shape = times(g.Rate.Shape, by) }
@@ -119,17 +153,19 @@ func turned(x []float64) scenario.Unrecorded {
 func round() scenario.Unrecorded {
 	u, _ := scenario.RecordModel()
 	u.Eras = slices.Clone(u.Eras)
-	last := &u.Eras[len(u.Eras)-1]
-	last.Piston, last.Rotated = 1.1, 1.1
-	u.SitePace.Shape, _ = shapes.NewLognormal(1, 2)
+	for i, e := range [][2]float64{{1.1, 0.9}, {0.94, 1}, {1.06, 1.04}, {1.1, 1.1}} {
+		u.Eras[i].Piston, u.Eras[i].Rotated = e[0], e[1]
+	}
+	u.Ship.Rates[rig.OtherWork].Shape, _ = shapes.NewLognormal(0.08, 6)
+	u.Ship.Rates[rig.FirstSiteWork].Shape, _ = shapes.NewLognormal(8*float64(unit.Hour), 3)
 	for i, factor := range []float64{1.6, 2, 2.5} {
 		u.Ground[i].Rate.Shape, _ = shapes.NewLognormal([]float64{33, 13, 12}[i]*perHour, factor)
-		u.Ground[i].Ahead.Shape, _ = shapes.NewLognormal([]float64{20, 10, 10}[i]*perHour, 1.6)
+		u.Ground[i].Ahead.Shape, _ = shapes.NewLognormal([]float64{30, 15, 15}[i]*perHour, 2.2)
 	}
-	chances := [scenario.UnrecordedClasses]float64{0.1, 0.2, 0.4, 0.4, 0.5}
-	hours := [scenario.UnrecordedClasses]float64{6, 10, 24, 24, 36}
+	chances := [scenario.UnrecordedClasses]float64{0.1, 0.2, 0.4, 0.5, 0.5}
+	hours := [scenario.UnrecordedClasses]float64{6, 10, 20, 20, 36}
 	for c := range u.Work {
-		u.Work[c] = scenario.Sometimes{Chance: chances[c], Median: hours[c] * float64(unit.Hour), Factor: 3}
+		u.Work[c] = scenario.Sometimes{Chance: chances[c], Median: hours[c] * float64(unit.Hour), Factor: 3.5}
 	}
 	u.WithWater, u.WithDepth = 0.5, 0
 	u.PistonAlone = 0.9

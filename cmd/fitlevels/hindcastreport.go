@@ -5,6 +5,7 @@ import (
 	"io"
 
 	"coredays/model/record"
+	"coredays/model/rig"
 	"coredays/model/score"
 	"coredays/scenario"
 )
@@ -92,8 +93,16 @@ func reportFigures(out io.Writer, x []float64) error {
 	if err := table(out, "Work not on record, by class of holes in the order of record.yaml", []string{"class", "chance %", "median h", "factor"}, rows); err != nil {
 		return err
 	}
-	last := u.Eras[len(u.Eras)-1]
-	_, err := fmt.Fprintf(out, "\nsite pace factor %.3g; powers of water %.2f, of depth %.2f; from 2004 piston %.0f %%, rotated %.0f %%; piston without other tools %.0f %%\n",
-		u.SitePace.Shape.Quantile(0.9), u.WithWater, u.WithDepth, 100*last.Piston, 100*last.Rotated, 100*u.PistonAlone)
+	rows = nil
+	for _, e := range u.Eras {
+		rows = append(rows, []string{fmt.Sprint(e.From), fmt.Sprintf("%.0f", 100*e.Piston), fmt.Sprintf("%.0f", 100*e.Rotated)})
+	}
+	if err := table(out, "Cycles by era, % of those of the built-in ship", []string{"from", "piston", "rotated"}, rows); err != nil {
+		return err
+	}
+	other, first := u.Ship.Rates[rig.OtherWork], u.Ship.Rates[rig.FirstSiteWork]
+	_, err := fmt.Fprintf(out, "\nother work %.3g %%, factor %.3g; at the first site %.3g h; drilling ahead, factor %.3g; rotary below %.0f m at %.0f %%; powers of water %.2f, of depth %.2f; piston without other tools %.0f %%\n",
+		100*other.Median(), other.Shape.Quantile(0.9)/other.Median(), first.Median()/3600, u.Ground[0].Ahead.Shape.Quantile(0.9)/u.Ground[0].Ahead.Median(),
+		u.Below.From, 100*u.Below.Rate, u.WithWater, u.WithDepth, 100*u.PistonAlone)
 	return err
 }

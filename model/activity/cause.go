@@ -18,6 +18,7 @@ const (
 	OfMeasuring
 	OfReentry
 	OfLeaving
+	OfOtherWork
 	OfTasks
 	OfTrouble
 	OfBreakdowns
@@ -27,6 +28,6 @@ const (
 
 func (c Cause) String() string {
 	return [Causes]string{"sailing speed", "rig-up, BHA and moves", "pipe trips", "finding the mudline", "piston coring", "extended and rotary coring",
-		"connections", "drilling ahead", "barrel bench and catwalk", "measuring", "re-entry", "leaving the hole", "tasks", "trouble in the hole",
+		"connections", "drilling ahead", "barrel bench and catwalk", "measuring", "re-entry", "leaving the hole", "other work on site", "tasks", "trouble in the hole",
 		"breakdowns", "weather"}[c]
 }

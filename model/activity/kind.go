@@ -30,6 +30,8 @@ const (
 	OrientationWait
 	TemperatureStop
 	PullPiston
+	FetchCorer
+	HandleCorer
 	CutCore
 	DropBarrel
 	FetchBarrel
@@ -58,6 +60,7 @@ const (
 	Penetrometer
 	HeavyMud
 	CementPlug
+	OtherWork
 	Task
 	WholeTask
 	WaitForDate
@@ -106,6 +109,8 @@ var traits = [Kinds]Traits{
 	OrientationWait: {"orientation wait", Coring, PistonCoring, Forfeit, OfPiston},
 	TemperatureStop: {"temperature stop", Measuring, PistonCoring, Forfeit, OfMeasuring},
 	PullPiston:      {"pulling the corer", Coring, AnySea, FinishFirst, OfPiston},
+	FetchCorer:      {"fetching the corer", Coring, AnySea, FinishFirst, OfPiston},
+	HandleCorer:     {"handling the corer", Coring, AnySea, FinishFirst, OfPiston},
 	CutCore:         {"cutting core", Coring, RotaryCoring, Pause, OfRotating},
 	DropBarrel:      {"barrel down the pipe", Coring, RotaryCoring, FinishFirst, OfRotating},
 	FetchBarrel:     {"fetching the barrel", Coring, AnySea, FinishFirst, OfRotating},
@@ -134,6 +139,7 @@ var traits = [Kinds]Traits{
 	Penetrometer:    {"penetrometer run", Measuring, PistonCoring, Restart, OfMeasuring},
 	HeavyMud:        {"filling with heavy mud", Trips, AnySea, FinishFirst, OfLeaving},
 	CementPlug:      {"setting a cement plug", Trips, RotaryCoring, FinishFirst, OfLeaving},
+	OtherWork:       {"other work on site", Other, Tripping, Pause, OfOtherWork},
 	Task:            {"task", Other, FreeTask, Pause, OfTasks},
 	WholeTask:       {"task, uninterrupted", Other, FreeTask, Restart, OfTasks},
 	WaitForDate:     {"waiting for the date", Other, AnySea, Pause, OfTasks},

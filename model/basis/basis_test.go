@@ -134,7 +134,7 @@ func TestWhatVariesWithTheExpeditionMattersMost(t *testing.T) {
 	v := plainVoyage(t)
 	entries := basis.Of(v)
 	results := sim.Replicate(context.Background(), v, sim.Run{Seed: 3, Replications: 400})
-	basis.Weigh(entries, results.Sensitivity())
+	basis.Weigh(entries, results.Sensitivity(t.Context()))
 	if first := entries[0]; first.Name != "piston_pace" || !(first.Share > 0.5 && first.Share <= 1) {
 		t.Errorf("%s first with %g", first.Name, first.Share)
 	}
@@ -151,5 +151,65 @@ func TestWhatVariesWithTheExpeditionMattersMost(t *testing.T) {
 			t.Errorf("%s has %g after %g", e.Name, e.Share, most)
 		}
 		most = e.Share
+	}
+}
+
+// What the numbers have of a cause is part of what the cause has as a driver, and bears its name. The rest is
+// luck, so that only noise can make it more.
+func TestSharesOfNumbersArePartsOfTheDrivers(t *testing.T) {
+	p, err := scenario.Demonstration()
+	if err != nil {
+		t.Fatal(err)
+	}
+	v, err := voyage.Compile(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	entries := basis.Of(v)
+	results := sim.Replicate(context.Background(), v, sim.Run{Seed: 3, Replications: 1000})
+	basis.Weigh(entries, results.Sensitivity(t.Context()))
+	left, all := map[string]float64{}, 0.0
+	for _, d := range results.Summary().Drivers {
+		left[d.Name] = d.Share
+		all += d.Share
+	}
+	if math.Abs(all-1) > 1e-9 {
+		t.Errorf("drivers have %g together", all)
+	}
+	for _, e := range entries {
+		sum := 0.0
+		for _, c := range e.Causes {
+			if _, known := left[c.Name]; !known && math.Abs(c.Share) > 1e-12 {
+				t.Errorf("%s lies in %s, which is no driver", e.Name, c.Name)
+			}
+			left[c.Name] -= c.Share
+			sum += c.Share
+		}
+		if e.Share > 0 && math.Abs(sum-e.Share) > 1e-9 {
+			t.Errorf("%s has %g, its parts %g", e.Name, e.Share, sum)
+		}
+	}
+	for name, share := range left {
+		if share < -0.02 {
+			t.Errorf("numbers have %g more of %s than it has", -share, name)
+		}
+	}
+	if sum := basis.Together(entries); sum < 0.2 || sum > 0.6 {
+		t.Errorf("numbers have %g together", sum)
+	}
+}
+
+// A sea of 2 m on average with a standard deviation of 1 m is lognormal with sigma² = ln 1.25: even 2/√1.25 = 1.789 m,
+// one in ten below 0.976 m, one in ten above 3.277 m.
+func TestTheSeaIsToldAsTheLognormalOfItsMoments(t *testing.T) {
+	v := plainVoyage(t)
+	for m := range 12 {
+		v.Plan.Sites[0].Climate.Mean[m], v.Plan.Sites[0].Climate.Variation[m] = 2, 0.5
+	}
+	e := named(t, basis.Of(v), "significant wave height, February")
+	for what, c := range map[string][2]float64{"low": {e.Low, 0.976}, "even": {e.Mid, 1.789}, "high": {e.High, 3.277}} {
+		if math.Abs(c[0]-c[1]) > 0.001 {
+			t.Errorf("%s %.4f m, by hand %g m", what, c[0], c[1])
+		}
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"math"
 	"strings"
 
+	"coredays/model/logbook"
 	"coredays/model/rig"
 	"coredays/model/spread"
 	"coredays/model/unit"
@@ -35,8 +36,8 @@ type Entry struct {
 	Source            string
 	// Quantity is that of the voyage; voyage.NoQuantity for what is never drawn.
 	Quantity voyage.Quantity
-	// Share is how much it matters to the days needed, 0 to 1; NaN where no simulation tells.
-	Share float64
+	// Influence is how much it matters to the days needed.
+	logbook.Influence
 }
 
 // Spread tells whether the number has a spread.
@@ -64,7 +65,7 @@ func (m measure) in(si float64) float64 {
 func number(group, site, name string, si float64, m measure, from From, source string) Entry {
 	x := m.in(si)
 	return Entry{Group: group, Site: site, Name: name, Low: x, Mid: x, High: x, Unit: m.unit(), From: from,
-		Memory: rig.FromMemory(source), Source: source, Quantity: voyage.NoQuantity, Share: math.NaN()}
+		Memory: rig.FromMemory(source), Source: source, Quantity: voyage.NoQuantity, Influence: logbook.Influence{Share: math.NaN()}}
 }
 
 // quantity is an entry with what spread there is.

@@ -4,14 +4,16 @@ import (
 	"cmp"
 	"math"
 	"slices"
+
+	"coredays/model/logbook"
 )
 
-// Weigh gives each entry the share that a simulation found for its quantity, by number of the
-// quantity, and sorts what matters most to the front. What has no share keeps its order behind.
-func Weigh(entries []Entry, shares []float64) {
+// Weigh gives each entry the influence that a simulation found for its quantity, by number of the
+// quantity, and sorts what matters most to the front. What does not matter keeps its order behind.
+func Weigh(entries []Entry, influences []logbook.Influence) {
 	for i := range entries {
 		if q := entries[i].Quantity; q >= 0 {
-			entries[i].Share = shares[q]
+			entries[i].Influence = influences[q]
 		}
 	}
 	slices.SortStableFunc(entries, func(a, b Entry) int {
@@ -22,11 +24,17 @@ func Weigh(entries []Entry, shares []float64) {
 // behind puts what has no share after all that has.
 func behind(share float64) float64 {
 	if math.IsNaN(share) {
-		return -1
+		return math.Inf(-1)
 	}
 	return share
 }
 
-// Chance is the share below which 19 in 20 quantities that don't matter at all come out of so many
-// replications: 3.84/N, the square of 1.96 standard errors of a correlation of nothing (textbook).
-func Chance(replications int) float64 { return 3.84 / float64(max(replications, 1)) }
+// Together is the sum of the shares of all entries: what the spreads of single numbers tell of the days needed.
+func Together(entries []Entry) (sum float64) {
+	for _, e := range entries {
+		if !math.IsNaN(e.Share) {
+			sum += e.Share
+		}
+	}
+	return sum
+}

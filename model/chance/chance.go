@@ -3,10 +3,7 @@
 // the model, or coming to the sites in another order, moves no other draw.
 package chance
 
-import (
-	"hash/fnv"
-	"math"
-)
+import "hash/fnv"
 
 // Key stands for a place or purpose. Keys are worked out once, when a plan is compiled.
 type Key uint64
@@ -51,9 +48,4 @@ func (s Source) Bits(n int) uint64 { return mix(uint64(s) + golden*(uint64(n)+1)
 // cells. Of 2^53 cells the last middle would round up to 1, whose normal score is infinite.
 func (s Source) Uniform(n int) float64 {
 	return (float64(s.Bits(n)>>12) + 0.5) / (1 << 52)
-}
-
-// Normal is the n-th number as a standard normal draw, by quantile.
-func (s Source) Normal(n int) float64 {
-	return math.Sqrt2 * math.Erfinv(2*s.Uniform(n)-1)
 }

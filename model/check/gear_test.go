@@ -178,3 +178,33 @@ func TestTheStringIsHeldAgainstTheDeepestThatACorerMayReach(t *testing.T) {
 		t.Errorf("hook load %g klbf where a corer may go on to 400 m, %g where that is stated, %g to 380 m", refused, stated, shallower)
 	}
 }
+
+// One assembly to lose and one to go on with; ten collars each.
+func TestThereIsAnAssemblyToLose(t *testing.T) {
+	const assemblies, collars = "assemblies on board", "collars for all assemblies"
+	gear{check.Caution, 1, 2, ""}.is(t, the(t, checked(t, "string.assemblies=1"), assemblies))
+	gear{check.Pass, 2, 2, ""}.is(t, the(t, checked(t, "string.assemblies=2"), assemblies))
+	gear{check.Pass, 20, 20, ""}.is(t, the(t, checked(t, "string.assemblies=2", "string.collars=10", "string.collars_on_board=20"), collars))
+	gear{check.Caution, 20, 19, ""}.is(t, the(t, checked(t, "string.assemblies=2", "string.collars=10", "string.collars_on_board=19"), collars))
+}
+
+// The shoe of the extended barrel goes back into the bit above 12,000 lb (ODP XCB tool sheet): limestone wants 15,
+// chalk 8.
+func TestTheExtendedBarrelIsCautionedInRockThatWantsWeight(t *testing.T) {
+	const chalk, limestone = "{bottom: 250 mbsf, lithology: chalk}", "{bottom: 400 mbsf, lithology: limestone}"
+	gear{check.Caution, 15, 12, "klbf"}.is(t, the(t, checked(t, "sites[0].layers=["+chalk+", "+limestone+"]"), "extended barrel in limestone"))
+	for _, f := range checked(t) {
+		if strings.HasPrefix(f.What, "extended barrel in") {
+			t.Errorf("%s: %s", f.Verdict, f.What)
+		}
+	}
+}
+
+// The string hangs from the rig floor, 11 m above the sea.
+func TestTheReachIsCountedFromTheRigFloor(t *testing.T) {
+	found := checked(t)
+	water, target := the(t, found, "string reaches the sea floor"), the(t, found, "string reaches the target")
+	if math.Abs(target.Limit-water.Limit-11) > 1e-6 || math.Abs(target.Value-water.Value-11-290) > 1e-6 && math.Abs(target.Value-water.Value-11-400) > 1e-6 {
+		t.Errorf("sea floor at %.1f of %.1f m, target at %.1f of %.1f m: 11 m are not between", water.Value, water.Limit, target.Value, target.Limit)
+	}
+}

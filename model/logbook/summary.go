@@ -154,6 +154,14 @@ type Driver struct {
 	Share float64
 }
 
+// Influence is how much a number matters: its share of the variance of days needed, NaN where no simulation
+// tells and 0 where what is told may be chance. The causes in whose time it lies have shares that add up to it, the
+// largest first; they are parts of the shares that these causes have as drivers.
+type Influence struct {
+	Share  float64
+	Causes []Driver
+}
+
 // Consumable is what to have on board.
 type Consumable struct {
 	Item     string

@@ -27,12 +27,15 @@ type Plan struct {
 	Sites    []Site
 	Order    []int // indices into Sites in the order of the visits, primary and alternate
 	Before   []Precedence
+	// Begun: sites were drilled before on this expedition: pipe is measured, rig and tools are tried out.
+	Begun bool
 	// NoTrouble: nothing breaks, sticks or is lost but to the sea.
 	NoTrouble bool
 	// Where tells file and line of all that the scenario states, by its path such as "sites[0].cap"; in
 	// formats without lines, file and path.
 	Where    map[string]string
 	Warnings []string // what a planner should know though nothing is wrong
+	Reads    []string // files beside it that it names: the ship, records of the sea
 }
 
 // Port is a port of call.
@@ -146,6 +149,7 @@ type Task struct {
 	Takes         spread.Quantity
 	SeaLimit      unit.Length // significant wave height, 0 for none
 	Interruptible bool        // pauses in a rough sea rather than beginning again
+	Kind          string      // tasks of a kind share the luck of the expedition; "" for a kind of its own
 }
 
 // Refusal is the rule by which a piston corer is given up.

@@ -1,5 +1,7 @@
 package record
 
+import "time"
+
 // Row is a hole with the site that it belongs to.
 type Row struct {
 	Program, Leg, Site string
@@ -26,6 +28,7 @@ func Group(rows []Row, torn map[[3]string]bool) (sites []Site, out []LeftOut) {
 		}
 		of[k] = append(of[k], r)
 	}
+	began := beginnings(rows)
 	for _, k := range keys {
 		s := Site{Program: k[0], Leg: k[1], Name: k[2]}
 		for _, r := range of[k] {
@@ -38,9 +41,22 @@ func Group(rows []Row, torn map[[3]string]bool) (sites []Site, out []LeftOut) {
 			}
 			continue
 		}
+		s.First = s.Start().Equal(began[[2]string{s.Program, s.Leg}])
 		sites = append(sites, s)
 	}
 	return sites, out
+}
+
+// beginnings are when the first hole of each leg began, whether or not its site is used.
+func beginnings(rows []Row) map[[2]string]time.Time {
+	began := map[[2]string]time.Time{}
+	for _, r := range rows {
+		leg := [2]string{r.Program, r.Leg}
+		if at, known := began[leg]; !known || r.Hole.Start.Before(at) {
+			began[leg] = r.Hole.Start
+		}
+	}
+	return began
 }
 
 func (r *Row) key() [3]string { return [3]string{r.Program, r.Leg, r.Site} }

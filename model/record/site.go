@@ -13,6 +13,7 @@ import (
 type Site struct {
 	Program, Leg, Name string
 	Holes              []Hole // in the order drilled
+	First              bool   // of its leg
 }
 
 // Days is the time on the site: the sum over its holes. Only the sum compares with a simulation, as

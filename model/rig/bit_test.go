@@ -1,7 +1,10 @@
 package rig
 
 import (
+	"math"
 	"testing"
+
+	"coredays/model/drillstring"
 )
 
 // The specific energy with ten collars gives about the rates that were drilled in rock of a strength
@@ -42,7 +45,33 @@ func TestHarderRockAndFewerCollarsAreSlower(t *testing.T) {
 			t.Errorf("at %.0f MPa: %.3g with few collars, %.3g with many, %.3g in rock twice as hard", strength/1e6, few(strength), many(strength), many(2*strength))
 		}
 	}
-	if got := many(1); got != fastest {
-		t.Errorf("in the weakest ground %.3g m/s, want %.3g", got, fastest)
+	if got := many(1) * 3600; math.Abs(got-60) > 1e-9 { // above that the records of cores are rounding
+		t.Errorf("in the weakest ground %.3g m/h, want 60", got)
+	}
+}
+
+// Specific energy put together by hand (Teale 1965): weight over face, and 2 pi N T of a face that slides with
+// a third of friction x diameter x weight, over face and rate. The rock's strength is 30 to 40 % of it.
+func TestTheRockTakesAThirdOfTheSpecificEnergy(t *testing.T) {
+	const collars, diameter = 10, 9.875 * 0.0254
+	rate, err := (&Tubulars{Collars: Figure{Value: collars}}).RateIn()
+	if err != nil {
+		t.Fatal(err)
+	}
+	table, err := drillstring.Published()
+	if err != nil {
+		t.Fatal(err)
+	}
+	assembly, err := table.CoringAssembly(collars)
+	if err != nil {
+		t.Fatal(err)
+	}
+	weight, face := float64(assembly.UsableBitWeight(drillstring.Seawater)), math.Pi/4*diameter*diameter
+	for _, strength := range []float64{60e6, 120e6, 200e6} {
+		torque := 0.25 * diameter * weight / 3
+		energy := weight/face + 2*math.Pi*1*torque/(face*rate(strength))
+		if share := strength / energy; share < 0.3 || share > 0.4 {
+			t.Errorf("rock of %.0f MPa takes %.3f of the specific energy, wanted 0.3 to 0.4", strength/1e6, share)
+		}
 	}
 }

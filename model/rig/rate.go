@@ -34,7 +34,8 @@ const (
 	RigService
 	RigServiceEvery
 	OffsetMove
-	SitePace
+	OtherWork
+	FirstSiteWork
 
 	MudlineClearance
 	WaterCore
@@ -173,7 +174,8 @@ var meanings = [Rates]Meaning{
 	RigService:         {"rig_service", unit.OfDuration, "rig service", "min"},
 	RigServiceEvery:    {"rig_service_every", unit.OfDuration, "time between rig services", "h"},
 	OffsetMove:         {"offset_move", unit.OfDuration, "from clear of the sea floor to ready at the next hole of a site", "min"},
-	SitePace:           {"site_pace", unit.OfShare, "pace of trips, moves and drilling ahead at a site against the even value; above 100 % is slower", "%"},
+	OtherWork:          {"other_work", unit.OfShare, "other work on site, for each hour of trips, assemblies, moves and drilling ahead", "%"},
+	FirstSiteWork:      {"first_site_work", unit.OfDuration, "other work at the first site of an expedition: rig and tools are tried out", "h"},
 
 	MudlineClearance: {"mudline_clearance", unit.OfLength, "bit above the expected sea floor for the first shot", "m"},
 	WaterCore:        {"water_core", unit.OfShare, "chance that the first shot comes up with water only", "%"},

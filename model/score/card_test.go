@@ -79,9 +79,9 @@ func TestOneGroupHasNoInterval(t *testing.T) {
 }
 
 func TestTheForecastThatKnowsNothingIsWhatOtherGroupsHad(t *testing.T) {
-	// Group a had 1 and 3, group b 2: for 1 and 3 the forecast is 2, for 2 it is {1, 3}.
-	got := sampleAlone([]float64{1, 3, 2}, []string{"a", "a", "b"})
-	near(t, "CRPS", got, (1+1+0)/3.0, 1e-12) // {1, 3} against 2: mean distance 1, less half of 2
+	// Group a had 1, 3 and 7, group b 2: for 1, 3 and 7 the forecast is 2, for 2 it is {1, 3, 7}.
+	got := sampleAlone([]float64{1, 3, 7, 2}, []string{"a", "a", "a", "b"})
+	near(t, "CRPS", got, (1+1+5+1/3.0)/4, 1e-12) // {1, 3, 7} against 2: mean distance 7/3, less half of (2+4+6)/3
 }
 
 func TestClassesComeInOrderOfTheirNumbers(t *testing.T) {

@@ -36,7 +36,6 @@ type Series struct {
 	firstAt float64   // h of the year at which step 0 begins
 	values  []float32 // scores of a process, m of blocks
 	state   State
-	normal  *normals
 	blocks  int // begun so far
 }
 
@@ -52,8 +51,7 @@ func (s *Series) Begin(c Course, luck chance.Source, start time.Time) {
 		s.luck = luck.For(c.key)
 		return
 	}
-	s.normal = normalTable()
-	s.state = c.process.Start(s.normal.draw(s.luck, 0), s.normal.draw(s.luck, 1))
+	s.state = c.process.Start(s.luck.Normal(0), s.luck.Normal(1))
 	s.values = append(s.values, float32(s.state.Score()))
 }
 
@@ -105,7 +103,7 @@ func (s *Series) value(step int) float64 {
 func (s *Series) extend() {
 	n := len(s.values)
 	if s.course.blocks == nil {
-		s.state = s.course.process.Next(s.state, s.normal.draw(s.luck, 2*n), s.normal.draw(s.luck, 2*n+1))
+		s.state = s.course.process.Next(s.state, s.luck.Normal(2*n), s.luck.Normal(2*n+1))
 		s.values = append(s.values, float32(s.state.Score()))
 		return
 	}

@@ -80,7 +80,7 @@ func TestGeneratorsReachTheirGoalsAtEveryBuoy(t *testing.T) {
 				course, table := m.make(t, r)
 				record := NewTally(BySeason, goalHeights)
 				record.Add(r.Start, r.Heights)
-				made := r.Twins(course, table, goalHeights, 1, replicates)
+				made := r.Twins(t.Context(), course, table, goalHeights, 1, replicates)
 				for i := range goalHeights {
 					year.add(record.At(i, int(AllYear)), made.At(i, int(AllYear)))
 					for s := DJF; s < Seasons; s++ {
@@ -111,7 +111,7 @@ func TestGeneratorsOfTheFirstHalfOfARecordForetellTheSecond(t *testing.T) {
 			record, before := NewTally(BySeason, goalHeights), NewTally(BySeason, goalHeights)
 			record.Add(second.Start, second.Heights)
 			before.Add(first.Start, first.Heights)
-			made := second.Twins(course, table, goalHeights, 1, 20)
+			made := second.Twins(t.Context(), course, table, goalHeights, 1, 20)
 			for i := range goalHeights {
 				year.add(record.At(i, 0), made.At(i, 0))
 				floor.add(record.At(i, 0), before.At(i, 0))

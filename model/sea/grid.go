@@ -29,9 +29,13 @@ func gridded(readings []reading, report Report) (*Record, error) {
 		return nil, fmt.Errorf("the readings are %.3g h apart: 6 h at most are wanted, hourly is best", between/3600)
 	}
 	first, last := hourOf(readings[0].at), hourOf(readings[len(readings)-1].at)
+	reach := max(shortGap, int(math.Round(1.5*between/3600)))
+	if most := len(readings) * reach; most < leastHours {
+		return nil, tooShort(int(last-first)+1, most) // before room is made for centuries
+	}
 	r := &Record{Start: time.Unix(first*3600, 0).UTC(), PeriodFactor: periodFactor(readings)}
 	hours := averaged(readings, first, int(last-first)+1)
-	joined(hours, max(shortGap, int(math.Round(1.5*between/3600))))
+	joined(hours, reach)
 	if r.Heights = hours; between <= hourlyUpTo {
 		r.Heights = smoothed(hours)
 	}

@@ -27,10 +27,15 @@ const (
 func (r *Record) check() error {
 	valid := r.Report.Hours
 	if len(r.Heights) < leastSpan || valid < leastHours {
-		return fmt.Errorf("the record covers %.0f days and has heights on %.0f of them; at least a year is wanted, with half of its hours",
-			float64(len(r.Heights))/24, float64(valid)/24)
+		return tooShort(len(r.Heights), valid)
 	}
 	return nil
+}
+
+// tooShort tells of a record of so many hours, with heights on so many of them at most.
+func tooShort(hours, valid int) error {
+	return fmt.Errorf("the record covers %.0f days and has heights on %.0f of them; at least a year is wanted, with half of its hours",
+		float64(hours)/24, float64(min(hours, valid))/24)
 }
 
 // Years is how much there is in the record, without the gaps.

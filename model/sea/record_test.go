@@ -37,6 +37,8 @@ func TestBadRowsAreLeftOutAndReportedWithTheirLine(t *testing.T) {
 		{"no order", []string{"2012-01-03T02:00Z,2", "2012-01-03T01:00Z,2.1", "2012-01-03T03:00Z,2.2"}, map[Trouble]Finding{Unordered: {1, first + 1}}},
 		{"a frozen day", hours("2012-01-02", 25, func(int) float64 { return 2.345 }), map[Trouble]Finding{Frozen: {25, first}}},
 		{"half a frozen day", hours("2012-01-02", 12, func(int) float64 { return 2.345 }), nil},
+		{"a decimal comma between commas", []string{"2012-01-02T00:00Z,2,31", "2012-01-02T01:00Z,2.4,", "2012-01-02T02:00Z,2.5, ,"}, map[Trouble]Finding{Overfull: {1, first}}},
+		{"a quotation mark without its second", []string{"2012-01-02T00:00Z,\"2.3", "2012-01-02T01:00Z,2.4"}, map[Trouble]Finding{Torn: {1, first}}},
 		{"a remark and an empty line", []string{"# tended on Tuesday", ""}, nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -76,7 +78,7 @@ func TestTheFirstOfTwoHeightsAtOneTimeCounts(t *testing.T) {
 	near(t, "height, m", float64(r.Heights[len(r.Heights)-2]), 2, 1e-6)
 }
 
-// The 3-hour mean of 1, 2, 6 is 3; at the ends of a gap two of three hours do.
+// The 3-hour mean of 1, 2, 6 is 3, that of 2, 6, 6 an hour later 14/3; at the ends of a gap two of three hours do.
 func TestHeightsAreMeansOfThreeHoursAndShortGapsAreFilled(t *testing.T) {
 	rows := []string{"2012-02-02T00:00Z,1", "2012-02-02T01:00Z,2", "2012-02-02T02:00Z,6", "2012-02-02T03:00Z,6", "2012-02-02T07:00Z,6", "2012-02-02T08:00Z,6",
 		"2012-02-02T13:00Z,4", "2012-02-02T14:00Z,4"}
@@ -86,6 +88,7 @@ func TestHeightsAreMeansOfThreeHoursAndShortGapsAreFilled(t *testing.T) {
 	}
 	from := len(r.Heights) - 15
 	near(t, "mean of three", float64(r.Heights[from+1]), 3, 1e-6)
+	near(t, "mean of the three an hour later", float64(r.Heights[from+2]), 14.0/3, 1e-6)
 	near(t, "in a gap of three hours", float64(r.Heights[from+5]), 6, 1e-5)
 	near(t, "at the end of a gap of four", float64(r.Heights[from+8]), 6, 1e-5)
 	if h := r.Heights[from+11]; h == h {
@@ -144,7 +147,7 @@ func TestARecordThatCannotBeUsedSaysWhy(t *testing.T) {
 		return text.String()
 	}
 	for name, c := range map[string]struct{ text, want string }{
-		"nothing":       {"", "no line of headings"},
+		"nothing":       {"", "the file is empty"},
 		"no headings":   {"2012-01-01T00:00Z,2\n", "no line of headings"},
 		"no height":     {"time,wind\n2012-01-01T00:00Z,2\n", "no line of headings"},
 		"no rows":       {"time,hs\n", "no row has both"},

@@ -1,9 +1,7 @@
 package sea
 
 import (
-	"math"
-	"slices"
-	"strconv"
+	"fmt"
 	"strings"
 )
 
@@ -12,122 +10,124 @@ type columns struct {
 	time, day     int    // time alone or with the date; the date beside a time of day
 	parts         [5]int // year, month, day, hour, minute
 	height        int
-	feet          bool
-	peak, crossed int // peak period; mean (zero-crossing) period
+	heightUnit    string  // as written, empty for none
+	metres        float64 // of the unit of heights
+	peak, crossed int     // peak period; mean (zero-crossing) period, s
+	count         int     // of the columns
+	told          []string
 }
 
 // Headings by what they stand for, in small letters, units and marks taken off. Those of the US
 // National Data Buoy Center (WVHT, DPD, APD), of the Copernicus marine service (VHM0, VTPK, VTM02)
 // and of ERA5 (swh, pp1d, mwp) are among them [from memory].
 var (
-	timeHeadings    = []string{"time", "datetime", "date_time", "timestamp", "valid_time", "time_utc", "datetime_utc", "utc", "time_z"}
-	dateHeadings    = []string{"date", "date_utc", "day_utc"}
+	timeHeadings    = []string{"time", "datetime", "date_time", "timestamp", "valid_time", "time_utc", "datetime_utc", "utc", "time_z", "time_gmt", "datetime_gmt"}
+	dateHeadings    = []string{"date", "date_utc", "day_utc", "date_gmt"}
 	heightHeadings  = []string{"hs", "hm0", "swh", "wvht", "vhm0", "vavh", "h13", "significant_wave_height", "sig_wave_height", "wave_height", "significant_height"}
 	peakHeadings    = []string{"tp", "dpd", "vtpk", "pp1d", "peak_period", "peak_wave_period", "dominant_period", "dominant_wave_period"}
 	crossedHeadings = []string{"tz", "apd", "tm02", "t02", "vtm02", "mwp", "mean_period", "average_period", "zero_crossing_period"}
 	partHeadings    = [5][]string{{"yy", "yyyy", "year", "yr"}, {"mm", "month", "mo"}, {"dd", "day", "dy"}, {"hh", "hour", "hr"}, {"mm", "mn", "min", "minute"}}
 )
 
-// columnsOf finds the columns by their headings; found only with a time and a height.
-func columnsOf(headings []string) (c columns, found bool) {
-	names := make([]string, len(headings))
-	units := make([]string, len(headings))
-	for i, h := range headings {
-		names[i], units[i] = plainHeading(h)
+// columnsOf finds the columns by their headings; found only with a time and a height. It is an error when
+// two columns tell the same, or one in a unit that is not known.
+func columnsOf(texts []string) (c columns, found bool, err error) {
+	s := columnSearch{}
+	for _, text := range texts {
+		s.headings = append(s.headings, headingOf(text))
 	}
-	find := func(wanted []string, from int) int {
-		for i := max(0, from); i < len(names); i++ {
-			if slices.Contains(wanted, names[i]) {
-				return i
-			}
-		}
-		return -1
-	}
-	c = columns{time: find(timeHeadings, 0), day: find(dateHeadings, 0), height: find(heightHeadings, 0), peak: find(peakHeadings, 0), crossed: find(crossedHeadings, 0)}
+	c = columns{count: len(texts), metres: 1}
+	c.time, c.day = s.find(timeHeadings, "time", inUTC, "a date and time in UTC"), s.find(dateHeadings, "date", inUTC, "a date in UTC")
 	for i := range c.parts {
-		c.parts[i] = find(partHeadings[i], 0)
+		c.parts[i] = s.part(partHeadings[i], 0)
 	}
-	c.parts[4] = find(partHeadings[4], c.parts[1]+1) // the month may be headed mm as well
+	c.parts[4] = s.part(partHeadings[4], c.parts[1]+1) // the month may be headed mm as well
 	if c.time < 0 {
 		c.time, c.day = c.day, -1
 	}
-	if c.height >= 0 {
-		c.feet = slices.Contains([]string{"ft", "feet"}, units[c.height])
-	}
 	dated := c.time >= 0 || c.parts[0] >= 0 && c.parts[1] >= 0 && c.parts[2] >= 0 && c.parts[3] >= 0
-	return c, dated && c.height >= 0
+	known := func(word string) bool { _, known := metresOf(word); return known || word == "" }
+	if c.height = s.find(heightHeadings, "height", known, "m, cm, mm, ft, in or fathoms"); c.height < 0 || !dated {
+		return c, false, nil
+	}
+	c.peak, c.crossed = s.find(peakHeadings, "peak period", inSeconds, "s"), s.find(crossedHeadings, "mean period", inSeconds, "s")
+	if _, c.heightUnit, _ = s.headings[c.height].is(heightHeadings); c.heightUnit != "" {
+		c.metres, _ = metresOf(c.heightUnit)
+	}
+	c.told = s.told
+	return c, true, s.err
 }
 
-// lengthUnits are what may stand at the end of a heading.
-var lengthUnits = []string{"m", "metre", "metres", "meter", "meters", "ft", "feet", "s", "sec", "seconds"}
-
-// plainHeading is a heading in small letters without marks, and the unit that it ends with.
-func plainHeading(heading string) (name, unit string) {
-	words := strings.FieldsFunc(strings.ToLower(heading), func(r rune) bool {
-		return !(r >= 'a' && r <= 'z' || r >= '0' && r <= '9')
-	})
-	if n := len(words); n > 1 && slices.Contains(lengthUnits, words[n-1]) {
-		words, unit = words[:n-1], words[n-1]
-	}
-	return strings.Join(words, "_"), unit
+// columnSearch looks for columns; err is the first thing that is wrong with the headings.
+type columnSearch struct {
+	headings []heading
+	told     []string
+	err      error
 }
 
-// reading reads one row; trouble is Troubles where there is none. A decimal comma is read where
-// commas do not divide the columns.
-func (c columns) reading(fields []string, comma bool) (r reading, trouble Trouble) {
-	at, ok := c.moment(fields)
-	if !ok {
-		return r, BadTime
+// find is the first column with one of the names. Others of the same name are an error, others that mean
+// the same are told.
+func (s *columnSearch) find(names []string, what string, mayBe func(unit string) bool, wanted string) int {
+	first, firstName := -1, ""
+	for i, h := range s.headings {
+		name, unit, is := h.is(names)
+		switch {
+		case !is:
+		case first < 0:
+			first, firstName = i, name
+			if !mayBe(unit) {
+				s.fail("the %s is headed %.40q: wanted %s", what, h.text, wanted)
+			}
+		case name == firstName:
+			s.fail("columns %d and %d both tell the %s, as %.40q and %.40q: leave one of them", first+1, i+1, what, s.headings[first].text, h.text)
+		default:
+			s.told = append(s.told, fmt.Sprintf("the %s is taken from column %.40q, not from %.40q", what, s.headings[first].text, h.text))
+		}
 	}
-	r.at = at
-	height, trouble := quantity(field(fields, c.height), comma)
-	if c.feet {
-		height *= 0.3048
-	}
-	switch r.height = height; {
-	case trouble != Troubles:
-		return r, trouble
-	case height < 0 || height > highestSea:
-		return r, Impossible
-	}
-	if p, t := quantity(field(fields, c.peak), comma); t == Troubles {
-		r.period = p
-	} else if p, t := quantity(field(fields, c.crossed), comma); t == Troubles {
-		r.period = 1.4 * p // Tp = 1.4 Tz of a fully developed sea [from memory]
-	}
-	return r, Troubles
+	return first
 }
 
-// highestSea is above any significant height measured: 19.0 m is the highest by a buoy (World
-// Meteorological Organization 2016) [from memory].
-const highestSea = 25.0
-
-func field(fields []string, i int) string {
-	if i < 0 || i >= len(fields) {
-		return ""
+// part is the first column, from one on, with one of the names.
+func (s *columnSearch) part(names []string, from int) int {
+	for i := max(0, from); i < len(s.headings); i++ {
+		if _, _, is := s.headings[i].is(names); is {
+			return i
+		}
 	}
-	return strings.TrimSpace(fields[i])
+	return -1
 }
 
-var (
-	fillWords = []string{"", "-", "--", "mm", "na", "n/a", "nan", "null", "none", "missing"}
-	fillCodes = []float64{99, 999, 9999, 99999, 99.9, 99.99, 999.9, 999.99, 9999.9, 32767, -9, -9.9, -9.99, -99, -99.9, -99.99, -999, -999.9, -999.99, -9999, -32767, -32768, -99999}
-)
+func (s *columnSearch) fail(format string, args ...any) {
+	if s.err == nil {
+		s.err = fmt.Errorf(format, args...)
+	}
+}
 
-// quantity reads a number and tells fill codes from it.
-func quantity(text string, comma bool) (float64, Trouble) {
-	if slices.Contains(fillWords, strings.ToLower(text)) {
-		return 0, FillCode
+// takesUnits looks whether the row below the headings tells the units of the columns, as some programs write
+// them, and takes that of the heights from it.
+func (c *columns) takesUnits(fields []string) (taken bool, err error) {
+	word := wordsOf(strings.ToLower(field(fields, c.height)))
+	if _, dated := c.moment(fields); dated || len(word) != 1 {
+		return false, nil
 	}
-	if comma {
-		text = strings.Replace(text, ",", ".", 1)
+	size, known := metresOf(word[0])
+	if !known {
+		return false, nil
 	}
-	x, err := strconv.ParseFloat(text, 64)
+	if c.heightUnit != "" && size != c.metres {
+		return true, fmt.Errorf("the heights are in %q by their heading and in %q by the line below it", c.heightUnit, word[0])
+	}
+	c.heightUnit, c.metres = word[0], size
+	return true, nil
+}
+
+// inWhichUnit tells what heights were taken to be in where it is not plain.
+func (c *columns) inWhichUnit() []string {
 	switch {
-	case err != nil && !math.IsInf(x, 0):
-		return 0, BadNumber
-	case slices.Contains(fillCodes, x) || math.Abs(x) > 1e15: // 1e20 and the like
-		return 0, FillCode
+	case c.heightUnit == "":
+		return append(c.told, "no unit is given with the heights: they are taken to be in metres")
+	case c.metres != 1:
+		return append(c.told, fmt.Sprintf("heights are in %s and are turned into metres", c.heightUnit))
 	}
-	return x, Troubles
+	return c.told
 }

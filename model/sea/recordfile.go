@@ -7,6 +7,8 @@ import (
 	"fmt"
 	"io"
 	"strings"
+
+	"coredays/model/plaintext"
 )
 
 // ReadRecord reads a table of times and significant wave heights, with a line of headings above.
@@ -27,8 +29,21 @@ func ReadRecord(from io.Reader) (*Record, error) {
 		return nil, err
 	}
 	readings = screened(readings, &report)
-	return gridded(readings, report)
+	r, err := gridded(readings, report)
+	if err != nil {
+		return nil, report.explaining(err)
+	}
+	return r, nil
 }
+
+// Misread is why a record can't be used, with the line that tells it.
+type Misread struct {
+	Line int // 0 where it is not one line
+	Why  string
+}
+
+// Error tells it without the line, which has its own place in a message.
+func (m *Misread) Error() string { return m.Why }
 
 // mostRecord is far more than hourly heights of a century need.
 const mostRecord = 256 << 20
@@ -45,23 +60,29 @@ type reading struct {
 const mostPreamble = 60
 
 // readingsOf finds the headings and reads the rows below them.
-func readingsOf(text []byte, report *Report) ([]reading, error) {
-	text = bytes.TrimPrefix(text, []byte("\ufeff"))
+func readingsOf(data []byte, report *Report) ([]reading, error) {
+	text, err := plaintext.Of(data)
+	if odd, is := errors.AsType[*plaintext.Odd](err); is {
+		return nil, &Misread{odd.Line, odd.Error()}
+	}
+	if len(bytes.TrimSpace(text)) == 0 {
+		return nil, &Misread{Why: "the file is empty"}
+	}
 	rest := text
-	var first string
 	for line := 1; line <= mostPreamble && len(rest) > 0; line++ {
 		heading, below, _ := bytes.Cut(rest, []byte("\n"))
-		if first == "" {
-			first = strings.TrimSpace(string(heading))
-		}
 		divider := dividerOf(string(heading))
-		if c, found := columnsOf(split(string(heading), divider)); found {
+		c, found, err := columnsOf(split(string(heading), divider))
+		if found && err != nil {
+			return nil, &Misread{line, err.Error()}
+		}
+		if found {
 			return c.read(below, divider, line, report)
 		}
 		rest = below
 	}
-	return nil, fmt.Errorf("no line of headings with a time (time, date, or year, month, day, hour) and a height (hs, swh, hm0, wvht): "+
-		"the first line is %.60q", first)
+	return nil, &Misread{Why: fmt.Sprintf("no line of headings with a time (time, date, or year, month, day, hour) and a height (hs, swh, hm0, wvht) "+
+		"among the first %d lines", mostPreamble)}
 }
 
 // dividerOf is what stands between the columns of a line.
@@ -74,8 +95,9 @@ func dividerOf(line string) rune {
 	return ' '
 }
 
-// split divides a line of headings.
+// split divides a line of headings, which may be marked as a remark.
 func split(line string, divider rune) []string {
+	line = strings.TrimLeft(line, "# ")
 	if divider == ' ' {
 		return strings.Fields(line)
 	}
@@ -122,23 +144,32 @@ func (r *rows) next() []string {
 }
 
 // read reads the rows of a table.
-func (c columns) read(text []byte, divider rune, before int, report *Report) ([]reading, error) {
+func (c *columns) read(text []byte, divider rune, before int, report *Report) ([]reading, error) {
 	table := newRows(text, divider, before)
 	var readings []reading
-	for fields := table.next(); fields != nil; fields = table.next() {
+	for first, fields := true, table.next(); fields != nil; first, fields = false, table.next() {
+		if first {
+			if units, err := c.takesUnits(fields); err != nil {
+				return nil, &Misread{table.line, err.Error()}
+			} else if units {
+				continue
+			}
+		}
 		if strings.HasPrefix(fields[0], "#") {
-			continue // units below the headings, or a remark
+			continue // a remark
 		}
 		report.Rows++
 		r, trouble := c.reading(fields, divider != ',')
 		if r.line = table.line; trouble != Troubles {
 			report.note(trouble, r.line)
+			report.noteLooks(trouble, c, fields)
 			continue
 		}
 		readings = append(readings, r)
 	}
+	report.Told = c.inWhichUnit()
 	if len(readings) == 0 {
-		return nil, fmt.Errorf("no row has both a time and a height: %d rows below the headings", report.Rows)
+		return nil, report.explaining(fmt.Errorf("no row has both a time and a height: %s below the headings", counted(report.Rows, "row")))
 	}
 	return readings, nil
 }

@@ -18,7 +18,7 @@ var momentLayouts = []string{
 const firstYear, lastYear = 1900, 2100
 
 // moment reads the time of a row, s since 1970.
-func (c columns) moment(fields []string) (int64, bool) {
+func (c *columns) moment(fields []string) (int64, bool) {
 	at, ok := c.written(fields)
 	if !ok && c.parts[0] >= 0 {
 		at, ok = c.inParts(fields)
@@ -27,12 +27,8 @@ func (c columns) moment(fields []string) (int64, bool) {
 }
 
 // written reads a time in one or two columns.
-func (c columns) written(fields []string) (time.Time, bool) {
-	text := field(fields, c.time)
-	if c.day >= 0 {
-		text = field(fields, c.day) + " " + text
-	}
-	text = strings.TrimSpace(strings.TrimSuffix(text, "UTC"))
+func (c *columns) written(fields []string) (time.Time, bool) {
+	text := strings.TrimSpace(strings.TrimSuffix(c.writtenTime(fields), "UTC"))
 	for _, layout := range momentLayouts {
 		if len(text) < 8 {
 			break
@@ -44,8 +40,16 @@ func (c columns) written(fields []string) (time.Time, bool) {
 	return time.Time{}, false
 }
 
+// writtenTime is the text of a time in one or two columns.
+func (c *columns) writtenTime(fields []string) string {
+	if c.day >= 0 {
+		return field(fields, c.day) + " " + field(fields, c.time)
+	}
+	return field(fields, c.time)
+}
+
 // inParts reads a time in columns of year, month, day, hour and perhaps minute.
-func (c columns) inParts(fields []string) (time.Time, bool) {
+func (c *columns) inParts(fields []string) (time.Time, bool) {
 	var n [5]int
 	for i, column := range c.parts {
 		if column < 0 {

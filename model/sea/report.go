@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"time"
 
+	"coredays/model/plaintext"
 	"coredays/model/unit"
 )
 
@@ -19,6 +20,8 @@ const (
 	Unordered
 	Duplicate
 	Frozen
+	Overfull
+	Torn
 	Troubles
 )
 
@@ -30,6 +33,8 @@ var troubleWords = [Troubles]string{
 	"come before the row above them in time and are put in order",
 	"repeat the time of another and are left out (the first is kept)",
 	"are frozen, the same height for a day and more, and are left out",
+	"have more cells than there are headings and are left out (has a number a decimal comma, where commas divide the columns?)",
+	"run on over the end of their line and are left out (a quotation mark has no second)",
 }
 
 // Report tells what was found in a record and what was made of it.
@@ -41,6 +46,8 @@ type Report struct {
 	Hours    int // hours with a height
 	Gaps     int
 	Longest  Gap
+	Told     []string         // how headings were understood
+	looks    [Troubles]string // like what the first cell of a kind looked that could not be read
 }
 
 // Finding is how often a trouble was met, and on which line of the file first.
@@ -61,6 +68,38 @@ func (r *Report) note(t Trouble, line int) {
 	}
 }
 
+// noteLooks keeps what the first cell looked like that could not be read.
+func (r *Report) noteLooks(t Trouble, c *columns, fields []string) {
+	switch {
+	case r.looks[t] != "":
+	case t == BadTime && c.time >= 0:
+		r.looks[t] = "the first is " + plaintext.LikeTime(c.writtenTime(fields)) + "; write times in UTC as 2012-01-31T06:00"
+	case t == BadTime:
+		r.looks[t] = "year, month, day and hour are wanted as whole numbers"
+	case t == BadNumber:
+		r.looks[t] = "the first is " + likeQuantity(field(fields, c.height))
+	}
+}
+
+// explaining adds to an error what was wrong with most of the rows left out, if with any.
+func (r *Report) explaining(err error) error {
+	worst := BadTime
+	for t := range r.Found {
+		if r.Found[t].Rows > r.Found[worst].Rows {
+			worst = Trouble(t)
+		}
+	}
+	f := r.Found[worst]
+	if f.Rows == 0 {
+		return err
+	}
+	why := fmt.Sprintf("%v; %s (first on line %d) %s", err, counted(f.Rows, "row"), f.FirstLine, troubleWords[worst])
+	if r.looks[worst] != "" {
+		why += ": " + r.looks[worst]
+	}
+	return &Misread{f.FirstLine, why}
+}
+
 // Covered is the share of the hours between first and last that have a height.
 func (r *Report) Covered() float64 {
 	return float64(r.Hours) / (r.To.Sub(r.From).Hours() + 1)
@@ -70,6 +109,7 @@ func (r *Report) Covered() float64 {
 func (r *Report) Sentences() []string {
 	list := []string{fmt.Sprintf("record from %s to %s, a reading every %.3g h, heights on %.0f %% of the hours",
 		date(r.From), date(r.To), r.Interval.Hours(), 100*r.Covered())}
+	list = append(list, r.Told...)
 	if r.Gaps > 0 {
 		list = append(list, fmt.Sprintf("%s, the longest of %.3g days from %s", counted(r.Gaps, "gap"), float64(r.Longest.Hours)/24, date(r.Longest.From)))
 	}

@@ -1,6 +1,7 @@
 package sea
 
 import (
+	"context"
 	"math"
 
 	"coredays/model/unit"
@@ -44,30 +45,36 @@ var Thresholds = []float64{1, 1.5, 2, 2.5, 3, 4, 5, 6, 7, 8}
 // leastTimes is how often at least the hours of a record are made to compare with it.
 const leastTimes = 20
 
-// Study works the answer out.
-func (q Question) Study() *Study {
+// Study works the answer out; it is nil where the context ends before that.
+func (q Question) Study(ctx context.Context) *Study {
 	limits := make([]float64, len(q.Limits))
 	for i, l := range q.Limits {
 		limits[i] = float64(l.Most)
 	}
-	made := madeYears(q.Course, q.Table, Thresholds, limits, q.Seed, q.Years)
+	made := madeYears(ctx, q.Course, q.Table, Thresholds, limits, q.Seed, q.Years)
+	if made == nil {
+		return nil
+	}
 	s := &Study{Question: q, Work: made.months, MadeYear: &made.moments}
 	if q.Likeness == nil {
 		s.Seasons, s.Made, s.Months = made.seasons, made.seasons, &made.moments
 	} else {
-		s.compare(q.Likeness.Record)
+		s.compare(ctx, q.Likeness.Record)
+	}
+	if ctx.Err() != nil {
+		return nil
 	}
 	s.keep()
 	return s
 }
 
 // compare counts the record and makes its hours over and over.
-func (s *Study) compare(r *Record) {
+func (s *Study) compare(ctx context.Context, r *Record) {
 	s.Seasons, s.Months = NewTally(BySeason, Thresholds), new(Moments)
 	s.Seasons.Add(r.Start, r.Heights)
 	s.Months.add(r.Start, r.Heights)
 	s.Times = max(leastTimes, int(math.Ceil(float64(s.Years)/(float64(len(r.Heights))/hoursOfYear))))
-	s.Made = r.Twins(s.Course, s.Table, Thresholds, s.Seed, s.Times)
+	s.Made = r.Twins(ctx, s.Course, s.Table, Thresholds, s.Seed, s.Times)
 }
 
 // keep leaves out heights that the sea is never or always above.

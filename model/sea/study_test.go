@@ -17,7 +17,7 @@ func question(t *testing.T, years int) Question {
 // its own. Both should show in a study of a made-up record.
 func TestAStudySetsTheRecordBesideASeaLikeIt(t *testing.T) {
 	for years, most := range map[int]float64{3: 0.15, 8: 0.08} {
-		s := question(t, years).Study()
+		s := question(t, years).Study(t.Context())
 		if len(s.Heights) < 5 || s.Times < leastTimes {
 			t.Errorf("%d years: heights %v, %d times", years, s.Heights, s.Times)
 		}
@@ -38,7 +38,7 @@ func TestAStudySetsTheRecordBesideASeaLikeIt(t *testing.T) {
 }
 
 func TestDaysLostAreStormsAndTheShortCalmsBetween(t *testing.T) {
-	s := question(t, 2).Study()
+	s := question(t, 2).Study(t.Context())
 	for m := range 13 {
 		spells := s.Work.At(0, m)
 		lost := s.Lost(m)
@@ -53,7 +53,7 @@ func TestDaysLostAreStormsAndTheShortCalmsBetween(t *testing.T) {
 
 func TestASeaFromAClimateStandsForBoth(t *testing.T) {
 	q := Question{Course: ByProcess(NewProcess(LongMemory, ShortMemory, unit.Hour)), Table: tableOf(t, flat(2, 0.3)), Years: 10, Coring: -1}
-	s := q.Study()
+	s := q.Study(t.Context())
 	if s.Times != 0 || s.Seasons.At(0, 0) == nil || s.Seasons.At(1, 2).ShareAbove() != s.Made.At(1, 2).ShareAbove() {
 		t.Errorf("%d times", s.Times)
 	}

@@ -87,7 +87,7 @@ func TestMeanSpellsOfAMadeSeaAreThoseOfTheFormula(t *testing.T) {
 	p := NewProcess(LongMemory, ShortMemory, unit.Hour)
 	table := tableOf(t, flat(2, 0.4))
 	height := table.Height(1, normal.Quantile(0.7))
-	made := madeYears(ByProcess(p), table, []float64{height}, nil, 3, 200)
+	made := madeYears(t.Context(), ByProcess(p), table, []float64{height}, nil, 3, 200)
 	above, below := p.MeanSpell(0.3)
 	s := made.seasons.At(0, 0)
 	near(t, "spell above over theory", s.MeanAbove()/above.Hours(), 1.06, 0.03) // hourly steps miss short spells: 6 % at these memories
@@ -96,7 +96,7 @@ func TestMeanSpellsOfAMadeSeaAreThoseOfTheFormula(t *testing.T) {
 
 func TestTalliesAddUpInAnyDivisionOfTheWork(t *testing.T) {
 	l := likenessOf(t, 2)
-	a := madeYears(l.Course, l.Table, []float64{2, 3}, []float64{4}, 1, 40)
+	a := madeYears(t.Context(), l.Course, l.Table, []float64{2, 3}, []float64{4}, 1, 40)
 	whole := newCensus([]float64{2, 3}, []float64{4})
 	var s Series
 	for n := range 4 {

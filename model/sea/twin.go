@@ -1,6 +1,7 @@
 package sea
 
 import (
+	"context"
 	"runtime"
 	"sync"
 	"sync/atomic"
@@ -27,11 +28,15 @@ func (c *census) add(start time.Time, series []float32) {
 
 // Twins makes the hours of a record so many times over along a course, with the record's gaps, and
 // counts them by season.
-func (r *Record) Twins(c Course, t *Table, heights []float64, seed uint64, times int) *Tally {
-	return inParallel(times, heights, nil, func(into *census, s *Series, n int) {
+func (r *Record) Twins(ctx context.Context, c Course, t *Table, heights []float64, seed uint64, times int) *Tally {
+	made := inParallel(ctx, times, heights, nil, func(into *census, s *Series, n int) {
 		s.Begin(c, chance.Replication(seed, n), r.Start)
 		into.seasons.Add(r.Start, r.twin(s, t))
-	}).seasons
+	})
+	if made == nil {
+		return nil
+	}
+	return made.seasons
 }
 
 // twin is a sea over the hours of the record, with its gaps.
@@ -49,9 +54,9 @@ func (r *Record) twin(s *Series, t *Table) []float32 {
 const pieceYears = 10
 
 // madeYears makes a sea of so many years, in pieces, and counts it.
-func madeYears(c Course, t *Table, heights, limits []float64, seed uint64, years int) *census {
+func madeYears(ctx context.Context, c Course, t *Table, heights, limits []float64, seed uint64, years int) *census {
 	start := time.Date(2001, 1, 1, 0, 0, 0, 0, time.UTC) // any year will do
-	return inParallel((years+pieceYears-1)/pieceYears, heights, limits, func(into *census, s *Series, n int) {
+	return inParallel(ctx, (years+pieceYears-1)/pieceYears, heights, limits, func(into *census, s *Series, n int) {
 		s.Begin(c, chance.Replication(seed, n), start)
 		made := make([]float32, pieceYears*hoursOfYear)
 		for i := range made {
@@ -62,21 +67,24 @@ func madeYears(c Course, t *Table, heights, limits []float64, seed uint64, years
 }
 
 // inParallel counts a number of pieces on all processors and adds them up in their order, so that
-// the sum does not depend on who did what.
-func inParallel(pieces int, heights, limits []float64, work func(into *census, s *Series, n int)) *census {
+// the sum does not depend on who did what. It is nil where the context ends before all are counted.
+func inParallel(ctx context.Context, pieces int, heights, limits []float64, work func(into *census, s *Series, n int)) *census {
 	parts := make([]*census, pieces)
 	var next atomic.Int64
 	var group sync.WaitGroup
 	for range min(pieces, runtime.GOMAXPROCS(0)) {
 		group.Go(func() {
 			var s Series
-			for n := int(next.Add(1)) - 1; n < pieces; n = int(next.Add(1)) - 1 {
+			for n := int(next.Add(1)) - 1; n < pieces && ctx.Err() == nil; n = int(next.Add(1)) - 1 {
 				parts[n] = newCensus(heights, limits)
 				work(parts[n], &s, n)
 			}
 		})
 	}
 	group.Wait()
+	if ctx.Err() != nil {
+		return nil
+	}
 	total := newCensus(heights, limits)
 	for _, part := range parts {
 		total.seasons.merge(part.seasons)

@@ -34,13 +34,16 @@ func (q Quantity) IsFixed() bool {
 // Given tells whether anything was stated at all.
 func (q Quantity) Given() bool { return q.Shape != nil }
 
-// Drawn is a quantity made ready for drawing millions of times.
+// Drawn is a quantity made ready for drawing millions of times. What most of a simulation asks for is the
+// median of a quantity that has no spread, so that stands beside the weights; the table of a quantity that is
+// drawn is apart, for all of a ship's tables together do not fit into a processor's nearest memory.
 type Drawn struct {
 	Weight      [Levels]float64 // of the score at each level; their squares add up to 1
 	Common      float64
 	Persistence float64
+	Median      float64
 	Fixed       bool
-	value       [nodes]float64
+	value       *[nodes]float64
 }
 
 // The values are tabulated over the normal score. The step is chosen so that the scores of 0.1,
@@ -56,7 +59,7 @@ var stepsPerScore = perLow / Score(1-alpha)
 // Compile tabulates the quantity. The error of the interpolation is below a thousandth of the
 // value for a lognormal spread with a standard deviation of one in the logarithm.
 func (q Quantity) Compile() Drawn {
-	d := Drawn{Common: q.Common, Persistence: q.Persistence, Fixed: q.IsFixed()}
+	d := Drawn{Common: q.Common, Persistence: q.Persistence, Fixed: q.IsFixed(), Median: q.Median(), value: new([nodes]float64)}
 	for l, share := range q.Shares {
 		d.Weight[l] = math.Sqrt(share)
 	}
@@ -64,7 +67,7 @@ func (q Quantity) Compile() Drawn {
 		d.value[i] = q.Shape.Quantile(Probability(float64(i-reach) / stepsPerScore))
 	}
 	d.value[reach-perLow] = q.Shape.Quantile(alpha)
-	d.value[reach] = q.Shape.Quantile(0.5)
+	d.value[reach] = d.Median
 	d.value[reach+perLow] = q.Shape.Quantile(1 - alpha)
 	return d
 }

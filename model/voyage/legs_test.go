@@ -153,3 +153,17 @@ func seaAlong(t *testing.T, places []geo.Position) float64 {
 	}
 	return seaOf(table)
 }
+
+// From 13N to 13S at 30W, 1,560 nmi, a ship comes from one trade wind through the doldrums into the other: its
+// ends are rougher than its way.
+func TestAPassageThroughTheDoldrumsMeetsTheirCalm(t *testing.T) {
+	p := transect(place("S", geo.Position{Latitude: -12, Longitude: -30}))
+	p.From.Position = geo.Position{Latitude: 12, Longitude: -30}
+	got := seaOf(compiled(t, p).Leg(FromPort, SitePlace(0)).Waves)
+	track := geo.Track([]geo.Position{p.From.Position, p.Sites[0].Position}, 20*unit.NauticalMile)
+	want, ends := seaAlong(t, track), seaAlong(t, []geo.Position{track[0], track[len(track)-1]})
+	near(t, "height on the way, m", got, want, 0.02*want) // of two spacings of the same mean
+	if ends < 1.06*want {
+		t.Errorf("the ends have %.2f m, the way %.2f m: too even a sea for this test", ends, want)
+	}
+}

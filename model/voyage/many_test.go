@@ -1,7 +1,7 @@
 package voyage
 
 import (
-	"slices"
+	"reflect"
 	"testing"
 
 	"coredays/model/activity"
@@ -28,14 +28,14 @@ func TestPlansCompiledTogetherAreThoseCompiledOneByOne(t *testing.T) {
 		if err != nil || errs[i] != nil {
 			t.Fatal(err, errs[i])
 		}
-		if !slices.Equal(alone.Quantities, together[i].Quantities) {
+		if !reflect.DeepEqual(alone.Quantities, together[i].Quantities) {
 			t.Errorf("quantities of plan %d differ", i)
 		}
 		if alone.Sites[0].Most != together[i].Sites[0].Most {
 			t.Errorf("limits of plan %d: %v alone and %v together", i, alone.Sites[0].Most, together[i].Sites[0].Most)
 		}
 	}
-	if slices.Equal(together[0].Quantities, together[1].Quantities) || together[0].Sites[0].Most == together[3].Sites[0].Most {
+	if reflect.DeepEqual(together[0].Quantities, together[1].Quantities) || together[0].Sites[0].Most == together[3].Sites[0].Most {
 		t.Error("plans that differ are compiled alike: this tests nothing")
 	}
 }

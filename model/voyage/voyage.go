@@ -183,7 +183,11 @@ func (c *compiler) item(s *plan.Site, i *plan.Item) Item {
 	item := Item{Item: i, Number: c.v.Items, Key: chance.KeyOf("item", s.Name, i.Name), Takes: NoQuantity}
 	c.v.Items++
 	if i.Task != nil {
-		item.Takes = c.add(i.Task.Takes, "task", s.Name, i.Name)
+		purpose := []string{"task", s.Name, i.Name}
+		if i.Task.Kind != "" {
+			purpose = []string{"task of a kind", i.Task.Kind}
+		}
+		item.Takes = c.add(i.Task.Takes, purpose...)
 	}
 	return item
 }

@@ -1,0 +1,27 @@
+package output
+
+import (
+	"os"
+	"slices"
+	"strings"
+	"testing"
+)
+
+// A table that is not in the list could be written over a file that is read.
+func TestEveryTableIsInTheListOfTables(t *testing.T) {
+	r := reportOn(ordinary())
+	r.Orders = threeOrders()
+	folder := t.TempDir()
+	if err := CSV(t.Context(), folder, r); err != nil {
+		t.Fatal(err)
+	}
+	files, err := os.ReadDir(folder)
+	if err != nil || len(files) < 15 {
+		t.Fatal(len(files), err)
+	}
+	for _, f := range files {
+		if !slices.Contains(Tables, strings.TrimSuffix(f.Name(), ".csv")) {
+			t.Errorf("%s is not in the list", f.Name())
+		}
+	}
+}

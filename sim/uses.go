@@ -1,0 +1,87 @@
+package sim
+
+import (
+	"cmp"
+	"context"
+	"math"
+	"slices"
+
+	"coredays/model/voyage"
+)
+
+// uses notes where quantities are drawn, and how often, over some replications.
+type uses struct {
+	of []map[place]*use // by quantity
+	at int              // replication in hand
+}
+
+// use is of one quantity at one place.
+type use struct {
+	in   int // replications in which it is drawn
+	last int // replication in which it was noted last, from 1
+	runs int // in all of them
+	most int // in the one noted last
+}
+
+// sailedAgain is how many replications are sailed again to see where quantities count, and rare the share of
+// them below which a place is passed over, since it moves the days of hardly any expedition. Our choice.
+const (
+	sailedAgain = 50
+	rare        = 0.05
+)
+
+// usesOf sails the first replications of the results again, without a deadline, as many as the context leaves time for.
+func (r *Results) usesOf(ctx context.Context, numbers []int) [][]usedAt {
+	v := r.columns.voyage
+	u := &uses{of: make([]map[place]*use, len(v.Quantities))}
+	s := newShip(v).until(ctx)
+	numbers = numbers[:min(len(numbers), sailedAgain)]
+	for _, n := range numbers {
+		u.at++
+		s.begins(r.run.Seed, n)
+		s.uses = u
+		if !unlessHalted(s.sails) {
+			break
+		}
+	}
+	return u.worthwhile(len(numbers))
+}
+
+// note counts a draw, which is the n-th of a place.
+func (u *uses) note(id voyage.Quantity, at place, n int) {
+	if u.of[id] == nil {
+		u.of[id] = map[place]*use{}
+	}
+	x := u.of[id][at]
+	if x == nil {
+		x = &use{}
+		u.of[id][at] = x
+	}
+	if x.last != u.at {
+		x.in, x.last, x.most = x.in+1, u.at, 0
+	}
+	x.runs += n - x.most
+	x.most = n
+}
+
+// usedAt is a place where a quantity counts, and the mean number of its runs there.
+type usedAt struct {
+	place
+	runs int
+}
+
+// worthwhile lists the places of each quantity that are not rare, in the order of their keys.
+func (u *uses) worthwhile(replications int) [][]usedAt {
+	list := make([][]usedAt, len(u.of))
+	for id, places := range u.of {
+		for at, x := range places {
+			if float64(x.in) >= rare*float64(replications) {
+				list[id] = append(list[id], usedAt{at, int(math.Round(float64(x.runs) / float64(x.in)))})
+			}
+		}
+		slices.SortFunc(list[id], func(a, b usedAt) int {
+			return cmp.Or(cmp.Compare(a.site, b.site), cmp.Compare(a.hole, b.hole))
+		})
+	}
+	return list
+}
