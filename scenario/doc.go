@@ -202,7 +202,7 @@
 //	days in port: from 0 d to 100 d; longer is a refit
 //	task: above 0 h, to 100 d; longer is an expedition of its own
 //	time between closings: from 6 h to 10000 d; pipe that is recovered and run again takes hours, and ten thousand days are as good as never
-//	closing: from 30 min to 100 d; a site closed for longer is one for another season: see not_before and not_after
+//	closing: from 30 min to 100 d; shorter is no reason to recover pipe, and a site closed for longer is one for another season: see not_before and not_after
 //	rank: from 1 to 100; nobody tells more ranks apart
 //	partial strokes in a row: from 1 to 20; each is hours of work for little core
 //	height of waves, or heave: from 0.05 m to 30 m; less is no sea, and the highest ever measured is 19 m (significant, from memory)
@@ -234,7 +234,7 @@
 //	position keeping: above 0 m, to 1000 m; further off is not on station
 //	least depth of water: from 0 m to 11000 m
 //	speed of the ship: from 2 kn to 30 kn; slower, a current carries her off; faster is no drillship (sailing_speed)
-//	speed with pipe hanging: from 0.1 kn to 5 kn; faster bends the pipe (hanging_speed)
+//	speed with pipe hanging: from 0.1 kn to 5 kn; slower is a drift, faster bends the pipe (hanging_speed)
 //	work on the rig floor, for each core, stand or station: from 0 h to 12 h; it takes no longer than a whole shift (positioning, securing, strapping, filling, top_drive, rig_service, offset_move, mudline_reset, piston_handling, half_piston_handling, extended_handling, rotary_handling, shot, core_pull, orientation_wait, temperature_stop, drill_over, connection, bench, catwalk_time, sweep, centre_bit, laboratory_time, bit_release, penetrometer, mammal_watch)
 //	operation, such as making up an assembly: from 0 d to 10 d; records have hours, at worst a few days (pilotage, piston_make_up, rotary_make_up, lay_down, slip_and_cut, hole_conditioning, logging_rig_up, logging_rig_down, string_change, seismic_stations, funnel_drop, first_stab, next_stab, heavy_mud, cement_plug, severing, home_reserve, first_site_work)
 //	time that trouble costs, or a repair: from 0 d to 100 d; longer ends the expedition (failed_start_time, piston_trouble_time, extended_trouble_time, rotary_trouble_time, stuck_time, repair_time)
