@@ -78,3 +78,20 @@ func TestTheLinesOfASourceAreMadeOne(t *testing.T) {
 	}
 	t.Error("the source is not there")
 }
+
+func TestAShipFileIsHeldToTheSameBounds(t *testing.T) {
+	for old, c := range map[string]struct{ with, want string }{
+		"repair_time: {shape: lognormal, median: 3.2 h, factor: 4, varies: run,": {"repair_time: {value: 15 d,", "rates.repair_time: \"15 d\": on average at most half of breakdown_every (12 d)"},
+		"stand_length: {value: 28.5 m,":                                          {"stand_length: {value: 28.5 mm,", "rates.stand_length.value: \"28.5 mm\": from 5 m to 60 m"},
+		"name: riserless drillship":                                              {"name: \"riser\\eless\"", "the control character U+001B"},
+		"length: 140 m":                                                          {"length: 140 km", "hull.length: \"140 km\": from 20 m to 500 m"},
+	} {
+		if strings.Count(string(drillshipText), old) != 1 {
+			t.Fatalf("%q does not stand once in the ship file", old)
+		}
+		_, faults := readShip("ship.yaml", []byte(strings.Replace(string(drillshipText), old, c.with, 1)))
+		if text := faults.Error(); !strings.Contains(text, c.want) || !strings.HasPrefix(text, "ship.yaml:") {
+			t.Errorf("%s: %s", c.with, text)
+		}
+	}
+}

@@ -44,7 +44,7 @@ func TestExtremesThatSomebodyMayMeanAreSimulated(t *testing.T) {
 		"an expedition of long ago":       {"sails=1968-08-11T08:00Z"},
 		"an expedition of our children":   {"sails=2099-08-11T08:00Z"},
 		"work that takes no time":         {"rates={strapping: 0 min, filling: 0 min, sweep: 0 min, heavy_mud: 0 h, other_work: 0 %, first_site_work: 0 h}"},
-		"names in other scripts":          {`sites[0].name="Цунами می‌خواهم 深海 ` + strings.Repeat("é", 50) + `"`},
+		"names in other scripts":          {"sites[0].name=\"Цунами می\u200cخواهم 深海 " + strings.Repeat("é", 50) + "\""},
 		"a long task":                     {"sites[0].holes[B]={task: set observatory, takes: {low: 20 d, mid: 30 d, high: 40 d}}"},
 		"more first than there are days":  {"sea_days=9 d"},
 		"one bit for all":                 {"sites[0].layers[1].lithology=basalt", "sites[0].holes[B]={name: B, drill_ahead_to: 180 mbsf, core: [{with: RCB, to: 300 mbsf}]}", "sites[0].holes[A].core=[{with: APC, to: 100 mbsf}]"},
