@@ -155,7 +155,7 @@ var located = regexp.MustCompile(`(?m)(^|\()(starter\.yaml:\d+|--set: |--[a-z]+ 
 func (c unmeant) wasRefused(t *testing.T, code int, stdout, stderr string) {
 	switch {
 	case code != exitFault && code != exitUsage, stdout != "":
-		t.Errorf("exit %d with %q", code, stdout)
+		t.Errorf("exit %d with %.300q", code, stdout)
 	case !strings.Contains(stderr, c.refused), !located.MatchString(stderr):
 		t.Errorf("not told what is wrong, or not where:\n%s\nwant:\n%s", stderr, c.refused)
 	case len(stderr) > 4000:
