@@ -139,5 +139,5 @@ func inWhatPlansDiffer(one, other []listing.Line) string {
 	if listing.Digest(one) == listing.Digest(other) {
 		return ""
 	}
-	return "the plans differ: " + strings.Join(listing.Differences(one, other), "; ")
+	return "the plans differ (figures in SI units): " + strings.Join(listing.Differences(one, other), "; ")
 }

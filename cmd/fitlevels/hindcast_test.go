@@ -54,7 +54,7 @@ func TestEveryKnobMovesSomethingAndOnlyWhenTurned(t *testing.T) {
 func TestTheRoundFiguresKnowNothingOfTheFit(t *testing.T) {
 	u := round()
 	if got := u.Ship.Rates[rig.OtherWork].Shape.Quantile(0.9); math.Abs(got-0.48) > 1e-9 {
-		t.Errorf("site pace factor %g, want the round 2", got)
+		t.Errorf("the 9-in-10 value of other work is %g, want that of the round figures, 0.08 x 6", got)
 	}
 	if got := u.Work[scenario.RotaryHole]; got != (scenario.Sometimes{Chance: 0.4, Median: 20 * 3600, Factor: 3.5}) {
 		t.Errorf("work on rotary holes %+v", got)
