@@ -9,7 +9,7 @@ import (
 )
 
 // charts are all charts of a report, in its order; those that have nothing to draw are left out.
-func (r *Report) charts() []*chart {
+func charts(r *Report) []*chart {
 	s := r.Summary
 	var list []*chart
 	if s.Replications > 0 {
@@ -34,18 +34,18 @@ func Charts(ctx context.Context, folder string, r *Report) error {
 		return err
 	}
 	var failed []error
-	for _, bare := range append(r.charts(), alternativesCharts(r.Orders)...) {
+	for _, bare := range append(charts(r), alternativesCharts(r.Orders)...) {
 		if ctx.Err() != nil {
 			return ctx.Err()
 		}
-		c := bare.framed(r.sourceLine())
+		c := bare.framed(sourceLine(r))
 		failed = append(failed, WriteFile(ctx, filepath.Join(folder, c.name+".svg"), c.svgFile), WriteFile(ctx, filepath.Join(folder, c.name+".png"), c.pngFile))
 	}
 	return errors.Join(failed...)
 }
 
 // sourceLine says what a chart is of.
-func (r *Report) sourceLine() string {
+func sourceLine(r *Report) string {
 	s := r.Summary
 	return fmt.Sprintf("%s%s; %s; seed %d; %s. An estimate, not a clearance.", orElse(s.Scenario, "Unnamed scenario"), invented(s), simulated(s), s.Seed, r.Program)
 }

@@ -15,7 +15,7 @@ func siteChart(r *Report, n int) *chart {
 	if len(site.Section) == 0 || site.Target <= 0 {
 		return nil
 	}
-	stay := r.logged(site)
+	stay := r.Logged(site)
 	days, deepest := reach(&stay)
 	bottom := max(float64(site.Target), deepest)
 	for i := range site.Holes {
@@ -24,7 +24,7 @@ func siteChart(r *Report, n int) *chart {
 		}
 	}
 	c := &chart{name: fmt.Sprintf("site-%d", n+1), title: siteName(site) + ": depth against days, and what comes up", width: chartWidth, height: 7.8 * vg.Centimeter,
-		key: siteKey, behind: r.behindSite(site)}
+		key: siteKey, behind: behindSite(r, site)}
 	way, section := wayPlot(site, days, c), sectionPlot(site)
 	for _, p := range []*plot.Plot{way, section} {
 		p.Y.Min, p.Y.Max, p.Y.Scale = 0, bottom*1.11, plot.InvertedScale{Normalizer: plot.LinearScale{}}
@@ -44,7 +44,7 @@ const siteKey = "Left: layers, and each hole's way down, P50 as a line and P10 t
 	"Right: by depth, the share of what was cored that came up (dashes) and of the section that came up in at least one hole (line, filled)."
 
 // behindSite are the tables behind the chart of a site.
-func (r *Report) behindSite(site *logbook.Site) []*sheet {
+func behindSite(r *Report, site *logbook.Site) []*sheet {
 	list := []*sheet{waySheet(r.Summary).where("site", site.Name).only("hole", "depth_m", "share", "days_p10", "days_p50", "days_p90"),
 		sectionSheet(r.Summary).where("site", site.Name).only("from_m", "to_m", "cored_m", "recovered_m", "recovered_percent", "covered"),
 		layersSheet(r.Summary).where("site", site.Name).only("layer", "bottom_m")}

@@ -6,7 +6,6 @@ import (
 	"io"
 	"math"
 	"slices"
-	"strconv"
 	"strings"
 
 	"coredays/model/check"
@@ -162,17 +161,6 @@ func room(f check.Finding) float64 {
 		return math.Inf(1)
 	}
 	return math.Abs(f.Value-f.Limit) / math.Abs(f.Limit)
-}
-
-// figure is a number of a finding, empty where it has none.
-func figure(value float64) string {
-	switch {
-	case !defined(value):
-		return ""
-	case value >= 1000:
-		return strconv.FormatFloat(value, 'f', 0, 64) // depths and strings are told to the metre
-	}
-	return figures(value)
 }
 
 // apart writes a value and its limit with as many figures as it takes to tell them apart: a value above its

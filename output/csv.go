@@ -16,7 +16,7 @@ var Tables = []string{"alternatives", "basis", "chances", "check", "classes", "c
 // CSV writes all tables into a folder, a file each, and dictionary.csv, which tells what each column is.
 // Where the context ends, what is not written yet is not.
 func CSV(ctx context.Context, folder string, r *Report) error {
-	all := r.tables()
+	all := tables(r)
 	if r.Replications != nil {
 		all = append(all, replicationsSheet(r.Replications, false))
 	}

@@ -79,3 +79,22 @@ func between(low, high string) string {
 	}
 	return low + "–" + high
 }
+
+// signedFixed writes a number that may be below zero; what is too small to show is zero.
+func signedFixed(value float64, places int) string {
+	if math.Abs(value) < math.Pow10(-places)/2 {
+		value = 0
+	}
+	return fixed(value, places)
+}
+
+// figure is a number of a finding, empty where it has none.
+func figure(value float64) string {
+	switch {
+	case !defined(value):
+		return ""
+	case value >= 1000:
+		return strconv.FormatFloat(value, 'f', 0, 64) // depths and strings are told to the metre
+	}
+	return figures(value)
+}

@@ -69,7 +69,7 @@ func reportViewOf(r *Report) (*reportView, error) {
 	v := &reportView{Style: template.CSS(reportStyle), Title: orElse(s.Scenario, "Unnamed scenario"), Sub: subtitle(r), Headline: append(headlines(s), otherOrder(r.Orders)...),
 		Facts: facts(s), Warnings: s.Warnings, Pictures: map[string]*picture{}, Consumables: consumablesSheet(s), Cautions: check.Cautions(),
 		Run: runSheet(r).only("what", "value"), Call: call(s), BasisWords: basisCounted(r.Basis) + " Three figures are the 1-in-10, the even and the 9-in-10 value.", Matters: mattersSheet(r)}
-	for _, c := range r.charts() {
+	for _, c := range charts(r) {
 		svg, err := c.svg()
 		if err != nil {
 			return nil, err
@@ -83,7 +83,7 @@ func reportViewOf(r *Report) (*reportView, error) {
 	holes := holesSheet(s)
 	for i := range s.Sites {
 		site := &s.Sites[i]
-		stay, text := r.logged(site), siteWords(site)
+		stay, text := r.Logged(site), siteWords(site)
 		if words := loggedWords(site, &stay); words != "" {
 			text += " Logged " + words
 		}

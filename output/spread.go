@@ -79,3 +79,5 @@ func told(s logbook.Spread) logbook.Spread {
 	}
 	return s
 }
+
+const secondsOfDay = float64(unit.Day)

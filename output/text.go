@@ -46,36 +46,10 @@ func (p *page) title(s *logbook.Summary) {
 	}
 }
 
-func invented(s *logbook.Summary) string {
-	if s.Invented {
-		return " (invented demonstration)"
-	}
-	return ""
-}
-
-func simulated(s *logbook.Summary) string {
-	switch {
-	case s.Replications == 0:
-		return "no replication finished, so there is no answer"
-	case s.Replications == 1:
-		return "1 replication, which tells no spread"
-	case s.StoppedEarly:
-		return fmt.Sprintf("%d replications, stopped early", s.Replications)
-	}
-	return fmt.Sprintf("%d replications", s.Replications)
-}
-
 func inPort(days logbook.Spread) string {
 	if days.N < 1 || !defined(days.P50) {
 		return ""
 	}
 	days = inDays(days)
 	return fmt.Sprintf(", after %s days in port that no figure below contains", ranged(days, places(days.P90, days.P50)))
-}
-
-func orElse(text, otherwise string) string {
-	if text == "" {
-		return otherwise
-	}
-	return text
 }

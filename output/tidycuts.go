@@ -64,22 +64,3 @@ func moreDaysSheet(c *logbook.Comparison) *sheet {
 	}
 	return t
 }
-
-// daysAndPlanned are the sea days tried, with those planned in their place; more than these they
-// have nothing.
-func daysAndPlanned(c *logbook.Comparison) (list []logbook.DayMore) {
-	a := &c.Alternatives[0].Summary.Allotted
-	none := logbook.Interval{Mean: math.NaN(), Low: math.NaN(), High: math.NaN()}
-	planned := logbook.DayMore{First: a.ChancePrimary, All: a.ChanceAll, FirstMore: none, AllMore: none, Metres: a.Recovered.Mean, MetresMore: none}
-	placed := false
-	for _, d := range c.Days {
-		if d.Days > 0 && !placed {
-			list, placed = append(list, planned), true
-		}
-		list = append(list, d)
-	}
-	if !placed {
-		list = append(list, planned)
-	}
-	return list
-}

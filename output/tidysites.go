@@ -92,8 +92,6 @@ func waySheet(s *logbook.Summary) *sheet {
 	return t
 }
 
-const secondsOfDay = float64(unit.Day)
-
 // sectionSheet has a row for each slice of each site's section.
 func sectionSheet(s *logbook.Summary) *sheet {
 	t := &sheet{name: "section", title: "Recovery and section by depth", fields: []field{{"site", "site", ofWords, ""},

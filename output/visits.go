@@ -42,15 +42,3 @@ func visit(site *logbook.Site, s *logbook.Summary, places int) []string {
 	}
 	return append(row, dates(s.Sails, site.Arrives), dates(s.Sails, site.Leaves))
 }
-
-// neverReached tells whether there are no days of a site to summarise.
-func neverReached(site *logbook.Site) bool { return site.Days.N < 1 }
-
-// siteName is the name, with a word on what an alternate is.
-func siteName(site *logbook.Site) string {
-	name := orElse(site.Name, "unnamed site")
-	if site.Alternate {
-		name += " (alternate: only when time is left)"
-	}
-	return name
-}

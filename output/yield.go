@@ -47,11 +47,3 @@ func yieldOf(site *logbook.Site, s *logbook.Summary, places int) []string {
 		complete,
 	}
 }
-
-// orLess keeps a part of a text under a condition.
-func orLess(text string, keep bool) string {
-	if keep {
-		return text
-	}
-	return ""
-}

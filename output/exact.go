@@ -1,0 +1,31 @@
+package output
+
+import (
+	"strconv"
+	"time"
+)
+
+func yesNo(yes bool) string {
+	if yes {
+		return "yes"
+	}
+	return "no"
+}
+
+// exact is a cell for programs: numbers with all their digits, moments as RFC 3339 has them, nothing
+// where there is no figure.
+func exact(cell any) string {
+	switch value := cell.(type) {
+	case string:
+		return value
+	case bool:
+		return strconv.FormatBool(value)
+	case time.Time:
+		return value.Format(time.RFC3339)
+	case float64:
+		if defined(value) {
+			return strconv.FormatFloat(value+0, 'g', -1, 64)
+		}
+	}
+	return ""
+}
