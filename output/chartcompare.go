@@ -57,13 +57,13 @@ func moreKey(c *logbook.Comparison) string {
 func alternativeWords(c *logbook.Comparison, i int) string {
 	a := &c.Alternatives[i]
 	days := inDays(told(a.Summary.Needed.Total))
-	text := fmt.Sprintf("%s days needed; within the days rank 1 done %s %%, all %s %%", ranged(days, places(days.P50)), percent(a.Summary.Allotted.ChancePrimary), percent(a.Summary.Allotted.ChanceAll))
+	line := fmt.Sprintf("%s days needed; within the days rank 1 done %s %%, all %s %%", ranged(days, places(days.P50)), percent(a.Summary.Allotted.ChancePrimary), percent(a.Summary.Allotted.ChanceAll))
 	if i == c.Best {
-		text += "; first"
+		line += "; first"
 	} else {
-		text += "; " + more(c, i) + " days more than the first; " + standing(c, i)
+		line += "; " + more(c, i) + " days more than the first; " + standing(c, i)
 	}
-	return text + orLess("; the order of the scenario", i == c.Planned)
+	return line + orLess("; the order of the scenario", i == c.Planned)
 }
 
 // neededPanel is days needed with the sea days.

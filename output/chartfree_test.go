@@ -9,7 +9,6 @@ import (
 	"gonum.org/v1/plot/vg/draw"
 	"gonum.org/v1/plot/vg/vgsvg"
 
-	"coredays/model/logbook"
 	"coredays/model/unit"
 )
 
@@ -116,26 +115,5 @@ func TestLongChartsHaveTheirScaleAtBothEnds(t *testing.T) {
 		if got := strings.Count(svgOf(t, c), ">100</text>"); got != want { // of the chances
 			t.Errorf("%d rows: the end of the scale is written %d times", len(c.behind[0].rows), got)
 		}
-	}
-}
-
-func TestTheCheapestHoleThatSavesHalfADayIsNamed(t *testing.T) {
-	c := fourCuts()
-	small, dear := c.Cuts[2], c.Cuts[2]
-	small.Also, dear.Also = nil, nil
-	small.What, small.Saves, small.Metres.Mean = "small", spd(400, 0.4, 0.3, 0.4, 0.5, 0.1), 1
-	dear.What, dear.Metres.Mean = "dear", 900
-	c.Cuts = append(c.Cuts, dear, small)
-	text := strings.Join(cheapestSentence(c), "")
-	if !strings.Contains(text, "TR-01 A (and C, which depends on it) costs the least") || !strings.Contains(text, "saves 2.9 d and costs 261 m of core") {
-		t.Error(text)
-	}
-	c.Cuts = []logbook.Cut{small}
-	if text := strings.Join(cheapestSentence(c), ""); text != "No hole by itself saves half a day." {
-		t.Error(text)
-	}
-	c.Cuts = nil
-	if text := cheapestSentence(c); text != nil {
-		t.Error(text)
 	}
 }

@@ -63,22 +63,3 @@ func TestWhatIsGivenIsWrittenAsGiven(t *testing.T) {
 		}
 	}
 }
-
-func TestDistancesHaveTheirUnit(t *testing.T) {
-	units := map[string]string{}
-	for _, row := range readCSV(t, reportOn(ordinary()))["dictionary"] {
-		units[row["column"]] = row["unit"]
-	}
-	if units["distance_nmi"] != "nmi" {
-		t.Errorf("the distance is in %q", units["distance_nmi"])
-	}
-	unit := "no column"
-	for _, f := range alternativesSheet(threeOrders()).fields {
-		if f.key == "track_nmi" {
-			unit = f.kind.unit()
-		}
-	}
-	if unit != "nmi" {
-		t.Errorf("the track is in %q", unit)
-	}
-}

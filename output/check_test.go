@@ -59,8 +59,8 @@ func TestCheckStaysOnThePage(t *testing.T) {
 	for i := range long {
 		long[i].Site, long[i].Hole, long[i].What = strings.Repeat("S", 60), strings.Repeat("H", 60), strings.Repeat("word ", 40)
 	}
-	text := printed(t, func(w io.Writer) error { return Check(w, somePlan(), long) })
-	for line := range strings.Lines(text) {
+	printout := printed(t, func(w io.Writer) error { return Check(w, somePlan(), long) })
+	for line := range strings.Lines(printout) {
 		if n := displayed(strings.TrimSuffix(line, "\n")); n > pageWidth {
 			t.Errorf("%d columns: %s", n, line)
 		}

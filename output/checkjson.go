@@ -2,7 +2,6 @@ package output
 
 import (
 	"io"
-	"math"
 
 	"coredays/model/check"
 	"coredays/model/plan"
@@ -31,20 +30,13 @@ type findingJSON struct {
 	Cure    string `json:"cure"`
 }
 
-func chanceOf(f check.Finding) number {
-	if f.Chance == nil {
-		return number(math.NaN())
-	}
-	return number(*f.Chance)
-}
-
 // CheckJSON writes the findings. Site and hole are empty for what concerns the expedition or the whole
 // site; value, limit and the chance that it goes well all the same are null where there is no figure; where is
 // the file and line of what is at fault.
 func CheckJSON(w io.Writer, p *plan.Plan, found []check.Finding) error {
 	all := checkJSON{"coredays.check/1", p.Title, check.Worst(found).String(), []findingJSON{}, append([]string{}, p.Warnings...), check.Cautions()}
 	for _, f := range found {
-		all.Items = append(all.Items, findingJSON{f.Site, f.Hole, f.What, f.Verdict.String(), number(f.Value), number(f.Limit), f.Unit, f.Source, chanceOf(f), f.Where, f.Cure})
+		all.Items = append(all.Items, findingJSON{f.Site, f.Hole, f.What, f.Verdict.String(), number(f.Value), number(f.Limit), f.Unit, f.Source, number(orNone(f.Chance)), f.Where, f.Cure})
 	}
 	return writeJSON(w, all)
 }

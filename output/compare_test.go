@@ -1,6 +1,7 @@
 package output
 
 import (
+	"coredays/model/logbook"
 	"encoding/json"
 	"io"
 	"strings"
@@ -84,5 +85,26 @@ func TestTracksAreCutAtTheDateLine(t *testing.T) {
 func TestDateIsThatOfTheDayInUTC(t *testing.T) {
 	if got := Date(time.Date(2027, 1, 14, 23, 0, 0, 0, time.FixedZone("", -2*3600))); got != "15 Jan 2027" {
 		t.Error(got)
+	}
+}
+
+func TestTheCheapestHoleThatSavesHalfADayIsNamed(t *testing.T) {
+	c := fourCuts()
+	small, dear := c.Cuts[2], c.Cuts[2]
+	small.Also, dear.Also = nil, nil
+	small.What, small.Saves, small.Metres.Mean = "small", spd(400, 0.4, 0.3, 0.4, 0.5, 0.1), 1
+	dear.What, dear.Metres.Mean = "dear", 900
+	c.Cuts = append(c.Cuts, dear, small)
+	sentence := strings.Join(cheapestSentence(c), "")
+	if !strings.Contains(sentence, "TR-01 A (and C, which depends on it) costs the least") || !strings.Contains(sentence, "saves 2.9 d and costs 261 m of core") {
+		t.Error(sentence)
+	}
+	c.Cuts = []logbook.Cut{small}
+	if sentence := strings.Join(cheapestSentence(c), ""); sentence != "No hole by itself saves half a day." {
+		t.Error(sentence)
+	}
+	c.Cuts = nil
+	if sentence := cheapestSentence(c); sentence != nil {
+		t.Error(sentence)
 	}
 }

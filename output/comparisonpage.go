@@ -96,15 +96,15 @@ func oneDaySentence(c *logbook.Comparison) []string {
 }
 
 func comparisonSub(c *logbook.Comparison) string {
-	text := orElse(c.Ship, "unnamed ship")
+	line := orElse(c.Ship, "unnamed ship")
 	if answers(c) && (c.Question == logbook.WhichOrder || c.Question == logbook.WhatToCut) {
 		s := c.Alternatives[c.Best].Summary
-		text += fmt.Sprintf(", sails %s, %s sea days", moment(s.Sails), given(s.Allotted.SeaDays.Days()))
+		line += fmt.Sprintf(", sails %s, %s sea days", moment(s.Sails), given(s.Allotted.SeaDays.Days()))
 	}
 	if c.Invented {
-		text += allMadeUp
+		line += allMadeUp
 	}
-	return text
+	return line
 }
 
 // comparedSheet tells what was compared and how to repeat it.

@@ -2,7 +2,6 @@ package output
 
 import (
 	"encoding/json"
-	"fmt"
 	"html"
 	"io"
 	"math"
@@ -18,20 +17,6 @@ import (
 func pageOf(t *testing.T, c *logbook.Comparison) string {
 	t.Helper()
 	return printed(t, func(w io.Writer) error { return ComparisonHTML(w, c, "coredays test") })
-}
-
-// manyDates are more than a chart holds.
-func manyDates() *logbook.Comparison {
-	c := threeOrders()
-	c.Question, c.Search, c.Reference, c.Planned, c.Best = logbook.WhichDeparture, nil, -1, -1, 44
-	c.Alternatives = nil
-	for i := range 45 {
-		c.Alternatives = append(c.Alternatives, ways(fmt.Sprint("date ", i), 0.5+float64(i)/100, 41+float64(i%7), i > 40))
-		if i != c.Best {
-			c.Differences = append(c.Differences, logbook.Difference{A: i, B: c.Best, Days: logbook.Interval{Mean: testDay, Low: -testDay, High: 3 * testDay}, SettlesDays: 900})
-		}
-	}
-	return c
 }
 
 func TestEveryComparisonHasAPageThatFetchesNothing(t *testing.T) {
@@ -200,4 +185,50 @@ func TestThePageOfAPlanLeadsWithAnOrderThatIsBetter(t *testing.T) {
 			t.Errorf("the page says of a better order: %t, want %q", got, name)
 		}
 	}
+}
+
+func TestTheOrderOfTheScenarioIsMarkedInChartAndTable(t *testing.T) {
+	c := threeOrders() // the first in the list is that of the scenario, and second by merit
+	if svg, _ := alternativesCharts(c)[0].svg(); strings.Count(string(svg), "→") != 1 || !strings.Contains(string(svg), "→ 2. TR-02, TR-01<") {
+		t.Error("no arrow at the order of the scenario, or more than one")
+	}
+	for _, row := range tablesOf(pageOf(t, c))["alternatives"][3:] {
+		if is := strings.Contains(row["remarks"], "planned"); is != (row["alternative"] == "TR-02, TR-01") {
+			t.Errorf("%v", row)
+		}
+	}
+}
+
+func TestAReportShowsTheOrdersAndItsTablesHaveThem(t *testing.T) {
+	r := reportOn(ordinary())
+	if page := printed(t, func(w io.Writer) error { return HTML(w, r) }); strings.Contains(page, "Order of the sites") {
+		t.Error("nobody looked for an order")
+	}
+	r.Orders = threeOrders()
+	page := printed(t, func(w io.Writer) error { return HTML(w, r) })
+	for _, part := range []string{`<h2 id="orders">Order of the sites</h2>`, `href="#orders"`, "First: TR-01, TR-02.", "What was searched", "Why not the shortest track", "The order of the scenario is TR-02, TR-01"} {
+		if !strings.Contains(page, part) {
+			t.Errorf("the page does not hold %q", part)
+		}
+	}
+	_, byName := jsonOf(t, r.Orders)
+	csvs, book := readCSV(t, r), readBook(t, r)
+	for _, row := range append(csvs["alternatives"], book["alternatives"]...) {
+		sameFigure(t, "rank 1", row["chance_primary"], at(t, byName[row["alternative"]], "chance_primary"))
+		sameFigure(t, "days", row["more_mean"], at(t, byName[row["alternative"]], "days_behind_best.mean"))
+	}
+	if len(csvs["alternatives"]) != 3 || len(book["alternatives"]) != 3 {
+		t.Errorf("%d and %d alternatives", len(csvs["alternatives"]), len(book["alternatives"]))
+	}
+}
+
+func TestAReportTellsOfASearchThatWasStopped(t *testing.T) {
+	r := reportOn(ordinary())
+	r.Orders = comparisons["stopped"]()
+	page := printed(t, func(w io.Writer) error { return HTML(w, r) })
+	if _, part, _ := strings.Cut(page, `id="orders"`); !strings.Contains(part[:400], "Stopped before any alternative was sailed") {
+		t.Errorf("%.400s", part)
+	}
+	readCSV(t, r)
+	readBook(t, r)
 }

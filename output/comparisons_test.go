@@ -6,6 +6,7 @@ import (
 	"coredays/model/logbook"
 	"coredays/model/plan"
 	"coredays/model/unit"
+	"fmt"
 )
 
 // ways makes an alternative of the ordinary summary with other figures.
@@ -83,4 +84,18 @@ var comparisons = map[string]func() *logbook.Comparison{
 		}
 		return c
 	},
+}
+
+// manyDates are more than a chart holds.
+func manyDates() *logbook.Comparison {
+	c := threeOrders()
+	c.Question, c.Search, c.Reference, c.Planned, c.Best = logbook.WhichDeparture, nil, -1, -1, 44
+	c.Alternatives = nil
+	for i := range 45 {
+		c.Alternatives = append(c.Alternatives, ways(fmt.Sprint("date ", i), 0.5+float64(i)/100, 41+float64(i%7), i > 40))
+		if i != c.Best {
+			c.Differences = append(c.Differences, logbook.Difference{A: i, B: c.Best, Days: logbook.Interval{Mean: testDay, Low: -testDay, High: 3 * testDay}, SettlesDays: 900})
+		}
+	}
+	return c
 }

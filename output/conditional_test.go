@@ -17,26 +17,26 @@ func hangingOn() *logbook.Summary {
 }
 
 func TestWhatIsNotCalledForIsToldApartEverywhere(t *testing.T) {
-	printed := text(t, hangingOn())
+	printed := textOf(t, hangingOn())
 	for _, want := range []string{`\n    C +3 .* 41\n`, `wanted only as another turns out +done \(%\) +not called for \(%\) +dropped \(%\)`, `\n  TR-01 C +41 +27 +32\n`,
 		`What is not called for leaves its site complete`} {
 		if !regexp.MustCompile(want).MatchString(printed) {
 			t.Errorf("no %q in\n%s", want, printed)
 		}
 	}
-	if strings.Contains(text(t, ordinary()), "not called for") {
+	if strings.Contains(textOf(t, ordinary()), "not called for") {
 		t.Error("told where no hole hangs on another")
 	}
 
 	r := reportOn(hangingOn())
 	h := at(t, tree(t, r.Summary), "sites").([]any)[0].(map[string]any)["holes"].([]any)[2]
-	csvs, book, page := readCSV(t, r)["holes"][2], readBook(t, r)["holes"][2], readPage(t, r)["holes"][2]
+	csvs, book, html := readCSV(t, r)["holes"][2], readBook(t, r)["holes"][2], readPage(t, r)["holes"][2]
 	for key, want := range map[string]string{"chance_done": "0.41", "chance_not_called_for": "0.27", "chance_dropped": "0.32"} {
 		if got := at(t, h, key); got != map[string]float64{"0.41": 0.41, "0.27": 0.27, "0.32": 0.32}[want] {
 			t.Errorf("%s is %v in JSON", key, got)
 		}
-		if csvs[key] != want || book[key] != want || page[key] != want {
-			t.Errorf("%s is %q in CSV, %q in the workbook, %q on the page; want %s", key, csvs[key], book[key], page[key], want)
+		if csvs[key] != want || book[key] != want || html[key] != want {
+			t.Errorf("%s is %q in CSV, %q in the workbook, %q on the page; want %s", key, csvs[key], book[key], html[key], want)
 		}
 	}
 	if c := doneChart(hangingOn()); !strings.Contains(c.key, "not called for") || !strings.Contains(c.desc, "Not called for: 27 %") {

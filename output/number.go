@@ -98,3 +98,11 @@ func figure(value float64) string {
 	}
 	return figures(value)
 }
+
+// orNone is a figure that there may be, else not a number.
+func orNone(figure *float64) float64 {
+	if figure == nil {
+		return math.NaN()
+	}
+	return *figure
+}

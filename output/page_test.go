@@ -57,11 +57,11 @@ func TestAnySiteFitsThePage(t *testing.T) {
 		s := ordinary()
 		s.Sites = append(s.Sites, drawSite(t))
 		s.Replications = rapid.IntRange(0, 100_000).Draw(t, "replications")
-		var text, values bytes.Buffer
-		if err := Text(&text, s); err != nil {
+		var printout, values bytes.Buffer
+		if err := Text(&printout, s); err != nil {
 			t.Fatal(err)
 		}
-		for line := range strings.Lines(text.String()) {
+		for line := range strings.Lines(printout.String()) {
 			if displayed(strings.TrimSuffix(line, "\n")) > pageWidth {
 				t.Fatalf("%d columns: %q", displayed(line), line)
 			}

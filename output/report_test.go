@@ -24,8 +24,8 @@ func TestReportChartsTablesAndWorkbookOfAnySummaryAreWritten(t *testing.T) {
 	none := func() *logbook.Summary { return &logbook.Summary{StoppedEarly: true} }
 	for name, summary := range map[string]func() *logbook.Summary{"ordinary": ordinary, "single": single, "never reached": neverReachedAlternate, "long names": longNames, "none": none} {
 		r := reportOn(summary())
-		page := printed(t, func(w io.Writer) error { return HTML(w, r) })
-		if bad := regexp.MustCompile(`NaN|Inf|ZgotmplZ|%!`).FindString(page); bad != "" {
+		html := printed(t, func(w io.Writer) error { return HTML(w, r) })
+		if bad := regexp.MustCompile(`NaN|Inf|ZgotmplZ|%!`).FindString(html); bad != "" {
 			t.Errorf("%s: the page holds %q", name, bad)
 		}
 		dir := t.TempDir()
@@ -70,7 +70,7 @@ func TestEveryChartIsXMLWithTitleAndDescriptionAndTheSameEachTime(t *testing.T) 
 
 func TestPageWorkbookCSVAndJSONHoldTheSameFigures(t *testing.T) {
 	r := reportOn(ordinary())
-	csvs, book, page, asJSON := readCSV(t, r), readBook(t, r), readPage(t, r), tree(t, r.Summary)
+	csvs, book, html, asJSON := readCSV(t, r), readBook(t, r), readPage(t, r), tree(t, r.Summary)
 	compared := 0
 	same := func(what string, want any, got ...string) {
 		t.Helper()
@@ -92,16 +92,16 @@ func TestPageWorkbookCSVAndJSONHoldTheSameFigures(t *testing.T) {
 			}
 		}
 		if want := at(t, s, "arrives_after_days.p50"); want != nil {
-			same(name+" arrives", want, page["sites"][i]["arrives_d_p50"])
+			same(name+" arrives", want, html["sites"][i]["arrives_d_p50"])
 		}
 		same(name+" reached", at(t, s, "chance_reached"), csvs["sites"][i]["chance_reached"], book["sites"][i]["chance_reached"])
 	}
 	n := 0
 	for _, s := range asJSON["sites"].([]any) {
 		for _, h := range s.(map[string]any)["holes"].([]any) {
-			same("done", at(t, h, "chance_done"), csvs["holes"][n]["chance_done"], book["holes"][n]["chance_done"], page["holes"][n]["chance_done"])
+			same("done", at(t, h, "chance_done"), csvs["holes"][n]["chance_done"], book["holes"][n]["chance_done"], html["holes"][n]["chance_done"])
 			if want := at(t, h, "days.p50"); want != nil {
-				same("days of a hole", want, csvs["holes"][n]["days_p50"], book["holes"][n]["days_p50"], page["holes"][n]["days_p50"])
+				same("days of a hole", want, csvs["holes"][n]["days_p50"], book["holes"][n]["days_p50"], html["holes"][n]["days_p50"])
 			}
 			n++
 		}
@@ -110,12 +110,12 @@ func TestPageWorkbookCSVAndJSONHoldTheSameFigures(t *testing.T) {
 	for _, q := range []string{"mean", "sd", "p10", "p50", "p90"} {
 		same("days needed "+q, total[q], csvs["results"][0][q], book["results"][0][q])
 	}
-	same("whole programme", at(t, asJSON, "within_allotted.chance_all"), csvs["chances"][0]["chance"], book["chances"][0]["chance"], page["chances"][0]["chance"])
+	same("whole programme", at(t, asJSON, "within_allotted.chance_all"), csvs["chances"][0]["chance"], book["chances"][0]["chance"], html["chances"][0]["chance"])
 	for i, d := range asJSON["drivers"].([]any) {
-		same("driver", at(t, d, "share"), csvs["drivers"][i]["share"], book["drivers"][i]["share"], page["drivers"][i]["share"])
+		same("driver", at(t, d, "share"), csvs["drivers"][i]["share"], book["drivers"][i]["share"], html["drivers"][i]["share"])
 	}
 	for i, c := range asJSON["consumables"].([]any) {
-		same("consumable", at(t, c, "p90"), csvs["consumables"][i]["p90"], book["consumables"][i]["p90"], page["consumables"][i]["p90"])
+		same("consumable", at(t, c, "p90"), csvs["consumables"][i]["p90"], book["consumables"][i]["p90"], html["consumables"][i]["p90"])
 	}
 	same("days of replication 1", 44.5, csvs["replications"][1]["whole.needed"], book["replications"][1]["whole.needed"])
 	facts := regexp.MustCompile(`<dd><data value="([^"]+)"`).FindAllStringSubmatch(printed(t, func(w io.Writer) error { return HTML(w, r) }), -1)
@@ -196,9 +196,9 @@ func readPage(t *testing.T, r *Report) map[string]table {
 }
 
 // tablesOf are the tables of a page.
-func tablesOf(page string) map[string]table {
+func tablesOf(html string) map[string]table {
 	all := map[string]table{}
-	for _, part := range strings.Split(page, "<table data-of=")[1:] {
+	for _, part := range strings.Split(html, "<table data-of=")[1:] {
 		part, _, _ = strings.Cut(part, "</table>")
 		name, _, _ := strings.Cut(strings.TrimPrefix(part, `"`), `"`)
 		head, body, _ := strings.Cut(part, "<tbody>")
@@ -233,18 +233,18 @@ func TestTheDictionaryTellsEveryColumnOfEveryFile(t *testing.T) {
 }
 
 func TestNothingOnThePageIsFetchedOrRun(t *testing.T) {
-	page := printed(t, func(w io.Writer) error { return HTML(w, reportOn(longNames())) })
+	html := printed(t, func(w io.Writer) error { return HTML(w, reportOn(longNames())) })
 	for _, bad := range []string{"<script", "<link", "<img", "@import", "url(", "src=", "xlink:href", "javascript:"} {
-		if strings.Contains(page, bad) {
+		if strings.Contains(html, bad) {
 			t.Errorf("the page holds %s", bad)
 		}
 	}
-	for _, href := range regexp.MustCompile(`href="([^"]*)"`).FindAllStringSubmatch(page, -1) {
-		if !strings.HasPrefix(href[1], "#") || !strings.Contains(page, `id="`+href[1][1:]+`"`) {
+	for _, href := range regexp.MustCompile(`href="([^"]*)"`).FindAllStringSubmatch(html, -1) {
+		if !strings.HasPrefix(href[1], "#") || !strings.Contains(html, `id="`+href[1][1:]+`"`) {
 			t.Errorf("a link goes to %s", href[1])
 		}
 	}
-	if !strings.Contains(page, `content="default-src 'none'; style-src 'unsafe-inline'"`) {
+	if !strings.Contains(html, `content="default-src 'none'; style-src 'unsafe-inline'"`) {
 		t.Error("nothing keeps a browser from fetching")
 	}
 }
@@ -252,14 +252,33 @@ func TestNothingOnThePageIsFetchedOrRun(t *testing.T) {
 func TestNamesFromFilesAreTextOnThePage(t *testing.T) {
 	s := ordinary()
 	s.Scenario, s.Sites[0].Name, s.Drivers[0].Name = `<script>alert("x")</script>`, `"><b>bold`, "<i>"
-	page := printed(t, func(w io.Writer) error { return HTML(w, reportOn(s)) })
+	html := printed(t, func(w io.Writer) error { return HTML(w, reportOn(s)) })
 	for _, bad := range []string{"<script", "<b>", "<i>", "<chert>", "<hand>"} {
-		if strings.Contains(page, bad) {
+		if strings.Contains(html, bad) {
 			t.Errorf("a name became %s of the page", bad)
 		}
 	}
 	var v any
 	if err := json.Unmarshal([]byte(printed(t, func(w io.Writer) error { return JSON(w, s) })), &v); err != nil {
 		t.Error(fmt.Errorf("the JSON of the same names: %w", err))
+	}
+}
+
+func TestDistancesHaveTheirUnit(t *testing.T) {
+	units := map[string]string{}
+	for _, row := range readCSV(t, reportOn(ordinary()))["dictionary"] {
+		units[row["column"]] = row["unit"]
+	}
+	if units["distance_nmi"] != "nmi" {
+		t.Errorf("the distance is in %q", units["distance_nmi"])
+	}
+	unit := "no column"
+	for _, f := range alternativesSheet(threeOrders()).fields {
+		if f.key == "track_nmi" {
+			unit = f.kind.unit()
+		}
+	}
+	if unit != "nmi" {
+		t.Errorf("the track is in %q", unit)
 	}
 }

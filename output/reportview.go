@@ -34,9 +34,6 @@ type reportView struct {
 	Call        string
 }
 
-// fact is a figure of the headline, with all its digits for programs.
-type fact struct{ Label, Value, Exact, Note string }
-
 // picture is a chart set into the page.
 type picture struct {
 	Title, Key string
@@ -83,11 +80,11 @@ func reportViewOf(r *Report) (*reportView, error) {
 	holes := holesSheet(s)
 	for i := range s.Sites {
 		site := &s.Sites[i]
-		stay, text := r.Logged(site), siteWords(site)
-		if words := loggedWords(site, &stay); words != "" {
-			text += " Logged " + words
+		stay, told := r.Logged(site), siteWords(site)
+		if logged := loggedWords(site, &stay); logged != "" {
+			told += " Logged " + logged
 		}
-		v.Sites = append(v.Sites, siteView{siteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], strings.ReplaceAll(text, " %", "\u00a0%"), // no line begins with %
+		v.Sites = append(v.Sites, siteView{siteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], strings.ReplaceAll(told, " %", "\u00a0%"), // no line begins with %
 			holes.where("site", site.Name).only(holeColumns(site)...)})
 	}
 	v.verdicts(r)

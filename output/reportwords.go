@@ -78,3 +78,6 @@ func siteWords(site *logbook.Site) string {
 		ranged(days, places(days.P90)), ranged(waiting, places(days.P90)), ranged(site.Recovered, 0), ranged(site.Percent, 0),
 		percent(site.ChanceReached), percent(site.ChanceComplete))
 }
+
+// fact is a figure of the headline, with all its digits for programs.
+type fact struct{ Label, Value, Exact, Note string }

@@ -129,19 +129,6 @@ func TestNoCellOfATableIsRun(t *testing.T) {
 	}
 }
 
-func TestNumbersBelowZeroStayNumbers(t *testing.T) {
-	s := &sheet{fields: []field{{key: "n"}, {key: "text"}}}
-	s.add(-12.5, "-12.5")
-	s.add(-1e-9, "-12.5 d")
-	var text bytes.Buffer
-	if err := s.csv(&text); err != nil {
-		t.Fatal(err)
-	}
-	if got, want := text.String(), "n,text\n-12.5,-12.5\n-1e-09,'-12.5 d\n"; got != want {
-		t.Errorf("written as %q, want %q", got, want)
-	}
-}
-
 func TestADiaryKeepsItsNamesGuarded(t *testing.T) {
 	d := &logbook.Diary{Entries: []logbook.Entry{{From: time.Date(2031, 5, 1, 0, 0, 0, 0, time.UTC), To: time.Date(2031, 5, 1, 1, 0, 0, 0, time.UTC),
 		Kind: activity.Kind(0), Place: logbook.Place{Site: "=1+1", Hole: "-A"}, Note: "+\x1b[2J"}}}
@@ -196,12 +183,5 @@ func TestAWorkbookNamesTheProgramAndRunsNothing(t *testing.T) {
 	}
 	if props, err := book.GetDocProps(); err != nil || props.Creator != "coredays" {
 		t.Errorf("the author is %+v, %v", props, err)
-	}
-}
-
-func TestTheDictionaryTellsOfGuardedTexts(t *testing.T) {
-	first := dictionary(nil, ".csv").rows[0]
-	if text := first[3].(string); !strings.Contains(text, "apostrophe") || !strings.Contains(text, "U+FFFD") {
-		t.Errorf("the dictionary begins with %v", first)
 	}
 }

@@ -15,20 +15,20 @@ var summaries = map[string]func() *logbook.Summary{
 	"ordinary": ordinary, "single": single, "alternate_never_reached": neverReachedAlternate, "long_names": longNames,
 }
 
-func text(t *testing.T, s *logbook.Summary) string {
+func textOf(t *testing.T, s *logbook.Summary) string {
 	t.Helper()
 	return printed(t, func(w io.Writer) error { return Text(w, s) })
 }
 
 func TestTextIsThatOfTheGoldenFiles(t *testing.T) {
 	for name, summary := range summaries {
-		matchGolden(t, name+".txt", text(t, summary()))
+		matchGolden(t, name+".txt", textOf(t, summary()))
 	}
 }
 
 func TestNoLineIsWiderThanThePage(t *testing.T) {
 	for name, summary := range summaries {
-		for line := range strings.Lines(text(t, summary())) {
+		for line := range strings.Lines(textOf(t, summary())) {
 			line = strings.TrimSuffix(line, "\n")
 			if utf8.RuneCountInString(line) > pageWidth || displayed(line) > pageWidth {
 				t.Errorf("%s: %d columns: %q", name, displayed(line), line)
@@ -41,7 +41,7 @@ func TestNoLineIsWiderThanThePage(t *testing.T) {
 }
 
 func TestLongNamesArePrintedWhole(t *testing.T) {
-	unbroken := strings.NewReplacer(" ", "", "\n", "").Replace(text(t, longNames()))
+	unbroken := strings.NewReplacer(" ", "", "\n", "").Replace(textOf(t, longNames()))
 	for _, name := range []string{strings.Repeat("very-long-folder/", 8) + "ternsoftheridge.yaml", strings.Repeat("x", 250)} {
 		if !strings.Contains(unbroken, name) {
 			t.Errorf("%q is not there", name)
@@ -58,7 +58,7 @@ func TestLongNamesArePrintedWhole(t *testing.T) {
 }
 
 func TestTerminalEscapesInNamesAreHarmless(t *testing.T) {
-	if got := text(t, longNames()); strings.ContainsAny(got, "\x1b\r\t") {
+	if got := textOf(t, longNames()); strings.ContainsAny(got, "\x1b\r\t") {
 		t.Errorf("control characters in %q", got)
 	}
 }
@@ -103,7 +103,7 @@ func poisoned() *logbook.Summary {
 
 func TestWhatIsNoNumberIsNeverPrinted(t *testing.T) {
 	for _, s := range []*logbook.Summary{poisoned(), {}, {Replications: 3, Sites: []logbook.Site{{}}}} {
-		got := text(t, s)
+		got := textOf(t, s)
 		for _, word := range []string{"NaN", "Inf", "inf", "%!", "-0 ", "-0.0"} {
 			if strings.Contains(got, word) {
 				t.Errorf("%q in\n%s", word, got)
@@ -113,7 +113,7 @@ func TestWhatIsNoNumberIsNeverPrinted(t *testing.T) {
 }
 
 func TestSingleReplicationHasNoSpread(t *testing.T) {
-	got := text(t, single())
+	got := textOf(t, single())
 	for _, word := range []string{"P10", "P90", "±", "of 100"} {
 		if strings.Contains(got, word) {
 			t.Errorf("%q in\n%s", word, got)
@@ -123,15 +123,15 @@ func TestSingleReplicationHasNoSpread(t *testing.T) {
 
 func TestSimulationErrorIsToldWhereItIsWide(t *testing.T) {
 	s := ordinary() // 41.6 d, half width 0.63 d: more than 1 in 100
-	if got := text(t, s); !strings.Contains(got, "P50 41.6 d (±0.6 d simulation error)") {
+	if got := textOf(t, s); !strings.Contains(got, "P50 41.6 d (±0.6 d simulation error)") {
 		t.Errorf("no simulation error in\n%s", got)
 	}
 	s.Needed.Total.P50CI = [2]float64{41.4 * testDay, 41.8 * testDay}
-	if got := text(t, s); strings.Contains(got, "simulation error") {
+	if got := textOf(t, s); strings.Contains(got, "simulation error") {
 		t.Errorf("simulation error of 0.2 d told of 41.6 d in\n%s", got)
 	}
 	s.Needed.Total.P50CI = [2]float64{}
-	if got := text(t, s); strings.Contains(got, "simulation error") {
+	if got := textOf(t, s); strings.Contains(got, "simulation error") {
 		t.Errorf("simulation error told without an interval in\n%s", got)
 	}
 }

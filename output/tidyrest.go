@@ -74,7 +74,7 @@ func checkSheet(found []check.Finding) *sheet {
 		{"where", "where", ofWords, "file and line of what is at fault"}, {"cure", "cure", ofWords, "what could be done"}}}
 	for _, v := range []check.Verdict{check.Stop, check.Caution, check.Pass} {
 		for _, f := range check.Of(found, v) {
-			t.add(v.String(), f.Site, f.Hole, f.What, f.Value, f.Limit, f.Unit, f.Source, float64(chanceOf(f)), f.Where, f.Cure)
+			t.add(v.String(), f.Site, f.Hole, f.What, f.Value, f.Limit, f.Unit, f.Source, orNone(f.Chance), f.Where, f.Cure)
 		}
 	}
 	return t

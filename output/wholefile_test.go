@@ -29,6 +29,8 @@ func holds(t *testing.T, path, want string) {
 	}
 }
 
+var errFull = errors.New("no space left")
+
 func TestFileIsWritten(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "answer.json")
 	if err := WriteFile(t.Context(), path, saying("first")); err != nil {
@@ -48,9 +50,9 @@ func TestOldFileStaysWhenTheWriterFails(t *testing.T) {
 	}
 	err := WriteFile(t.Context(), path, func(w io.Writer) error {
 		io.WriteString(w, strings.Repeat("half", 10_000)) // more than any buffer
-		return errBroken
+		return errFull
 	})
-	if !errors.Is(err, errBroken) || !strings.Contains(err.Error(), path) {
+	if !errors.Is(err, errFull) || !strings.Contains(err.Error(), path) {
 		t.Errorf("error is %v", err)
 	}
 	holds(t, path, "old")
