@@ -46,8 +46,8 @@ func (s *sheet) csv(w io.Writer) error {
 	for row := range s.all() {
 		for i, cell := range row {
 			record[i] = exact(cell)
-			if words, is := cell.(string); is {
-				record[i] = cellText(words)
+			if cellWords, is := cell.(string); is {
+				record[i] = cellText(cellWords)
 			}
 		}
 		if err := out.Write(record); err != nil {

@@ -46,8 +46,8 @@ out.textContent = JSON.stringify({
 document.body.append(out);
 });</script>`
 
-// page is what the probe found.
-type page struct {
+// openedPage is what the probe found.
+type openedPage struct {
 	Headings      []string
 	Facts         [][2]string
 	Done          []string
@@ -74,7 +74,7 @@ func chromium(t *testing.T) string {
 }
 
 // opened opens a file in a window of a width, cut off from every network, and returns what the probe found.
-func opened(t *testing.T, browser, file string, width int) (found page) {
+func opened(t *testing.T, browser, file string, width int) (found openedPage) {
 	t.Helper()
 	// A proxy where nobody listens: whatever the page asks for fails.
 	cmd := exec.CommandContext(t.Context(), browser, "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",

@@ -61,7 +61,7 @@ With several scenarios it compares them. With one, or with the built-in demonstr
 	c.chosen.addFlags(cmd)
 	c.runs.addFlags(cmd)
 	cmd.Flags().BoolVar(&c.orders, "orders", false, "look for the best order of the sites")
-	cmd.Flags().Var((*words)(&c.departures), "departures", "sail on each of these `dates`, such as 2027-01-14,2027-02-01 or 2027-01-14..2027-06-14/14d")
+	cmd.Flags().Var((*freeText)(&c.departures), "departures", "sail on each of these `dates`, such as 2027-01-14,2027-02-01 or 2027-01-14..2027-06-14/14d")
 	cmd.Flags().BoolVar(&c.drop, "drop", false, "tell what each part of the programme costs and yields")
 	cmd.Flags().Var(outFile(&c.tracks, asMap...), "geojson", "write the tracks as a map to `FILE` too (GeoJSON)")
 	cmd.Flags().Var(outFile(&c.page, asPage...), "report", "write the comparison as one web page to `FILE.html` too: charts and tables, to read offline or to print")

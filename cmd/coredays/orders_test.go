@@ -13,14 +13,14 @@ func TestAnInterruptedSearchForAnOrderIsToldOnThePage(t *testing.T) {
 		ctx.left.Store(left)
 		file := t.TempDir() + "/r.html"
 		code, _, _ := called(ctx, "simulate", "--replications", "20", "--workers", "1", "--orders", "--report", file)
-		page, err := os.ReadFile(file)
+		html, err := os.ReadFile(file)
 		if err != nil {
 			t.Fatal(err)
 		}
-		if code != exitInterrupted || !strings.Contains(string(page), "Stopped before any alternative was sailed") {
+		if code != exitInterrupted || !strings.Contains(string(html), "Stopped before any alternative was sailed") {
 			t.Errorf("%s: exit %d", name, code)
 		}
-		if whole := strings.Contains(string(page), "No replication finished"); whole != (left == 0) {
+		if whole := strings.Contains(string(html), "No replication finished"); whole != (left == 0) {
 			t.Errorf("%s: the simulation itself has no answer: %v", name, whole)
 		}
 	}
@@ -32,8 +32,8 @@ func TestAnInterruptedComparisonHasAPage(t *testing.T) {
 	for _, question := range [][]string{{"--orders"}, {"--drop"}, {"--departures", "2027-01-14,2027-02-14"}} {
 		file := t.TempDir() + "/r.html"
 		code, _, _ := called(ctx, append([]string{"compare", "--report", file}, question...)...)
-		page, err := os.ReadFile(file)
-		if err != nil || code != exitInterrupted || !strings.Contains(string(page), "so there is no answer") {
+		html, err := os.ReadFile(file)
+		if err != nil || code != exitInterrupted || !strings.Contains(string(html), "so there is no answer") {
 			t.Errorf("%v: exit %d: %v", question, code, err)
 		}
 	}

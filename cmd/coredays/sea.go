@@ -48,7 +48,7 @@ in deep water.`,
 		},
 	}
 	s.chosen.addFlags(cmd)
-	cmd.Flags().Var((*words)(&s.site), "site", "only the site of this `name`")
+	cmd.Flags().Var((*freeText)(&s.site), "site", "only the site of this `name`")
 	cmd.Flags().IntVar(&s.years, "years", 0, "how many years of sea to make; 100 without it, 400 beside a record, whose hours are made 20 times at least")
 	cmd.Flags().Uint64Var(&s.seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
 	s.answer.addFlags(cmd)

@@ -21,7 +21,7 @@ type shard struct {
 }
 
 func (s *shard) addFlags(cmd *cobra.Command) {
-	cmd.Flags().Var((*words)(&s.which), "shard", "sail only one of several equal shares of the replications, such as `3/16`, into --part; \"coredays merge\" puts them together")
+	cmd.Flags().Var((*freeText)(&s.which), "shard", "sail only one of several equal shares of the replications, such as `3/16`, into --part; \"coredays merge\" puts them together")
 	cmd.Flags().Var(outFile(&s.part), "part", "with --shard: the `FILE` that the share goes to")
 }
 
