@@ -19,7 +19,7 @@ func tableHTML(s *sheet) template.HTML {
 	for r := range s.rows {
 		b.WriteString("<tr>")
 		for c := range s.fields {
-			b.WriteString(s.cellHTML(r, c))
+			b.WriteString(cellHTML(s, r, c))
 		}
 		b.WriteString("</tr>\n")
 	}
@@ -35,7 +35,7 @@ func numeric(k kind) string {
 }
 
 // cellHTML is one cell; a row is headed by its first column.
-func (s *sheet) cellHTML(row, column int) string {
+func cellHTML(s *sheet, row, column int) string {
 	text := html.EscapeString(s.shown(row, column))
 	if x, is := s.rows[row][column].(float64); is && defined(x) {
 		text = `<data value="` + exact(x) + `">` + text + "</data>"
