@@ -54,7 +54,7 @@ func alternativesViewOf(c *logbook.Comparison) (*alternativesView, error) {
 
 // remarked tells beside each alternative what else there is to say of it.
 func remarked(c *logbook.Comparison, t *sheet) *sheet {
-	t.fields = append(t.fields, field{"remarks", "remarks", ofWords, ""})
+	t.fields = append(t.fields, field{key: "remarks", heading: "remarks", kind: ofWords})
 	for n, i := range byMerit(c) {
 		var remarks []string
 		if i == c.Planned {

@@ -109,7 +109,7 @@ func comparisonSub(c *logbook.Comparison) string {
 
 // comparedSheet tells what was compared and how to repeat it.
 func comparedSheet(c *logbook.Comparison, program string) *sheet {
-	t := &sheet{name: "compared", title: "What was compared", fields: []field{{"what", "what", ofWords, ""}, {"value", "value", ofWords, ""}}}
+	t := &sheet{name: "compared", title: "What was compared", fields: []field{{key: "what", heading: "what", kind: ofWords}, {key: "value", heading: "value", kind: ofWords}}}
 	t.add("scenario", c.Title)
 	t.add("invented demonstration", yesNo(c.Invented))
 	t.add("ship", c.Ship)

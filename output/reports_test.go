@@ -31,7 +31,7 @@ func reportOn(s *logbook.Summary) *Report {
 		}
 	}
 	return &Report{Summary: s, Plan: &plan.Plan{Title: s.Scenario, From: plan.Port{Name: "Leith"}, To: plan.Port{Name: "Leith"}},
-		Passages: []Passage{{"Leith", "TR-01", 1.2e6}}, Program: "coredays test",
+		Passages: []Passage{{From: "Leith", To: "TR-01", Distance: 1.2e6}}, Program: "coredays test",
 		Found: []check.Finding{{Site: "TR-01", What: "string reaches the target", Value: 3800, Limit: 8000, Unit: "m", Source: "hand"},
 			{What: "days for all", Verdict: check.Caution, Value: 41, Limit: 40, Unit: "d", Source: "<hand>"}},
 		Basis:        []basis.Entry{{Group: "Rates", Name: "tripping", Low: 18, Mid: 21, High: 24, Unit: "stands/h", Varies: "run", From: basis.OfShip, Source: "from memory", Memory: true, Influence: logbook.Influence{Share: math.NaN()}}},
