@@ -1,4 +1,4 @@
-package output
+package output_test
 
 import (
 	"encoding/json"
@@ -6,19 +6,26 @@ import (
 	"testing"
 
 	"coredays/model/logbook"
+	jsonout "coredays/output/json"
+	"coredays/output/outputtest"
+	"coredays/output/text"
 )
 
 func TestBasisIsPrintedByGroup(t *testing.T) {
-	matchGolden(t, "basis.txt", printed(t, func(w io.Writer) error { return Basis(w, somePlan(), someEntries(), nil) }))
+	matchGolden(t, "basis.txt", printed(t, func(w io.Writer) error { return text.Basis(w, outputtest.SomePlan(), outputtest.SomeEntries(), nil) }))
 }
 
 // A number whose share may be chance is not told among those that matter.
 func TestBasisBeginsWithWhatMattersAfterASimulation(t *testing.T) {
-	matchGolden(t, "basis_weighed.txt", printed(t, func(w io.Writer) error { return Basis(w, somePlan(), someEntries(), someSimulation()) }))
+	matchGolden(t, "basis_weighed.txt", printed(t, func(w io.Writer) error {
+		return text.Basis(w, outputtest.SomePlan(), outputtest.SomeEntries(), outputtest.SomeSimulation())
+	}))
 }
 
 func TestBasisJSONHasNullWhereThereIsNoShare(t *testing.T) {
-	text := printed(t, func(w io.Writer) error { return BasisJSON(w, somePlan(), someEntries(), someSimulation()) })
+	text := printed(t, func(w io.Writer) error {
+		return jsonout.Basis(w, outputtest.SomePlan(), outputtest.SomeEntries(), outputtest.SomeSimulation())
+	})
 	var got struct {
 		Schema       string
 		Replications int

@@ -1,4 +1,4 @@
-package output
+package output_test
 
 import (
 	"encoding/json"
@@ -10,12 +10,16 @@ import (
 
 	"coredays/model/check"
 	"coredays/model/plan"
+	jsonout "coredays/output/json"
+	"coredays/output/outputtest"
+	"coredays/output/text"
+	"coredays/output/words"
 
 	"github.com/google/go-cmp/cmp"
 )
 
 func TestCheckIsPrintedWithStopsFirst(t *testing.T) {
-	matchGolden(t, "check.txt", printed(t, func(w io.Writer) error { return Check(w, somePlan(), someFindings()) }))
+	matchGolden(t, "check.txt", printed(t, func(w io.Writer) error { return text.Check(w, outputtest.SomePlan(), outputtest.SomeFindings()) }))
 }
 
 // passedAt is a finding that passed at a site or hole.
@@ -46,8 +50,8 @@ func TestPassesThatAreAlikeAreToldOnceWithTheClosestToItsLimit(t *testing.T) {
 		"2 sites//heave/4.9", "2 holes//tools can follow one another/", "//collars on board/30", "//collars on board/30", "S1/C/weight on bit for chalk/8",
 	}
 	var got []string
-	for _, f := range together(found) {
-		got = append(got, strings.Join([]string{f.Site, f.Hole, f.What, figure(f.Value)}, "/"))
+	for _, f := range text.Together(found) {
+		got = append(got, strings.Join([]string{f.Site, f.Hole, f.What, words.Figure(f.Value)}, "/"))
 	}
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Errorf("(-want +got)\n%s", diff)
@@ -55,13 +59,13 @@ func TestPassesThatAreAlikeAreToldOnceWithTheClosestToItsLimit(t *testing.T) {
 }
 
 func TestCheckStaysOnThePage(t *testing.T) {
-	long := someFindings()
+	long := outputtest.SomeFindings()
 	for i := range long {
 		long[i].Site, long[i].Hole, long[i].What = strings.Repeat("S", 60), strings.Repeat("H", 60), strings.Repeat("word ", 40)
 	}
-	printout := printed(t, func(w io.Writer) error { return Check(w, somePlan(), long) })
+	printout := printed(t, func(w io.Writer) error { return text.Check(w, outputtest.SomePlan(), long) })
 	for line := range strings.Lines(printout) {
-		if n := displayed(strings.TrimSuffix(line, "\n")); n > pageWidth {
+		if n := words.Displayed(strings.TrimSuffix(line, "\n")); n > text.PageWidth {
 			t.Errorf("%d columns: %s", n, line)
 		}
 	}
@@ -69,13 +73,13 @@ func TestCheckStaysOnThePage(t *testing.T) {
 
 func TestEachStopIsToldOnALineWithItsFigures(t *testing.T) {
 	want := []string{"■ site SB-01: hole B: target within the approved depth (380 mbsf, limit 350 mbsf)"}
-	if got := Stops(someFindings()); !slices.Equal(got, want) {
+	if got := text.Stops(outputtest.SomeFindings()); !slices.Equal(got, want) {
 		t.Errorf("%q, want %q", got, want)
 	}
 }
 
 func TestCheckJSONKeepsItsPromise(t *testing.T) {
-	text := printed(t, func(w io.Writer) error { return CheckJSON(w, somePlan(), someFindings()) })
+	text := printed(t, func(w io.Writer) error { return jsonout.Check(w, outputtest.SomePlan(), outputtest.SomeFindings()) })
 	var got struct {
 		Schema, Scenario, Verdict string
 		Items                     []map[string]any
@@ -98,7 +102,7 @@ func TestCheckJSONKeepsItsPromise(t *testing.T) {
 }
 
 func TestGasAndHydrogenSulphideAreNeverLeftOut(t *testing.T) {
-	text := printed(t, func(w io.Writer) error { return Check(w, &plan.Plan{}, nil) })
+	text := printed(t, func(w io.Writer) error { return text.Check(w, &plan.Plan{}, nil) })
 	for _, word := range []string{"Gas is monitored", "H2S", "severed", "Marine mammals", "not a clearance", "ice"} {
 		if !strings.Contains(text, word) {
 			t.Errorf("nothing of %q", word)

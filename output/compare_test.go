@@ -1,7 +1,11 @@
-package output
+package output_test
 
 import (
 	"coredays/model/logbook"
+	jsonout "coredays/output/json"
+	"coredays/output/outputtest"
+	"coredays/output/text"
+	"coredays/output/words"
 	"encoding/json"
 	"io"
 	"strings"
@@ -13,19 +17,19 @@ import (
 )
 
 func TestComparisonsArePrintedAsBefore(t *testing.T) {
-	for name, c := range comparisons {
-		matchGolden(t, "compare_"+name+".txt", printed(t, func(w io.Writer) error { return Comparison(w, c()) }))
+	for name, c := range outputtest.Comparisons {
+		matchGolden(t, "compare_"+name+".txt", printed(t, func(w io.Writer) error { return text.Comparison(w, c()) }))
 	}
 }
 
 func TestComparisonsFitThePage(t *testing.T) {
-	for name, make := range comparisons {
+	for name, make := range outputtest.Comparisons {
 		c := make()
 		for i := range c.Alternatives {
 			c.Alternatives[i].Name = strings.Repeat("a-long-name/", 6) + c.Alternatives[i].Name
 		}
-		for line := range strings.Lines(printed(t, func(w io.Writer) error { return Comparison(w, c) })) {
-			if width := displayed(strings.TrimRight(line, "\n")); width > pageWidth {
+		for line := range strings.Lines(printed(t, func(w io.Writer) error { return text.Comparison(w, c) })) {
+			if width := words.Displayed(strings.TrimRight(line, "\n")); width > text.PageWidth {
 				t.Errorf("%s: %d columns: %s", name, width, line)
 			}
 		}
@@ -33,7 +37,7 @@ func TestComparisonsFitThePage(t *testing.T) {
 }
 
 func TestComparisonJSONHasThePromisedKeys(t *testing.T) {
-	text := printed(t, func(w io.Writer) error { return ComparisonJSON(w, twoPlans()) })
+	text := printed(t, func(w io.Writer) error { return jsonout.Comparison(w, outputtest.TwoPlans()) })
 	var got map[string]any
 	if err := json.Unmarshal([]byte(text), &got); err != nil {
 		t.Fatal(err)
@@ -49,8 +53,8 @@ func TestComparisonJSONHasThePromisedKeys(t *testing.T) {
 }
 
 func TestEveryComparisonIsValidJSON(t *testing.T) {
-	for name, c := range comparisons {
-		text := printed(t, func(w io.Writer) error { return ComparisonJSON(w, c()) })
+	for name, c := range outputtest.Comparisons {
+		text := printed(t, func(w io.Writer) error { return jsonout.Comparison(w, c()) })
 		if !json.Valid([]byte(text)) || strings.Contains(text, "NaN") || strings.Contains(text, "Inf") {
 			t.Errorf("%s: %s", name, text)
 		}
@@ -58,7 +62,7 @@ func TestEveryComparisonIsValidJSON(t *testing.T) {
 }
 
 func TestTracksAreCutAtTheDateLine(t *testing.T) {
-	text := printed(t, func(w io.Writer) error { return TracksGeoJSON(w, threeOrders()) })
+	text := printed(t, func(w io.Writer) error { return jsonout.Tracks(w, outputtest.ThreeOrders()) })
 	collection, err := geojson.UnmarshalFeatureCollection([]byte(text))
 	if err != nil {
 		t.Fatal(err)
@@ -83,28 +87,28 @@ func TestTracksAreCutAtTheDateLine(t *testing.T) {
 }
 
 func TestDateIsThatOfTheDayInUTC(t *testing.T) {
-	if got := Date(time.Date(2027, 1, 14, 23, 0, 0, 0, time.FixedZone("", -2*3600))); got != "15 Jan 2027" {
+	if got := words.Date(time.Date(2027, 1, 14, 23, 0, 0, 0, time.FixedZone("", -2*3600))); got != "15 Jan 2027" {
 		t.Error(got)
 	}
 }
 
 func TestTheCheapestHoleThatSavesHalfADayIsNamed(t *testing.T) {
-	c := fourCuts()
+	c := outputtest.FourCuts()
 	small, dear := c.Cuts[2], c.Cuts[2]
 	small.Also, dear.Also = nil, nil
-	small.What, small.Saves, small.Metres.Mean = "small", spd(400, 0.4, 0.3, 0.4, 0.5, 0.1), 1
+	small.What, small.Saves, small.Metres.Mean = "small", outputtest.SpreadInDays(400, 0.4, 0.3, 0.4, 0.5, 0.1), 1
 	dear.What, dear.Metres.Mean = "dear", 900
 	c.Cuts = append(c.Cuts, dear, small)
-	sentence := strings.Join(cheapestSentence(c), "")
+	sentence := strings.Join(text.CheapestSentence(c), "")
 	if !strings.Contains(sentence, "TR-01 A (and C, which depends on it) costs the least") || !strings.Contains(sentence, "saves 2.9 d and costs 261 m of core") {
 		t.Error(sentence)
 	}
 	c.Cuts = []logbook.Cut{small}
-	if sentence := strings.Join(cheapestSentence(c), ""); sentence != "No hole by itself saves half a day." {
+	if sentence := strings.Join(text.CheapestSentence(c), ""); sentence != "No hole by itself saves half a day." {
 		t.Error(sentence)
 	}
 	c.Cuts = nil
-	if sentence := cheapestSentence(c); sentence != nil {
+	if sentence := text.CheapestSentence(c); sentence != nil {
 		t.Error(sentence)
 	}
 }

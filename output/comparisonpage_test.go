@@ -1,4 +1,4 @@
-package output
+package output_test
 
 import (
 	"encoding/json"
@@ -11,21 +11,27 @@ import (
 	"testing"
 
 	"coredays/model/logbook"
+	"coredays/output/chart"
+	jsonout "coredays/output/json"
+	"coredays/output/outputtest"
+	"coredays/output/page"
+	"coredays/output/text"
+	"coredays/output/words"
 )
 
 // pageOf is the page on a comparison.
 func pageOf(t *testing.T, c *logbook.Comparison) string {
 	t.Helper()
-	return printed(t, func(w io.Writer) error { return ComparisonHTML(w, c, "coredays test") })
+	return printed(t, func(w io.Writer) error { return page.Comparison(w, c, "coredays test") })
 }
 
 func TestEveryComparisonHasAPageThatFetchesNothing(t *testing.T) {
-	all := map[string]func() *logbook.Comparison{"many dates": manyDates, "one order": func() *logbook.Comparison {
-		c := threeOrders()
+	all := map[string]func() *logbook.Comparison{"many dates": outputtest.ManyDates, "one order": func() *logbook.Comparison {
+		c := outputtest.ThreeOrders()
 		c.Alternatives, c.Best, c.Reference, c.Planned = c.Alternatives[:1], 0, 0, 0
 		return c
 	}}
-	for name, c := range comparisons {
+	for name, c := range outputtest.Comparisons {
 		all[name] = c
 	}
 	for name, c := range all {
@@ -47,13 +53,13 @@ func TestEveryComparisonHasAPageThatFetchesNothing(t *testing.T) {
 }
 
 func TestThePageSaysWhatTheTextSays(t *testing.T) {
-	for name, c := range map[string]*logbook.Comparison{"plans": twoPlans(), "orders": threeOrders()} {
+	for name, c := range map[string]*logbook.Comparison{"plans": outputtest.TwoPlans(), "orders": outputtest.ThreeOrders()} {
 		page := html.UnescapeString(pageOf(t, c))
-		lines := append(append(firstLines(c), standingLines(c)...), madeOf(c)...)
+		lines := append(append(text.FirstLines(c), text.StandingLines(c)...), text.MadeOf(c)...)
 		if c.Search != nil {
-			lines = append(append(lines, searchLines(c)...), whyLines(&c.Alternatives[c.Best], &c.Alternatives[c.Reference])...)
+			lines = append(append(lines, text.SearchLines(c)...), text.WhyLines(&c.Alternatives[c.Best], &c.Alternatives[c.Reference])...)
 		}
-		for _, line := range append(lines, compareCall(c)) {
+		for _, line := range append(lines, text.CompareCall(c)) {
 			if !strings.Contains(page, line) {
 				t.Errorf("%s: the page does not say %q", name, line)
 			}
@@ -62,7 +68,7 @@ func TestThePageSaysWhatTheTextSays(t *testing.T) {
 }
 
 func TestAPageOfAStoppedComparisonHasNoFigures(t *testing.T) {
-	page := pageOf(t, comparisons["stopped"]())
+	page := pageOf(t, outputtest.Comparisons["stopped"]())
 	if !strings.Contains(page, "so there is no answer") || strings.Contains(page, "<svg") || strings.Contains(page, "<dd>") {
 		t.Errorf("%.900s", page)
 	}
@@ -71,7 +77,7 @@ func TestAPageOfAStoppedComparisonHasNoFigures(t *testing.T) {
 // jsonOf is the JSON of a comparison, its alternatives by name.
 func jsonOf(t *testing.T, c *logbook.Comparison) (whole map[string]any, byName map[string]any) {
 	t.Helper()
-	text := printed(t, func(w io.Writer) error { return ComparisonJSON(w, c) })
+	text := printed(t, func(w io.Writer) error { return jsonout.Comparison(w, c) })
 	if err := json.Unmarshal([]byte(text), &whole); err != nil {
 		t.Fatal(err)
 	}
@@ -86,7 +92,7 @@ func jsonOf(t *testing.T, c *logbook.Comparison) (whole map[string]any, byName m
 func sameFigure(t *testing.T, what, shown string, want any) {
 	t.Helper()
 	if want == nil {
-		if shown != absent {
+		if shown != words.Absent {
 			t.Errorf("%s: %q on the page, nothing in the JSON", what, shown)
 		}
 		return
@@ -98,7 +104,7 @@ func sameFigure(t *testing.T, what, shown string, want any) {
 }
 
 func TestPageAndJSONOfAComparisonHoldTheSameFigures(t *testing.T) {
-	for name, c := range map[string]*logbook.Comparison{"plans": twoPlans(), "orders": threeOrders(), "dates": manyDates()} {
+	for name, c := range map[string]*logbook.Comparison{"plans": outputtest.TwoPlans(), "orders": outputtest.ThreeOrders(), "dates": outputtest.ManyDates()} {
 		whole, byName := jsonOf(t, c)
 		rows := tablesOf(pageOf(t, c))["alternatives"]
 		if len(rows) != 2*len(c.Alternatives) { // behind the chart and for itself
@@ -126,7 +132,7 @@ func TestPageAndJSONOfAComparisonHoldTheSameFigures(t *testing.T) {
 }
 
 func TestPageAndJSONHoldTheSameDifferences(t *testing.T) {
-	c := twoPlans()
+	c := outputtest.TwoPlans()
 	whole, _ := jsonOf(t, c)
 	want := whole["differences"].([]any)[0].(map[string]any) // a less b; on the page the first is taken away
 	row := tablesOf(pageOf(t, c))["differences"][0]
@@ -141,7 +147,7 @@ func TestPageAndJSONHoldTheSameDifferences(t *testing.T) {
 }
 
 func TestPageAndJSONHoldTheSameCutsAndDays(t *testing.T) {
-	c := fourCuts()
+	c := outputtest.FourCuts()
 	whole, _ := jsonOf(t, c)
 	tables := tablesOf(pageOf(t, c))
 	cuts, days := whole["cuts"].([]any), whole["sea_days"].([]any)
@@ -166,7 +172,7 @@ func TestPageAndJSONHoldTheSameCutsAndDays(t *testing.T) {
 }
 
 func TestNamesOfAlternativesAreTextOnThePage(t *testing.T) {
-	c := threeOrders()
+	c := outputtest.ThreeOrders()
 	c.Title, c.Alternatives[0].Name, c.Alternatives[1].Name, c.Alternatives[2].Name = "<script>", `"><b>bold`, "<i>", strings.Repeat("深海の峰", 30)
 	if bad := regexp.MustCompile(`<script|<b>|<i>`).FindString(pageOf(t, c)); bad != "" {
 		t.Errorf("a name became %s of the page", bad)
@@ -175,12 +181,12 @@ func TestNamesOfAlternativesAreTextOnThePage(t *testing.T) {
 
 func TestThePageOfAPlanLeadsWithAnOrderThatIsBetter(t *testing.T) {
 	const lead = "Another order of the sites does better: TR-01, TR-02. With it everything of rank 1 at the primary sites gets done in 90 of 100 expeditions."
-	c := threeOrders()
+	c := outputtest.ThreeOrders()
 	c.Alternatives[0].Alike = false
-	for name, orders := range map[string]*logbook.Comparison{lead: c, "": threeOrders()} { // alike: nothing is said to be better
-		r := reportOn(ordinary())
+	for name, orders := range map[string]*logbook.Comparison{lead: c, "": outputtest.ThreeOrders()} { // alike: nothing is said to be better
+		r := outputtest.ReportOn(outputtest.Ordinary())
 		r.Orders = orders
-		page := printed(t, func(w io.Writer) error { return HTML(w, r) })
+		page := printed(t, func(w io.Writer) error { return page.Report(w, r) })
 		if got := strings.Contains(page, "does better"); got != (name != "") || !strings.Contains(page, name) {
 			t.Errorf("the page says of a better order: %t, want %q", got, name)
 		}
@@ -188,8 +194,8 @@ func TestThePageOfAPlanLeadsWithAnOrderThatIsBetter(t *testing.T) {
 }
 
 func TestTheOrderOfTheScenarioIsMarkedInChartAndTable(t *testing.T) {
-	c := threeOrders() // the first in the list is that of the scenario, and second by merit
-	if svg, _ := alternativesCharts(c)[0].svg(); strings.Count(string(svg), "→") != 1 || !strings.Contains(string(svg), "→ 2. TR-02, TR-01<") {
+	c := outputtest.ThreeOrders() // the first in the list is that of the scenario, and second by merit
+	if svg, _ := chart.AlternativesCharts(c)[0].Svg(); strings.Count(string(svg), "→") != 1 || !strings.Contains(string(svg), "→ 2. TR-02, TR-01<") {
 		t.Error("no arrow at the order of the scenario, or more than one")
 	}
 	for _, row := range tablesOf(pageOf(t, c))["alternatives"][3:] {
@@ -200,12 +206,12 @@ func TestTheOrderOfTheScenarioIsMarkedInChartAndTable(t *testing.T) {
 }
 
 func TestAReportShowsTheOrdersAndItsTablesHaveThem(t *testing.T) {
-	r := reportOn(ordinary())
-	if page := printed(t, func(w io.Writer) error { return HTML(w, r) }); strings.Contains(page, "Order of the sites") {
+	r := outputtest.ReportOn(outputtest.Ordinary())
+	if page := printed(t, func(w io.Writer) error { return page.Report(w, r) }); strings.Contains(page, "Order of the sites") {
 		t.Error("nobody looked for an order")
 	}
-	r.Orders = threeOrders()
-	page := printed(t, func(w io.Writer) error { return HTML(w, r) })
+	r.Orders = outputtest.ThreeOrders()
+	page := printed(t, func(w io.Writer) error { return page.Report(w, r) })
 	for _, part := range []string{`<h2 id="orders">Order of the sites</h2>`, `href="#orders"`, "First: TR-01, TR-02.", "What was searched", "Why not the shortest track", "The order of the scenario is TR-02, TR-01"} {
 		if !strings.Contains(page, part) {
 			t.Errorf("the page does not hold %q", part)
@@ -223,9 +229,9 @@ func TestAReportShowsTheOrdersAndItsTablesHaveThem(t *testing.T) {
 }
 
 func TestAReportTellsOfASearchThatWasStopped(t *testing.T) {
-	r := reportOn(ordinary())
-	r.Orders = comparisons["stopped"]()
-	page := printed(t, func(w io.Writer) error { return HTML(w, r) })
+	r := outputtest.ReportOn(outputtest.Ordinary())
+	r.Orders = outputtest.Comparisons["stopped"]()
+	page := printed(t, func(w io.Writer) error { return page.Report(w, r) })
 	if _, part, _ := strings.Cut(page, `id="orders"`); !strings.Contains(part[:400], "Stopped before any alternative was sailed") {
 		t.Errorf("%.400s", part)
 	}

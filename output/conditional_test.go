@@ -1,4 +1,4 @@
-package output
+package output_test
 
 import (
 	"io"
@@ -7,11 +7,14 @@ import (
 	"testing"
 
 	"coredays/model/logbook"
+	"coredays/output/chart"
+	"coredays/output/outputtest"
+	"coredays/output/page"
 )
 
 // hangingOn has a hole that is drilled in 41 of 100 expeditions, not called for in 27 and dropped in 32.
 func hangingOn() *logbook.Summary {
-	s := ordinary()
+	s := outputtest.Ordinary()
 	s.Sites[0].Holes = append(s.Sites[0].Holes, logbook.Hole{Name: "C", Rank: 3, Conditional: true, ChanceDone: 0.41, ChanceNotCalled: 0.27, ChanceDropped: 0.32})
 	return s
 }
@@ -24,11 +27,11 @@ func TestWhatIsNotCalledForIsToldApartEverywhere(t *testing.T) {
 			t.Errorf("no %q in\n%s", want, printed)
 		}
 	}
-	if strings.Contains(textOf(t, ordinary()), "not called for") {
+	if strings.Contains(textOf(t, outputtest.Ordinary()), "not called for") {
 		t.Error("told where no hole hangs on another")
 	}
 
-	r := reportOn(hangingOn())
+	r := outputtest.ReportOn(hangingOn())
 	h := at(t, tree(t, r.Summary), "sites").([]any)[0].(map[string]any)["holes"].([]any)[2]
 	csvs, book, html := readCSV(t, r)["holes"][2], readBook(t, r)["holes"][2], readPage(t, r)["holes"][2]
 	for key, want := range map[string]string{"chance_done": "0.41", "chance_not_called_for": "0.27", "chance_dropped": "0.32"} {
@@ -39,10 +42,10 @@ func TestWhatIsNotCalledForIsToldApartEverywhere(t *testing.T) {
 			t.Errorf("%s is %q in CSV, %q in the workbook, %q on the page; want %s", key, csvs[key], book[key], html[key], want)
 		}
 	}
-	if c := doneChart(hangingOn()); !strings.Contains(c.key, "not called for") || !strings.Contains(c.desc, "Not called for: 27 %") {
-		t.Errorf("the chart says %q and %q", c.key, c.desc)
+	if c := chart.DoneChart(hangingOn()); !strings.Contains(c.Key, "not called for") || !strings.Contains(c.Desc, "Not called for: 27 %") {
+		t.Errorf("the chart says %q and %q", c.Key, c.Desc)
 	}
-	if err := HTML(io.Discard, r); err != nil {
+	if err := page.Report(io.Discard, r); err != nil {
 		t.Error(err)
 	}
 }

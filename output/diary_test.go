@@ -1,4 +1,4 @@
-package output
+package output_test
 
 import (
 	"encoding/json"
@@ -12,6 +12,9 @@ import (
 	"coredays/model/activity"
 	"coredays/model/logbook"
 	"coredays/model/unit"
+	jsonout "coredays/output/json"
+	"coredays/output/text"
+	"coredays/output/words"
 )
 
 // tern is a diary of a few entries.
@@ -34,17 +37,17 @@ func tern() *logbook.Diary {
 }
 
 func TestDiaryIsThatOfTheGoldenFile(t *testing.T) {
-	got := printed(t, func(w io.Writer) error { return Diary(w, tern()) })
+	got := printed(t, func(w io.Writer) error { return text.Diary(w, tern()) })
 	matchGolden(t, "diary.txt", got)
 	for line := range strings.Lines(got) {
-		if displayed(line) > pageWidth {
-			t.Errorf("%d columns: %q", displayed(line), line)
+		if words.Displayed(line) > text.PageWidth {
+			t.Errorf("%d columns: %q", words.Displayed(line), line)
 		}
 	}
 }
 
 func TestDiaryWithoutEntriesIsPrinted(t *testing.T) {
-	got := printed(t, func(w io.Writer) error { return Diary(w, &logbook.Diary{}) })
+	got := printed(t, func(w io.Writer) error { return text.Diary(w, &logbook.Diary{}) })
 	if !strings.Contains(got, "unnamed scenario") || strings.Contains(got, "Begins") {
 		t.Errorf("got\n%s", got)
 	}
@@ -63,7 +66,7 @@ func TestHoursOfADiaryInJSONAddUp(t *testing.T) {
 			Waves    *float64 `json:"hs_m"`
 		}
 	}
-	raw := printed(t, func(w io.Writer) error { return DiaryJSON(w, tern()) })
+	raw := printed(t, func(w io.Writer) error { return jsonout.Diary(w, tern()) })
 	if err := json.Unmarshal([]byte(raw), &got); err != nil {
 		t.Fatal(err)
 	}
@@ -87,7 +90,7 @@ func TestLongDiaryIsPrintedQuickly(t *testing.T) {
 		d.Entries[len(d.Entries)-1].Note = fmt.Sprintf("core %d, 9.5 m cut, 9.8 m up", len(d.Entries))
 	}
 	start := time.Now()
-	got := printed(t, func(w io.Writer) error { return Diary(w, d) })
+	got := printed(t, func(w io.Writer) error { return text.Diary(w, d) })
 	if waited := time.Since(start); waited > 5*time.Second || strings.Count(got, "\n") < 7000 {
 		t.Errorf("%d lines in %s", strings.Count(got, "\n"), waited)
 	}

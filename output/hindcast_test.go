@@ -1,4 +1,4 @@
-package output
+package output_test
 
 import (
 	"encoding/json"
@@ -9,6 +9,8 @@ import (
 
 	"coredays/model/record"
 	"coredays/model/score"
+	jsonout "coredays/output/json"
+	"coredays/output/text"
 )
 
 // anyHindcast is an invented score with a figure in every place.
@@ -28,11 +30,11 @@ func anyHindcast() *score.Hindcast {
 }
 
 func TestTheScoreOfAHindcastIsPrinted(t *testing.T) {
-	matchGolden(t, "hindcast.txt", printed(t, func(w io.Writer) error { return HindcastText(w, anyHindcast()) }))
+	matchGolden(t, "hindcast.txt", printed(t, func(w io.Writer) error { return text.Hindcast(w, anyHindcast()) }))
 }
 
 func TestTheJSONOfAHindcastKeepsItsPromise(t *testing.T) {
-	matchGolden(t, "hindcast.json", printed(t, func(w io.Writer) error { return HindcastJSON(w, anyHindcast()) }))
+	matchGolden(t, "hindcast.json", printed(t, func(w io.Writer) error { return jsonout.Hindcast(w, anyHindcast()) }))
 }
 
 // One leg alone has no interval and no other legs to compare with: null, never NaN.
@@ -41,7 +43,7 @@ func TestAHindcastOfOneLegHasNullWhereThereIsNoFigure(t *testing.T) {
 	h.Card.Alone, h.Card.Skill = math.NaN(), math.NaN()
 	h.Card.RatioCI = [2]float64{math.NaN(), math.NaN()}
 	h.Cycles, h.Recovery, h.LeftOut = nil, nil, nil
-	text := printed(t, func(w io.Writer) error { return HindcastJSON(w, h) })
+	text := printed(t, func(w io.Writer) error { return jsonout.Hindcast(w, h) })
 	var read map[string]any
 	if err := json.Unmarshal([]byte(text), &read); err != nil {
 		t.Fatal(err)

@@ -1,4 +1,4 @@
-package output
+package output_test
 
 import (
 	"encoding/json"
@@ -9,12 +9,14 @@ import (
 	"testing"
 
 	"coredays/model/logbook"
+	jsonout "coredays/output/json"
+	"coredays/output/outputtest"
 )
 
 // tree is the JSON of a summary as a program meets it.
 func tree(t *testing.T, s *logbook.Summary) map[string]any {
 	t.Helper()
-	text := printed(t, func(w io.Writer) error { return JSON(w, s) })
+	text := printed(t, func(w io.Writer) error { return jsonout.Simulation(w, s) })
 	var got map[string]any
 	if err := json.Unmarshal([]byte(text), &got); err != nil {
 		t.Fatalf("%v in %s", err, text)
@@ -73,7 +75,7 @@ func TestJSONHasThePromisedKeys(t *testing.T) {
 }
 
 func TestJSONIsInDaysMetresAndShares(t *testing.T) {
-	got := tree(t, ordinary())
+	got := tree(t, outputtest.Ordinary())
 	for path, want := range map[string]float64{
 		"days_needed.total.p50": 41.6, "days_needed.total.mean": 42.18, "within_allotted.sea_days": 40, "within_allotted.chance_all": 0.3775,
 		"within_allotted.chance_late": 0.0025, "in_port_before_sailing.p90": 6, "recovery.percent.p50": 90.1, "sites.water_depth_m": 3420,
@@ -94,7 +96,7 @@ func TestJSONIsInDaysMetresAndShares(t *testing.T) {
 }
 
 func TestMeansOfClassesAddUpInJSON(t *testing.T) {
-	s := ordinary() // its classes add up to 42.18 d: 12.1+0.04+9.2+11.7+3.05+4.34+1.75
+	s := outputtest.Ordinary() // its classes add up to 42.18 d: 12.1+0.04+9.2+11.7+3.05+4.34+1.75
 	got := tree(t, s)
 	sum := 0.0
 	for _, class := range at(t, got, "days_needed.by_class").(map[string]any) {
@@ -113,7 +115,7 @@ func TestWhatIsUndefinedIsNullInJSON(t *testing.T) {
 			t.Errorf("%s is %v", path, value)
 		}
 	}
-	one := tree(t, single())
+	one := tree(t, outputtest.Single())
 	for _, key := range []string{"sd", "p10", "p90"} {
 		if value := at(t, one, "days_needed.total."+key); value != nil {
 			t.Errorf("one replication: %s is %v", key, value)
@@ -140,17 +142,17 @@ func TestEmptySummaryHasListsInJSON(t *testing.T) {
 }
 
 func TestJSONKeepsAllDigitsAndTheSameBytes(t *testing.T) {
-	s := ordinary()
+	s := outputtest.Ordinary()
 	s.Allotted.ChanceAll = 1.0 / 3
 	s.Allotted.ChancePrimary = negativeZero
 	s.Seed = math.MaxUint64
-	first := printed(t, func(w io.Writer) error { return JSON(w, s) })
+	first := printed(t, func(w io.Writer) error { return jsonout.Simulation(w, s) })
 	for _, want := range []string{`"chance_all": 0.3333333333333333,`, `"chance_primary": 0,`, `"seed": 18446744073709551615,`} {
 		if !strings.Contains(first, want) {
 			t.Errorf("no %s", want)
 		}
 	}
-	if again := printed(t, func(w io.Writer) error { return JSON(w, s) }); again != first {
+	if again := printed(t, func(w io.Writer) error { return jsonout.Simulation(w, s) }); again != first {
 		t.Error("the same summary gives other bytes")
 	}
 }

@@ -1,6 +1,7 @@
-package output
+package output_test
 
 import (
+	"coredays/output/words"
 	"math"
 	"testing"
 )
@@ -16,7 +17,7 @@ func TestSingleNumbersHaveThreeFigures(t *testing.T) {
 		{-0.25, "-0.25"}, {math.NaN(), "–"}, {math.Inf(1), "–"}, {math.Inf(-1), "–"}, {1e9, "1000000000"},
 	}
 	for _, c := range cases {
-		if got := figures(c.value); got != c.want {
+		if got := words.Figures(c.value); got != c.want {
 			t.Errorf("%g is %q, want %q", c.value, got, c.want)
 		}
 	}
@@ -34,7 +35,7 @@ func TestNumbersOfAColumnHaveTheSameDecimals(t *testing.T) {
 		{math.NaN(), 1, "–"}, {math.Inf(1), 0, "–"},
 	}
 	for _, c := range cases {
-		if got := fixed(c.value, c.places); got != c.want {
+		if got := words.Fixed(c.value, c.places); got != c.want {
 			t.Errorf("%g to %d places is %q, want %q", c.value, c.places, got, c.want)
 		}
 	}
@@ -49,7 +50,7 @@ func TestLargestValueOfAColumnDecidesItsDecimals(t *testing.T) {
 		{[]float64{150, 0.1}, 0}, {nil, 2}, {[]float64{math.NaN(), math.Inf(1), 5}, 1},
 	}
 	for _, c := range cases {
-		if got := places(c.values...); got != c.want {
+		if got := words.Places(c.values...); got != c.want {
 			t.Errorf("%v have %d places, want %d", c.values, got, c.want)
 		}
 	}
@@ -61,7 +62,7 @@ func TestWhatIsOrderedIsRoundedUp(t *testing.T) {
 		want  string
 	}{{2.1, "3"}, {2, "2"}, {2.0000000000004, "2"}, {0.3, "1"}, {0, "0"}, {999.2, "1000"}, {1231, "1240"}, {1230, "1230"}, {10001, "10100"}, {math.NaN(), "–"}}
 	for _, c := range cases {
-		if got := orderable(c.value); got != c.want {
+		if got := words.Orderable(c.value); got != c.want {
 			t.Errorf("%g is ordered as %q, want %q", c.value, got, c.want)
 		}
 	}
@@ -73,7 +74,7 @@ func TestOnlyAllIsHundredPercentAndOnlyNothingIsZero(t *testing.T) {
 		want  string
 	}{{0, "0"}, {0.0001, "<1"}, {0.38, "38"}, {0.3775, "38"}, {0.99, "99"}, {0.9999, ">99"}, {1, "100"}, {-0.03, "-3"}, {negativeZero, "0"}, {math.NaN(), "–"}}
 	for _, c := range cases {
-		if got := percent(c.share); got != c.want {
+		if got := words.Percent(c.share); got != c.want {
 			t.Errorf("%g is %q %%, want %q", c.share, got, c.want)
 		}
 	}
@@ -96,7 +97,7 @@ func TestChancesAreToldInWords(t *testing.T) {
 		{math.NaN(), 400, "It fits in an unknown part of the expeditions."},
 	}
 	for _, c := range cases {
-		if got := happens(c.share, c.replications, "It fits", "It does not fit"); got != c.want {
+		if got := words.Happens(c.share, c.replications, "It fits", "It does not fit"); got != c.want {
 			t.Errorf("%g of %d is %q, want %q", c.share, c.replications, got, c.want)
 		}
 	}

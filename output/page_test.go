@@ -1,4 +1,4 @@
-package output
+package output_test
 
 import (
 	"bytes"
@@ -10,6 +10,10 @@ import (
 	"pgregory.net/rapid"
 
 	"coredays/model/logbook"
+	jsonout "coredays/output/json"
+	"coredays/output/outputtest"
+	"coredays/output/text"
+	"coredays/output/words"
 )
 
 func TestWordsAreWrappedAndOnlyLongOnesCut(t *testing.T) {
@@ -26,7 +30,7 @@ func TestWordsAreWrappedAndOnlyLongOnesCut(t *testing.T) {
 		{"深海の峰", 4, []string{"深海", "の峰"}}, // each of two columns
 	}
 	for _, c := range cases {
-		if got := wrap(c.text, c.width); !slices.Equal(got, c.want) {
+		if got := words.Wrap(c.text, c.width); !slices.Equal(got, c.want) {
 			t.Errorf("%q in %d columns: %q, want %q", c.text, c.width, got, c.want)
 		}
 	}
@@ -36,7 +40,7 @@ func TestWordsAreWrappedAndOnlyLongOnesCut(t *testing.T) {
 func drawSpread(t *rapid.T, largest float64) logbook.Spread {
 	values := rapid.SliceOfN(rapid.Float64Range(0, largest), 3, 3).Draw(t, "quantiles")
 	slices.Sort(values)
-	return sp(rapid.IntRange(0, 100_000).Draw(t, "n"), values[1], values[0], values[1], values[2], largest/100)
+	return outputtest.Spread(rapid.IntRange(0, 100_000).Draw(t, "n"), values[1], values[0], values[1], values[2], largest/100)
 }
 
 // drawSite draws a site with a hole; no programme has 400 days or cores 100 km.
@@ -44,29 +48,29 @@ func drawSite(t *rapid.T) logbook.Site {
 	s := logbook.Site{Name: rapid.String().Draw(t, "name"), Alternate: rapid.Bool().Draw(t, "alternate"),
 		ChanceReached: rapid.Float64Range(0, 1).Draw(t, "reached")}
 	for _, days := range []*logbook.Spread{&s.Days, &s.Waiting, &s.Arrives, &s.Leaves} {
-		*days = drawSpread(t, 400*testDay)
+		*days = drawSpread(t, 400*outputtest.Day)
 	}
 	s.Cored, s.Recovered, s.Percent, s.Coverage = drawSpread(t, 1e5), drawSpread(t, 1e5), drawSpread(t, 150), drawSpread(t, 1)
 	s.Holes = []logbook.Hole{{Name: rapid.String().Draw(t, "hole"), Rank: rapid.IntRange(1, 99).Draw(t, "rank"),
-		Days: drawSpread(t, 400*testDay), Depth: drawSpread(t, 3000), Refusal: drawSpread(t, 1000)}}
+		Days: drawSpread(t, 400*outputtest.Day), Depth: drawSpread(t, 3000), Refusal: drawSpread(t, 1000)}}
 	return s
 }
 
 func TestAnySiteFitsThePage(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		s := ordinary()
+		s := outputtest.Ordinary()
 		s.Sites = append(s.Sites, drawSite(t))
 		s.Replications = rapid.IntRange(0, 100_000).Draw(t, "replications")
 		var printout, values bytes.Buffer
-		if err := Text(&printout, s); err != nil {
+		if err := text.Simulation(&printout, s); err != nil {
 			t.Fatal(err)
 		}
 		for line := range strings.Lines(printout.String()) {
-			if displayed(strings.TrimSuffix(line, "\n")) > pageWidth {
-				t.Fatalf("%d columns: %q", displayed(line), line)
+			if words.Displayed(strings.TrimSuffix(line, "\n")) > text.PageWidth {
+				t.Fatalf("%d columns: %q", words.Displayed(line), line)
 			}
 		}
-		if err := JSON(&values, s); err != nil || !json.Valid(values.Bytes()) {
+		if err := jsonout.Simulation(&values, s); err != nil || !json.Valid(values.Bytes()) {
 			t.Fatalf("%v: %s", err, values.String())
 		}
 	})

@@ -1,4 +1,4 @@
-package output
+package output_test
 
 import (
 	"bytes"
@@ -18,20 +18,26 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"coredays/model/logbook"
+	"coredays/output"
+	"coredays/output/chart"
+	jsonout "coredays/output/json"
+	"coredays/output/outputtest"
+	"coredays/output/page"
+	"coredays/output/sheet"
 )
 
 func TestReportChartsTablesAndWorkbookOfAnySummaryAreWritten(t *testing.T) {
 	none := func() *logbook.Summary { return &logbook.Summary{StoppedEarly: true} }
-	for name, summary := range map[string]func() *logbook.Summary{"ordinary": ordinary, "single": single, "never reached": neverReachedAlternate, "long names": longNames, "none": none} {
-		r := reportOn(summary())
-		html := printed(t, func(w io.Writer) error { return HTML(w, r) })
+	for name, summary := range map[string]func() *logbook.Summary{"ordinary": outputtest.Ordinary, "single": outputtest.Single, "never reached": outputtest.NeverReachedAlternate, "long names": outputtest.LongNames, "none": none} {
+		r := outputtest.ReportOn(summary())
+		html := printed(t, func(w io.Writer) error { return page.Report(w, r) })
 		if bad := regexp.MustCompile(`NaN|Inf|ZgotmplZ|%!`).FindString(html); bad != "" {
 			t.Errorf("%s: the page holds %q", name, bad)
 		}
 		dir := t.TempDir()
-		written := []error{CSV(t.Context(), dir, r), Workbook(t.Context(), io.Discard, r)}
+		written := []error{sheet.CSV(t.Context(), dir, r), sheet.Workbook(t.Context(), io.Discard, r)}
 		if name == "long names" { // pictures take their time
-			written = append(written, Charts(t.Context(), dir, r))
+			written = append(written, chart.Files(t.Context(), dir, r))
 		}
 		for _, err := range written {
 			if err != nil {
@@ -42,12 +48,12 @@ func TestReportChartsTablesAndWorkbookOfAnySummaryAreWritten(t *testing.T) {
 }
 
 func TestEveryChartIsXMLWithTitleAndDescriptionAndTheSameEachTime(t *testing.T) {
-	charts, again := charts(reportOn(longNames())), charts(reportOn(longNames()))
+	charts, again := chart.Of(outputtest.ReportOn(outputtest.LongNames())), chart.Of(outputtest.ReportOn(outputtest.LongNames()))
 	if len(charts) < 7 {
 		t.Fatalf("%d charts", len(charts))
 	}
 	for i, c := range charts {
-		text, err := c.svg()
+		text, err := c.Svg()
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -57,19 +63,19 @@ func TestEveryChartIsXMLWithTitleAndDescriptionAndTheSameEachTime(t *testing.T) 
 			Role  string `xml:"role,attr"`
 		}
 		if err := xml.Unmarshal([]byte(text), &top); err != nil || top.Title == "" || len(top.Desc) < 20 || top.Role != "img" {
-			t.Errorf("%s: %v; title %q, description %q, role %q", c.name, err, top.Title, top.Desc, top.Role)
+			t.Errorf("%s: %v; title %q, description %q, role %q", c.Name, err, top.Title, top.Desc, top.Role)
 		}
-		if other, _ := again[i].svg(); other != text {
-			t.Errorf("%s is drawn another way the second time", c.name)
+		if other, _ := again[i].Svg(); other != text {
+			t.Errorf("%s is drawn another way the second time", c.Name)
 		}
-		if len(c.behind) == 0 || len(c.behind[0].fields) == 0 {
-			t.Errorf("%s has no table behind it", c.name)
+		if len(c.Behind) == 0 || len(c.Behind[0].Fields) == 0 {
+			t.Errorf("%s has no table behind it", c.Name)
 		}
 	}
 }
 
 func TestPageWorkbookCSVAndJSONHoldTheSameFigures(t *testing.T) {
-	r := reportOn(ordinary())
+	r := outputtest.ReportOn(outputtest.Ordinary())
 	csvs, book, html, asJSON := readCSV(t, r), readBook(t, r), readPage(t, r), tree(t, r.Summary)
 	compared := 0
 	same := func(what string, want any, got ...string) {
@@ -118,7 +124,7 @@ func TestPageWorkbookCSVAndJSONHoldTheSameFigures(t *testing.T) {
 		same("consumable", at(t, c, "p90"), csvs["consumables"][i]["p90"], book["consumables"][i]["p90"], html["consumables"][i]["p90"])
 	}
 	same("days of replication 1", 44.5, csvs["replications"][1]["whole.needed"], book["replications"][1]["whole.needed"])
-	facts := regexp.MustCompile(`<dd><data value="([^"]+)"`).FindAllStringSubmatch(printed(t, func(w io.Writer) error { return HTML(w, r) }), -1)
+	facts := regexp.MustCompile(`<dd><data value="([^"]+)"`).FindAllStringSubmatch(printed(t, func(w io.Writer) error { return page.Report(w, r) }), -1)
 	same("headline", total["p50"], facts[0][1])
 	same("headline", at(t, asJSON, "within_allotted.chance_primary"), facts[2][1])
 	if compared < 100 {
@@ -129,10 +135,10 @@ func TestPageWorkbookCSVAndJSONHoldTheSameFigures(t *testing.T) {
 // table is rows by key.
 type table []map[string]string
 
-func readCSV(t *testing.T, r *Report) map[string]table {
+func readCSV(t *testing.T, r *output.Report) map[string]table {
 	t.Helper()
 	dir, all := t.TempDir(), map[string]table{}
-	if err := CSV(t.Context(), dir, r); err != nil {
+	if err := sheet.CSV(t.Context(), dir, r); err != nil {
 		t.Fatal(err)
 	}
 	files, _ := filepath.Glob(dir + "/*.csv")
@@ -158,9 +164,9 @@ func readCSV(t *testing.T, r *Report) map[string]table {
 }
 
 // readBook reads the workbook; its headings are for people, so that keys come from the dictionary.
-func readBook(t *testing.T, r *Report) map[string]table {
+func readBook(t *testing.T, r *output.Report) map[string]table {
 	t.Helper()
-	text := printed(t, func(w io.Writer) error { return Workbook(t.Context(), w, r) })
+	text := printed(t, func(w io.Writer) error { return sheet.Workbook(t.Context(), w, r) })
 	book, err := excelize.OpenReader(strings.NewReader(text))
 	if err != nil {
 		t.Fatal(err)
@@ -190,9 +196,9 @@ func readBook(t *testing.T, r *Report) map[string]table {
 }
 
 // readPage reads the values of the data elements of all tables of the page.
-func readPage(t *testing.T, r *Report) map[string]table {
+func readPage(t *testing.T, r *output.Report) map[string]table {
 	t.Helper()
-	return tablesOf(printed(t, func(w io.Writer) error { return HTML(w, r) }))
+	return tablesOf(printed(t, func(w io.Writer) error { return page.Report(w, r) }))
 }
 
 // tablesOf are the tables of a page.
@@ -218,7 +224,7 @@ func tablesOf(html string) map[string]table {
 }
 
 func TestTheDictionaryTellsEveryColumnOfEveryFile(t *testing.T) {
-	all := readCSV(t, reportOn(ordinary()))
+	all := readCSV(t, outputtest.ReportOn(outputtest.Ordinary()))
 	told := map[string]bool{}
 	for _, row := range all["dictionary"] {
 		told[row["table"]+" "+row["column"]] = row["meaning"] != ""
@@ -233,7 +239,7 @@ func TestTheDictionaryTellsEveryColumnOfEveryFile(t *testing.T) {
 }
 
 func TestNothingOnThePageIsFetchedOrRun(t *testing.T) {
-	html := printed(t, func(w io.Writer) error { return HTML(w, reportOn(longNames())) })
+	html := printed(t, func(w io.Writer) error { return page.Report(w, outputtest.ReportOn(outputtest.LongNames())) })
 	for _, bad := range []string{"<script", "<link", "<img", "@import", "url(", "src=", "xlink:href", "javascript:"} {
 		if strings.Contains(html, bad) {
 			t.Errorf("the page holds %s", bad)
@@ -250,32 +256,32 @@ func TestNothingOnThePageIsFetchedOrRun(t *testing.T) {
 }
 
 func TestNamesFromFilesAreTextOnThePage(t *testing.T) {
-	s := ordinary()
+	s := outputtest.Ordinary()
 	s.Scenario, s.Sites[0].Name, s.Drivers[0].Name = `<script>alert("x")</script>`, `"><b>bold`, "<i>"
-	html := printed(t, func(w io.Writer) error { return HTML(w, reportOn(s)) })
+	html := printed(t, func(w io.Writer) error { return page.Report(w, outputtest.ReportOn(s)) })
 	for _, bad := range []string{"<script", "<b>", "<i>", "<chert>", "<hand>"} {
 		if strings.Contains(html, bad) {
 			t.Errorf("a name became %s of the page", bad)
 		}
 	}
 	var v any
-	if err := json.Unmarshal([]byte(printed(t, func(w io.Writer) error { return JSON(w, s) })), &v); err != nil {
+	if err := json.Unmarshal([]byte(printed(t, func(w io.Writer) error { return jsonout.Simulation(w, s) })), &v); err != nil {
 		t.Error(fmt.Errorf("the JSON of the same names: %w", err))
 	}
 }
 
 func TestDistancesHaveTheirUnit(t *testing.T) {
 	units := map[string]string{}
-	for _, row := range readCSV(t, reportOn(ordinary()))["dictionary"] {
+	for _, row := range readCSV(t, outputtest.ReportOn(outputtest.Ordinary()))["dictionary"] {
 		units[row["column"]] = row["unit"]
 	}
 	if units["distance_nmi"] != "nmi" {
 		t.Errorf("the distance is in %q", units["distance_nmi"])
 	}
 	unit := "no column"
-	for _, f := range alternativesSheet(threeOrders()).fields {
-		if f.key == "track_nmi" {
-			unit = f.kind.unit()
+	for _, f := range sheet.AlternativesSheet(outputtest.ThreeOrders()).Fields {
+		if f.Key == "track_nmi" {
+			unit = f.Kind.Unit()
 		}
 	}
 	if unit != "nmi" {

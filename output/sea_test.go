@@ -1,4 +1,4 @@
-package output
+package output_test
 
 import (
 	"encoding/json"
@@ -7,20 +7,26 @@ import (
 	"testing"
 
 	"coredays/model/sea"
+	jsonout "coredays/output/json"
+	"coredays/output/outputtest"
+	"coredays/output/text"
+	"coredays/output/words"
 )
 
 func TestTheSeaIsPrintedAsInTheGoldenFile(t *testing.T) {
-	got := printed(t, func(w io.Writer) error { return Sea(w, []*sea.Study{oneClimate(t), oneRecord(t)}) })
+	got := printed(t, func(w io.Writer) error {
+		return text.Sea(w, []*sea.Study{outputtest.OneClimate(t), outputtest.OneRecord(t)})
+	})
 	matchGolden(t, "sea.txt", got)
 	for line := range strings.Lines(got) {
-		if displayed(strings.TrimSuffix(line, "\n")) > pageWidth {
+		if words.Displayed(strings.TrimSuffix(line, "\n")) > text.PageWidth {
 			t.Errorf("too wide: %q", line)
 		}
 	}
 }
 
 func TestTheSeaAsJSONKeepsItsPromise(t *testing.T) {
-	climate, record := oneClimate(t), oneRecord(t)
+	climate, record := outputtest.OneClimate(t), outputtest.OneRecord(t)
 	var got struct {
 		Schema, Source, Basis string
 		Months                []map[string]any
@@ -30,11 +36,11 @@ func TestTheSeaAsJSONKeepsItsPromise(t *testing.T) {
 			Thresholds  []map[string]any
 		}
 	}
-	text := printed(t, func(w io.Writer) error { return SeaJSON(w, []*sea.Study{climate, record}) })
+	text := printed(t, func(w io.Writer) error { return jsonout.Sea(w, []*sea.Study{climate, record}) })
 	if err := json.Unmarshal([]byte(text), &got); err != nil {
 		t.Fatal(err)
 	}
-	if got.Schema != seaSchema || got.Source != "invented" || got.Basis != "climate" || len(got.Months) != 12 || len(got.Sites) != 2 || got.Sites[1].Basis != "record" {
+	if got.Schema != jsonout.SeaSchema || got.Source != "invented" || got.Basis != "climate" || len(got.Months) != 12 || len(got.Sites) != 2 || got.Sites[1].Basis != "record" {
 		t.Errorf("%s %s %s, %d months, %d sites", got.Schema, got.Source, got.Basis, len(got.Months), len(got.Sites))
 	}
 	for _, key := range []string{"month", "mean_hs_m", "sd_hs_m"} {

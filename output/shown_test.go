@@ -1,4 +1,4 @@
-package output
+package output_test
 
 import (
 	"archive/zip"
@@ -17,6 +17,12 @@ import (
 
 	"coredays/model/activity"
 	"coredays/model/logbook"
+	"coredays/output"
+	"coredays/output/chart"
+	"coredays/output/outputtest"
+	"coredays/output/page"
+	"coredays/output/sheet"
+	"coredays/output/text"
 )
 
 // hostile is a name that a terminal, a browser or a spreadsheet would obey, in three places; formula begins it.
@@ -25,8 +31,8 @@ func hostile(formula string) string {
 }
 
 // hostileReport is a report whose names from files are hostile.
-func hostileReport(formula string) *Report {
-	r := reportOn(ordinary())
+func hostileReport(formula string) *output.Report {
+	r := outputtest.ReportOn(outputtest.Ordinary())
 	name := hostile(formula)
 	r.Summary.Scenario, r.Summary.Ship, r.Program = name, name, name
 	r.Summary.Warnings = append(r.Summary.Warnings, name)
@@ -58,8 +64,8 @@ func obeyed(text string) string {
 func TestNoControlCharacterComesOutWithANameThatHasOne(t *testing.T) {
 	r := hostileReport("=")
 	for name, write := range map[string]func(io.Writer) error{
-		"page": func(w io.Writer) error { return HTML(w, r) }, "text": func(w io.Writer) error { return Text(w, r.Summary) },
-		"check": func(w io.Writer) error { return Check(w, r.Plan, r.Found) }, "basis": func(w io.Writer) error { return Basis(w, r.Plan, r.Basis, r.Summary) },
+		"page": func(w io.Writer) error { return page.Report(w, r) }, "text": func(w io.Writer) error { return text.Simulation(w, r.Summary) },
+		"check": func(w io.Writer) error { return text.Check(w, r.Plan, r.Found) }, "basis": func(w io.Writer) error { return text.Basis(w, r.Plan, r.Basis, r.Summary) },
 	} {
 		text := printed(t, write)
 		if bad := obeyed(text); bad != "" {
@@ -70,7 +76,7 @@ func TestNoControlCharacterComesOutWithANameThatHasOne(t *testing.T) {
 		}
 	}
 	folder := t.TempDir()
-	if err := Charts(t.Context(), folder, r); err != nil {
+	if err := chart.Files(t.Context(), folder, r); err != nil {
 		t.Fatal(err)
 	}
 	drawings, err := filepath.Glob(filepath.Join(folder, "*.svg"))
@@ -98,7 +104,7 @@ func TestNoCellOfATableIsRun(t *testing.T) {
 	for _, formula := range []string{"=", "+", "-", "@", "\t=", "\r=", " ="} {
 		r, cells, guarded := hostileReport(formula), 0, 0
 		folder := t.TempDir()
-		if err := CSV(t.Context(), folder, r); err != nil {
+		if err := sheet.CSV(t.Context(), folder, r); err != nil {
 			t.Fatal(err)
 		}
 		files, _ := filepath.Glob(filepath.Join(folder, "*.csv"))
@@ -132,14 +138,14 @@ func TestNoCellOfATableIsRun(t *testing.T) {
 func TestADiaryKeepsItsNamesGuarded(t *testing.T) {
 	d := &logbook.Diary{Entries: []logbook.Entry{{From: time.Date(2031, 5, 1, 0, 0, 0, 0, time.UTC), To: time.Date(2031, 5, 1, 1, 0, 0, 0, time.UTC),
 		Kind: activity.Kind(0), Place: logbook.Place{Site: "=1+1", Hole: "-A"}, Note: "+\x1b[2J"}}}
-	got := printed(t, func(w io.Writer) error { return DiaryCSV(w, d) })
+	got := printed(t, func(w io.Writer) error { return sheet.Diary(w, d) })
 	if !strings.Contains(got, ",'=1+1,'-A,") || !strings.Contains(got, ",'+\ufffd[2J\n") {
 		t.Errorf("written as %q", got)
 	}
 }
 
 func TestAWorkbookNamesTheProgramAndRunsNothing(t *testing.T) {
-	text := printed(t, func(w io.Writer) error { return Workbook(t.Context(), w, hostileReport("=")) })
+	text := printed(t, func(w io.Writer) error { return sheet.Workbook(t.Context(), w, hostileReport("=")) })
 	book, err := excelize.OpenReader(strings.NewReader(text))
 	if err != nil {
 		t.Fatal(err)

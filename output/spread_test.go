@@ -1,4 +1,4 @@
-package output
+package output_test
 
 import (
 	"math"
@@ -6,6 +6,9 @@ import (
 	"time"
 
 	"coredays/model/logbook"
+	"coredays/output/outputtest"
+	"coredays/output/text"
+	"coredays/output/words"
 )
 
 func TestSpreadThatMeansNothingIsOneNumber(t *testing.T) {
@@ -25,7 +28,7 @@ func TestSpreadThatMeansNothingIsOneNumber(t *testing.T) {
 		{"no replication", logbook.Spread{}, "–"},
 	}
 	for _, c := range cases {
-		if got := ranged(c.s, 0); got != c.want {
+		if got := words.Ranged(c.s, 0); got != c.want {
 			t.Errorf("%s: %q, want %q", c.name, got, c.want)
 		}
 	}
@@ -37,33 +40,33 @@ func TestDatesAreToldWithTheirRange(t *testing.T) {
 		s    logbook.Spread
 		want string
 	}{
-		{spd(9, 0, 14, 16, 19, 0), "30 Jan (28 Jan–2 Feb)"},
-		{spd(9, 0, 2, 3, 4, 0), "17 Jan (16–18 Jan)"},
-		{spd(9, 0, 2, 2.1, 2.2, 0), "16 Jan"},
-		{spd(1, 0, 14, 16, 19, 0), "30 Jan"},
-		{spd(9, 0, 350, 352, 366, 0), "1 Jan (30 Dec–15 Jan)"},
+		{outputtest.SpreadInDays(9, 0, 14, 16, 19, 0), "30 Jan (28 Jan–2 Feb)"},
+		{outputtest.SpreadInDays(9, 0, 2, 3, 4, 0), "17 Jan (16–18 Jan)"},
+		{outputtest.SpreadInDays(9, 0, 2, 2.1, 2.2, 0), "16 Jan"},
+		{outputtest.SpreadInDays(1, 0, 14, 16, 19, 0), "30 Jan"},
+		{outputtest.SpreadInDays(9, 0, 350, 352, 366, 0), "1 Jan (30 Dec–15 Jan)"},
 		{logbook.Spread{}, "–"},
 		{logbook.Spread{N: 9, P50: math.MaxFloat64}, "–"},
 	}
 	for _, c := range cases {
-		if got := dates(sails, c.s); got != c.want {
+		if got := words.Dates(sails, c.s); got != c.want {
 			t.Errorf("%+v: %q, want %q", c.s, got, c.want)
 		}
 	}
-	if got := dates(time.Time{}, cases[0].s); got != "–" {
+	if got := words.Dates(time.Time{}, cases[0].s); got != "–" {
 		t.Errorf("without a date of sailing: %q", got)
 	}
 }
 
 func TestSmallDriversAreToldTogether(t *testing.T) {
-	told, negative := tellable([]logbook.Driver{{Name: "a", Share: 0.01}, {Name: "b", Share: 0.3}, {Name: "c", Share: -0.015}, {Name: "d", Share: 0.705}})
+	told, negative := text.Tellable([]logbook.Driver{{Name: "a", Share: 0.01}, {Name: "b", Share: 0.3}, {Name: "c", Share: -0.015}, {Name: "d", Share: 0.705}})
 	if len(told) != 3 || told[0].Name != "d" || told[1].Name != "b" || told[2].Name != "the rest (2 smaller causes)" || negative {
 		t.Errorf("told %+v", told)
 	}
 	if rest := told[2].Share; math.Abs(rest+0.005) > 1e-12 { // 0.01 - 0.015
 		t.Errorf("the rest is %g", rest)
 	}
-	told, _ = tellable([]logbook.Driver{{Name: "a", Share: 0.01}, {Name: "b", Share: 0.99}, {Name: "c", Share: math.NaN()}})
+	told, _ = text.Tellable([]logbook.Driver{{Name: "a", Share: 0.01}, {Name: "b", Share: 0.99}, {Name: "c", Share: math.NaN()}})
 	if len(told) != 2 || told[1].Name != "a" {
 		t.Errorf("a single small one is told as %+v", told)
 	}

@@ -1,6 +1,8 @@
-package output
+package output_test
 
 import (
+	"coredays/output/outputtest"
+	"coredays/output/sheet"
 	"os"
 	"slices"
 	"strings"
@@ -9,10 +11,10 @@ import (
 
 // A table that is not in the list could be written over a file that is read.
 func TestEveryTableIsInTheListOfTables(t *testing.T) {
-	r := reportOn(ordinary())
-	r.Orders = threeOrders()
+	r := outputtest.ReportOn(outputtest.Ordinary())
+	r.Orders = outputtest.ThreeOrders()
 	folder := t.TempDir()
-	if err := CSV(t.Context(), folder, r); err != nil {
+	if err := sheet.CSV(t.Context(), folder, r); err != nil {
 		t.Fatal(err)
 	}
 	files, err := os.ReadDir(folder)
@@ -20,7 +22,7 @@ func TestEveryTableIsInTheListOfTables(t *testing.T) {
 		t.Fatal(len(files), err)
 	}
 	for _, f := range files {
-		if !slices.Contains(Tables, strings.TrimSuffix(f.Name(), ".csv")) {
+		if !slices.Contains(sheet.Tables, strings.TrimSuffix(f.Name(), ".csv")) {
 			t.Errorf("%s is not in the list", f.Name())
 		}
 	}

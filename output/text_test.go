@@ -1,4 +1,4 @@
-package output
+package output_test
 
 import (
 	"errors"
@@ -9,15 +9,19 @@ import (
 	"unicode/utf8"
 
 	"coredays/model/logbook"
+	"coredays/output/json"
+	"coredays/output/outputtest"
+	"coredays/output/text"
+	"coredays/output/words"
 )
 
 var summaries = map[string]func() *logbook.Summary{
-	"ordinary": ordinary, "single": single, "alternate_never_reached": neverReachedAlternate, "long_names": longNames,
+	"ordinary": outputtest.Ordinary, "single": outputtest.Single, "alternate_never_reached": outputtest.NeverReachedAlternate, "long_names": outputtest.LongNames,
 }
 
 func textOf(t *testing.T, s *logbook.Summary) string {
 	t.Helper()
-	return printed(t, func(w io.Writer) error { return Text(w, s) })
+	return printed(t, func(w io.Writer) error { return text.Simulation(w, s) })
 }
 
 func TestTextIsThatOfTheGoldenFiles(t *testing.T) {
@@ -30,8 +34,8 @@ func TestNoLineIsWiderThanThePage(t *testing.T) {
 	for name, summary := range summaries {
 		for line := range strings.Lines(textOf(t, summary())) {
 			line = strings.TrimSuffix(line, "\n")
-			if utf8.RuneCountInString(line) > pageWidth || displayed(line) > pageWidth {
-				t.Errorf("%s: %d columns: %q", name, displayed(line), line)
+			if utf8.RuneCountInString(line) > text.PageWidth || words.Displayed(line) > text.PageWidth {
+				t.Errorf("%s: %d columns: %q", name, words.Displayed(line), line)
 			}
 			if line != strings.TrimRight(line, " ") {
 				t.Errorf("%s: blanks at the end of %q", name, line)
@@ -41,7 +45,7 @@ func TestNoLineIsWiderThanThePage(t *testing.T) {
 }
 
 func TestLongNamesArePrintedWhole(t *testing.T) {
-	unbroken := strings.NewReplacer(" ", "", "\n", "").Replace(textOf(t, longNames()))
+	unbroken := strings.NewReplacer(" ", "", "\n", "").Replace(textOf(t, outputtest.LongNames()))
 	for _, name := range []string{strings.Repeat("very-long-folder/", 8) + "ternsoftheridge.yaml", strings.Repeat("x", 250)} {
 		if !strings.Contains(unbroken, name) {
 			t.Errorf("%q is not there", name)
@@ -49,7 +53,7 @@ func TestLongNamesArePrintedWhole(t *testing.T) {
 	}
 	// In a table a wrapped name has the figures of its first line between its parts.
 	rest := unbroken
-	for _, part := range wrap(strings.Repeat("深海の峰", 15), siteWidth) {
+	for _, part := range words.Wrap(strings.Repeat("深海の峰", 15), text.SiteWidth) {
 		_, after, found := strings.Cut(rest, part)
 		if rest = after; !found {
 			t.Errorf("part %q of a name is not there", part)
@@ -58,7 +62,7 @@ func TestLongNamesArePrintedWhole(t *testing.T) {
 }
 
 func TestTerminalEscapesInNamesAreHarmless(t *testing.T) {
-	if got := textOf(t, longNames()); strings.ContainsAny(got, "\x1b\r\t") {
+	if got := textOf(t, outputtest.LongNames()); strings.ContainsAny(got, "\x1b\r\t") {
 		t.Errorf("control characters in %q", got)
 	}
 }
@@ -72,7 +76,7 @@ func poison(s *logbook.Spread) {
 
 // poisoned is a summary without a single number.
 func poisoned() *logbook.Summary {
-	s := ordinary()
+	s := outputtest.Ordinary()
 	s.Allotted.ChanceAll, s.Allotted.ChancePrimary, s.Allotted.Late = math.NaN(), math.NaN(), math.NaN()
 	spreads := []*logbook.Spread{&s.InPort, &s.Needed.Total, &s.Allotted.InHand, &s.Allotted.Recovered,
 		&s.Recovery.Cored, &s.Recovery.Recovered, &s.Recovery.Percent, &s.Recovery.Cores}
@@ -113,7 +117,7 @@ func TestWhatIsNoNumberIsNeverPrinted(t *testing.T) {
 }
 
 func TestSingleReplicationHasNoSpread(t *testing.T) {
-	got := textOf(t, single())
+	got := textOf(t, outputtest.Single())
 	for _, word := range []string{"P10", "P90", "±", "of 100"} {
 		if strings.Contains(got, word) {
 			t.Errorf("%q in\n%s", word, got)
@@ -122,11 +126,11 @@ func TestSingleReplicationHasNoSpread(t *testing.T) {
 }
 
 func TestSimulationErrorIsToldWhereItIsWide(t *testing.T) {
-	s := ordinary() // 41.6 d, half width 0.63 d: more than 1 in 100
+	s := outputtest.Ordinary() // 41.6 d, half width 0.63 d: more than 1 in 100
 	if got := textOf(t, s); !strings.Contains(got, "P50 41.6 d (±0.6 d simulation error)") {
 		t.Errorf("no simulation error in\n%s", got)
 	}
-	s.Needed.Total.P50CI = [2]float64{41.4 * testDay, 41.8 * testDay}
+	s.Needed.Total.P50CI = [2]float64{41.4 * outputtest.Day, 41.8 * outputtest.Day}
 	if got := textOf(t, s); strings.Contains(got, "simulation error") {
 		t.Errorf("simulation error of 0.2 d told of 41.6 d in\n%s", got)
 	}
@@ -144,8 +148,8 @@ func (broken) Write([]byte) (int, error) { return 0, errBroken }
 
 func TestFailingWriterIsReported(t *testing.T) {
 	for name, err := range map[string]error{
-		"Text": Text(broken{}, ordinary()), "JSON": JSON(broken{}, ordinary()),
-		"Diary": Diary(broken{}, tern()), "DiaryJSON": DiaryJSON(broken{}, tern()),
+		"Text": text.Simulation(broken{}, outputtest.Ordinary()), "JSON": json.Simulation(broken{}, outputtest.Ordinary()),
+		"Diary": text.Diary(broken{}, tern()), "DiaryJSON": json.Diary(broken{}, tern()),
 	} {
 		if !errors.Is(err, errBroken) {
 			t.Errorf("%s: %v", name, err)

@@ -8,7 +8,7 @@ import (
 
 	"coredays/model/check"
 	"coredays/model/voyage"
-	"coredays/output"
+	"coredays/output/text"
 	"coredays/sim"
 )
 
@@ -23,10 +23,10 @@ func (g *gate) addFlags(cmd *cobra.Command) {
 // warning.
 func (g *gate) pass(v *voyage.Voyage) (warnings []string, err error) {
 	found := check.Plan(v, sim.Estimate(v))
-	for _, line := range output.Unlikely(found) {
+	for _, line := range text.Unlikely(found) {
 		warnings = append(warnings, "Unlikely: "+line)
 	}
-	stops := output.Stops(found)
+	stops := text.Stops(found)
 	if len(stops) == 0 {
 		return warnings, nil
 	}

@@ -9,7 +9,8 @@ import (
 	"coredays/model/basis"
 	"coredays/model/logbook"
 	"coredays/model/voyage"
-	"coredays/output"
+	"coredays/output/json"
+	"coredays/output/text"
 	"coredays/sim"
 )
 
@@ -75,6 +76,6 @@ func (b *basisCall) execute(ctx context.Context, args []string, stdout, stderr i
 // report prints the list or writes it as JSON.
 func (b *basisCall) report(v *voyage.Voyage, entries []basis.Entry, simulated *logbook.Summary, stdout io.Writer) error {
 	return b.give(stdout,
-		func(w io.Writer) error { return output.Basis(w, v.Plan, entries, simulated) },
-		func(w io.Writer) error { return output.BasisJSON(w, v.Plan, entries, simulated) })
+		func(w io.Writer) error { return text.Basis(w, v.Plan, entries, simulated) },
+		func(w io.Writer) error { return json.Basis(w, v.Plan, entries, simulated) })
 }

@@ -10,7 +10,8 @@ import (
 	"coredays/model/check"
 	"coredays/model/plan"
 	"coredays/model/voyage"
-	"coredays/output"
+	"coredays/output/json"
+	"coredays/output/text"
 	"coredays/scenario"
 	"coredays/sim"
 )
@@ -55,8 +56,8 @@ func (c *checking) execute(ctx context.Context, args []string, stdout io.Writer)
 		return err
 	}
 	err = c.give(stdout,
-		func(w io.Writer) error { return output.Check(w, p, found) },
-		func(w io.Writer) error { return output.CheckJSON(w, p, found) })
+		func(w io.Writer) error { return text.Check(w, p, found) },
+		func(w io.Writer) error { return json.Check(w, p, found) })
 	if err != nil {
 		return err
 	}

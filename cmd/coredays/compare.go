@@ -13,7 +13,10 @@ import (
 	"coredays/model/logbook"
 	"coredays/model/plan"
 	"coredays/model/voyage"
-	"coredays/output"
+	"coredays/output/json"
+	"coredays/output/page"
+	"coredays/output/text"
+	"coredays/output/words"
 	"coredays/sim"
 )
 
@@ -194,7 +197,7 @@ func (c *comparison) sailOnEach(ctx context.Context, v *voyage.Voyage, run sim.R
 	}
 	var alternatives []sim.Alternative
 	for _, at := range dates {
-		alternatives = append(alternatives, sim.Alternative{Name: output.Date(at), Voyage: v.Sailing(at)})
+		alternatives = append(alternatives, sim.Alternative{Name: words.Date(at), Voyage: v.Sailing(at)})
 	}
 	defer watched(&run, len(alternatives)*run.Replications, stderr)()
 	result := sim.Compare(ctx, alternatives, run)
@@ -245,11 +248,11 @@ func (c *comparison) call(args []string) (words []string) {
 // report prints the answer and writes the files asked for.
 func (c *comparison) report(ctx context.Context, result *logbook.Comparison, stdout io.Writer) error {
 	ctx = evenIf(result.StoppedEarly, ctx)
-	failed := errors.Join(writeTo(ctx, "geojson", c.tracks, func(w io.Writer) error { return output.TracksGeoJSON(w, result) }),
-		writeTo(ctx, "report", c.page, func(w io.Writer) error { return output.ComparisonHTML(w, result, program()) }))
+	failed := errors.Join(writeTo(ctx, "geojson", c.tracks, func(w io.Writer) error { return json.Tracks(w, result) }),
+		writeTo(ctx, "report", c.page, func(w io.Writer) error { return page.Comparison(w, result, program()) }))
 	given := c.give(stdout,
-		func(w io.Writer) error { return output.Comparison(w, result) },
-		func(w io.Writer) error { return output.ComparisonJSON(w, result) })
+		func(w io.Writer) error { return text.Comparison(w, result) },
+		func(w io.Writer) error { return json.Comparison(w, result) })
 	if err := errors.Join(given, failed); err != nil {
 		return asFault(err)
 	}

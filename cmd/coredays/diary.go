@@ -12,7 +12,9 @@ import (
 
 	"coredays/model/logbook"
 	"coredays/model/voyage"
-	"coredays/output"
+	"coredays/output/json"
+	"coredays/output/sheet"
+	"coredays/output/text"
 	"coredays/sim"
 )
 
@@ -117,8 +119,8 @@ func (d *diary) report(book *logbook.Diary, warnings []string, stdout io.Writer)
 		return errInterrupted
 	}
 	book.Warnings = warnings
-	failed := writeTo(context.Background(), "csv", d.table, func(w io.Writer) error { return output.DiaryCSV(w, book) })
+	failed := writeTo(context.Background(), "csv", d.table, func(w io.Writer) error { return sheet.Diary(w, book) })
 	return asFault(errors.Join(d.give(stdout,
-		func(w io.Writer) error { return output.Diary(w, book) },
-		func(w io.Writer) error { return output.DiaryJSON(w, book) }), failed))
+		func(w io.Writer) error { return text.Diary(w, book) },
+		func(w io.Writer) error { return json.Diary(w, book) }), failed))
 }

@@ -15,6 +15,10 @@ import (
 	"coredays/model/logbook"
 	"coredays/model/voyage"
 	"coredays/output"
+	"coredays/output/chart"
+	"coredays/output/json"
+	"coredays/output/page"
+	"coredays/output/sheet"
 	"coredays/sim"
 )
 
@@ -50,13 +54,13 @@ func (f *files) write(ctx context.Context, v *voyage.Voyage, results *sim.Result
 		}
 		r.Log, r.Orders = log, orders
 	}
-	failed := []error{writeTo(ctx, "report", f.report, func(w io.Writer) error { return output.HTML(w, r) }), into(ctx, "charts", f.charts, output.Charts, r)}
+	failed := []error{writeTo(ctx, "report", f.report, func(w io.Writer) error { return page.Report(w, r) }), into(ctx, "charts", f.charts, chart.Files, r)}
 	if f.csv != "" || f.workbook != "" {
 		r.Replications = results.Columns()
 	}
-	failed = append(failed, into(ctx, "csv", f.csv, output.CSV, r),
-		writeTo(ctx, "xlsx", f.workbook, func(w io.Writer) error { return output.Workbook(ctx, w, r) }),
-		writeTo(ctx, "geojson", f.track, func(w io.Writer) error { return output.TracksGeoJSON(w, sim.Track(v, s)) }))
+	failed = append(failed, into(ctx, "csv", f.csv, sheet.CSV, r),
+		writeTo(ctx, "xlsx", f.workbook, func(w io.Writer) error { return sheet.Workbook(ctx, w, r) }),
+		writeTo(ctx, "geojson", f.track, func(w io.Writer) error { return json.Tracks(w, sim.Track(v, s)) }))
 	return asFault(errors.Join(failed...))
 }
 

@@ -13,7 +13,8 @@ import (
 	"coredays/model/score"
 	"coredays/model/unit"
 	"coredays/model/voyage"
-	"coredays/output"
+	"coredays/output/json"
+	"coredays/output/text"
 	"coredays/scenario"
 	"coredays/sim"
 )
@@ -97,8 +98,8 @@ func (h *hindcasting) execute(ctx context.Context, file string, stdout, stderr i
 		return err
 	}
 	return h.give(stdout,
-		func(w io.Writer) error { return output.HindcastText(w, result) },
-		func(w io.Writer) error { return output.HindcastJSON(w, result) })
+		func(w io.Writer) error { return text.Hindcast(w, result) },
+		func(w io.Writer) error { return json.Hindcast(w, result) })
 }
 
 // score reads the tables, sails and judges.

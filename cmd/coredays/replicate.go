@@ -6,7 +6,7 @@ import (
 	"os"
 
 	"coredays/model/voyage"
-	"coredays/output"
+	"coredays/output/progress"
 	"coredays/sim"
 )
 
@@ -23,7 +23,7 @@ func watched(run *sim.Run, replications int, stderr io.Writer) func() {
 	if !ok {
 		return func() {}
 	}
-	progress := output.NewProgress(terminal, replications)
+	progress := progress.New(terminal, replications)
 	run.Progress = progress.Done
 	return progress.Close
 }

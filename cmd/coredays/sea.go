@@ -12,7 +12,8 @@ import (
 
 	"coredays/model/sea"
 	"coredays/model/voyage"
-	"coredays/output"
+	"coredays/output/json"
+	"coredays/output/text"
 	"coredays/scenario"
 )
 
@@ -79,7 +80,7 @@ func (s *seaCall) execute(ctx context.Context, args []string, given bool, stdout
 		}
 		studies = append(studies, study)
 	}
-	return s.give(stdout, func(w io.Writer) error { return output.Sea(w, studies) }, func(w io.Writer) error { return output.SeaJSON(w, studies) })
+	return s.give(stdout, func(w io.Writer) error { return text.Sea(w, studies) }, func(w io.Writer) error { return json.Sea(w, studies) })
 }
 
 // usualYears is how many years are made where nothing else is asked for: enough for the storms of

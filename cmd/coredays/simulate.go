@@ -11,7 +11,8 @@ import (
 
 	"coredays/model/logbook"
 	"coredays/model/voyage"
-	"coredays/output"
+	"coredays/output/json"
+	"coredays/output/text"
 	"coredays/sim"
 )
 
@@ -151,12 +152,12 @@ func (s *simulation) tellLog(summary *logbook.Summary, log *logbook.Log, stdout 
 	if log == nil || s.jsonFile == "-" {
 		return nil
 	}
-	return asFault(output.Logged(stdout, summary, log))
+	return asFault(text.Logged(stdout, summary, log))
 }
 
 // tell prints the answer and writes the JSON.
 func (s *simulation) tell(summary *logbook.Summary, stdout io.Writer) error {
 	return s.give(stdout,
-		func(w io.Writer) error { return output.Text(w, summary) },
-		func(w io.Writer) error { return output.JSON(w, summary) })
+		func(w io.Writer) error { return text.Simulation(w, summary) },
+		func(w io.Writer) error { return json.Simulation(w, summary) })
 }

@@ -12,6 +12,7 @@ import (
 	"github.com/spf13/pflag"
 
 	"coredays/output"
+	"coredays/output/sheet"
 )
 
 // namedFile is a file or folder that a call names.
@@ -85,7 +86,7 @@ func inside(folder, file namedFile) error {
 // holdsOne tells whether a folder holds a file with the name of a table that is written there.
 func holdsOne(folder, file string) bool {
 	table, isTable := strings.CutSuffix(strings.ToLower(filepath.Base(file)), ".csv")
-	return isTable && slices.Contains(output.Tables, table) && sameFile(folder, filepath.Dir(file))
+	return isTable && slices.Contains(sheet.Tables, table) && sameFile(folder, filepath.Dir(file))
 }
 
 // sameFile tells whether two names are of one ordinary file or folder, by whatever way; a device takes

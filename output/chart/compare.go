@@ -1,0 +1,158 @@
+package chart
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"gonum.org/v1/plot"
+	"gonum.org/v1/plot/plotter"
+	"gonum.org/v1/plot/vg/draw"
+
+	"coredays/model/logbook"
+	"coredays/output/sheet"
+	"coredays/output/text"
+	"coredays/output/words"
+)
+
+// AlternativesCharts draw the alternatives as rows: days needed, chances within the days, and how
+// many days they need more than the first.
+func AlternativesCharts(c *logbook.Comparison) []*Chart {
+	if c == nil || !text.Answers(c) || c.Question == logbook.WhatToCut {
+		return nil
+	}
+	list := text.ByMerit(c)
+	r := &rowsChart{marked: slices.Index(list, c.Planned), Chart: Chart{Name: "alternatives", Title: sheet.AlternativesTitles[c.Question],
+		Key: "Left: days of the whole programme, no deadline: P50 as a circle, P10 to P90 as a line; upright dashes: the sea days. Middle: what gets done within the days; full circle: all of rank 1, " +
+			"open square: everything. " + words.OrLess("Arrow: the order of the scenario. ", c.Planned >= 0) + moreKey(c),
+	}, table: sheet.AlternativesSheet(c).Only("alternative", "row", "sea_days", "days_p10", "days_p50", "days_p90", "chance_primary", "chance_all", "more_mean", "more_low", "more_high")}
+	for _, i := range list {
+		r.names, r.words = append(r.names, alternativeLabel(c, i)), append(r.words, alternativeWords(c, i))
+	}
+	allotted := func(i int) *logbook.Allotted { return &c.Alternatives[list[i]].Summary.Allotted }
+	r.sides = []rowsPanel{neededPanel(c, list), chancesPanel(0.24, c.Replications, allotted)}
+	if len(list) > 1 {
+		r.sides = append(r.sides, morePanel(c, list))
+	}
+	return r.sheets()
+}
+
+// alternativeLabel is a name for the margin; long names of files differ at their end.
+func alternativeLabel(c *logbook.Comparison, i int) string {
+	if c.Question != logbook.WhichPlan {
+		return c.Alternatives[i].Name
+	}
+	return clippedBefore(c.Alternatives[i].Name, mostOfAFile)
+}
+
+const mostOfAFile = 26 // columns
+
+// moreKey tells how to read the right of the chart.
+func moreKey(c *logbook.Comparison) string {
+	if len(c.Alternatives) == 1 {
+		return ""
+	}
+	return fmt.Sprintf("Right: mean days more than the first (upright line) with an interval; open circle: not to be told from the first, full circle: behind it. The intervals hold all at once with %.0f %% confidence. ", 100*c.Confidence) +
+		words.OrLess("The number of a row is in the table too.", len(c.Alternatives) > 2)
+}
+
+// alternativeWords tells an alternative to those who can't see the chart.
+func alternativeWords(c *logbook.Comparison, i int) string {
+	a := &c.Alternatives[i]
+	days := words.InDays(words.Told(a.Summary.Needed.Total))
+	line := fmt.Sprintf("%s days needed; within the days rank 1 done %s %%, all %s %%", words.Ranged(days, words.Places(days.P50)), words.Percent(a.Summary.Allotted.ChancePrimary), words.Percent(a.Summary.Allotted.ChanceAll))
+	if i == c.Best {
+		line += "; first"
+	} else {
+		line += "; " + text.More(c, i) + " days more than the first; " + text.Standing(c, i)
+	}
+	return line + words.OrLess("; the order of the scenario", i == c.Planned)
+}
+
+// neededPanel is days needed with the sea days.
+func neededPanel(c *logbook.Comparison, list []int) rowsPanel {
+	low, high := math.Inf(1), math.Inf(-1)
+	for _, i := range list {
+		days, sea := words.InDays(words.Told(c.Alternatives[i].Summary.Needed.Total)), c.Alternatives[i].Summary.Allotted.SeaDays.Days()
+		for _, x := range []float64{sea, days.P10, days.P50, min(days.P90, 3*max(sea, days.P50))} {
+			if words.Defined(x) {
+				low, high = min(low, x), max(high, x)
+			}
+		}
+	}
+	margin := 0.05*(high-low) + 0.5
+	return rowsPanel{width: 0.49, title: "days needed", axis: "days", low: max(0, low-margin), high: high + margin, parts: 6,
+		row: func(p *plot.Plot, i int, y float64) {
+			s := c.Alternatives[list[i]].Summary
+			sea := s.Allotted.SeaDays.Days()
+			upright(p, draw.LineStyle{Color: ink, Width: 1, Dashes: dashes[2]}, sea, y, 0.5)
+			if y == 0 {
+				p.Add(remarks(remark{x: sea, y: y, dy: 18, text: words.Given(sea) + " sea days", bare: true}))
+			}
+			days := words.InDays(words.Told(s.Needed.Total))
+			if words.Spreads(days) {
+				p.Add(whisker(draw.LineStyle{Color: deep, Width: 1.8}, days.P10, days.P90, y, 0.16))
+			}
+			p.Add(hollow(draw.CircleGlyph{}, draw.RingGlyph{}, deep, 3, plotter.XYs{{X: days.P50, Y: y}}))
+			if y < 0 && sea != c.Alternatives[list[i-1]].Summary.Allotted.SeaDays.Days() {
+				p.Add(remarks(remark{x: sea, y: y, text: words.Given(sea), align: 1, dx: -2, dy: 7}))
+			}
+		}}
+}
+
+// chancesPanel is the chances within the days, their marks named at the first row.
+func chancesPanel(width float64, replications int, of func(row int) *logbook.Allotted) rowsPanel {
+	axis := "expeditions of 100"
+	if replications < 2 {
+		axis = "0 no, 100 yes"
+	}
+	return rowsPanel{width: width, title: "done within the days", axis: axis, low: -9, high: 109, parts: 5,
+		row: func(p *plot.Plot, i int, y float64) {
+			a := of(i)
+			ends := plotter.XYs{{X: 100 * a.ChanceAll, Y: y}, {X: 100 * a.ChancePrimary, Y: y}}
+			p.Add(line(draw.LineStyle{Color: stone, Width: 0.8}, ends))
+			if y == 0 {
+				p.Add(nameAbove(ends[0].X, y, 11, "all", ochre), nameAbove(ends[1].X, y, 20, "rank 1", deep))
+			}
+			p.Add(hollow(draw.BoxGlyph{}, draw.SquareGlyph{}, ochre, 3.3, ends[:1]), spots(draw.CircleGlyph{}, deep, 2.3, ends[1:]))
+		}}
+}
+
+// morePanel is days more than the first.
+func morePanel(c *logbook.Comparison, list []int) rowsPanel {
+	low, high := 0.0, 0.0
+	for _, i := range list {
+		for _, x := range threeOfInterval(words.DaysInterval(c.Alternatives[i].Behind)) {
+			low, high = min(low, x), max(high, x)
+		}
+	}
+	margin := 0.06*(high-low) + 0.05
+	return rowsPanel{width: 0.27, title: "days more than the first", axis: "days", low: low - margin, high: high + margin, parts: 5,
+		row: func(p *plot.Plot, i int, y float64) {
+			upright(p, draw.LineStyle{Color: ink, Width: 1}, 0, y, 0.5)
+			if list[i] == c.Best {
+				p.Add(remarks(remark{x: 0, y: y, text: "first"}))
+				return
+			}
+			behind := words.DaysInterval(c.Alternatives[list[i]].Behind)
+			if known := threeOfInterval(behind); len(known) == 3 {
+				p.Add(whisker(draw.LineStyle{Color: plum, Width: 1.4}, behind.Low, behind.High, y, 0.14))
+			}
+			at := plotter.XYs{{X: behind.Mean, Y: y}}
+			if c.Alternatives[list[i]].Alike {
+				p.Add(hollow(draw.CircleGlyph{}, draw.RingGlyph{}, plum, 2.8, at))
+			} else {
+				p.Add(spots(draw.CircleGlyph{}, plum, 2.8, at))
+			}
+		}}
+}
+
+// threeOfInterval are the figures of an interval that exist.
+func threeOfInterval(i logbook.Interval) (list []float64) {
+	for _, x := range []float64{i.Mean, i.Low, i.High} {
+		if words.Defined(x) {
+			list = append(list, x)
+		}
+	}
+	return list
+}

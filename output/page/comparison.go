@@ -1,0 +1,126 @@
+package page
+
+import (
+	"fmt"
+	"html/template"
+	"io"
+	"slices"
+	"strings"
+
+	"coredays/model/check"
+	"coredays/model/logbook"
+	"coredays/output/chart"
+	"coredays/output/sheet"
+	"coredays/output/text"
+	"coredays/output/words"
+)
+
+// Comparison writes a comparison as one page that fetches nothing; program is the name and the
+// version of what made it.
+func Comparison(w io.Writer, c *logbook.Comparison, program string) error {
+	view, err := comparisonViewOf(c, program)
+	if err != nil {
+		return err
+	}
+	return writePage(w, "comparison.html.tmpl", view)
+}
+
+// comparisonView is what the page shows, ready to be set.
+type comparisonView struct {
+	Style                template.CSS
+	Title, Sub, Question string
+	Headline             []string
+	Standing             []string // how the others stand to the first
+	FactsOf              string
+	Facts                []text.Fact
+	Made                 []string // what it rests on
+	Warnings             []string
+	Alternatives         *alternativesView
+	Cuts, Days           *tableView
+	Cautions             []string
+	Run                  *sheet.Table
+	Call                 string
+}
+
+// tableView is a table with its charts and how to read it.
+type tableView struct {
+	Pictures []*picture
+	Table    *sheet.Table
+	Note     string
+}
+
+func comparisonViewOf(c *logbook.Comparison, program string) (*comparisonView, error) {
+	v := &comparisonView{Style: template.CSS(reportStyle), Title: words.OrElse(c.Title, "Unnamed scenario"), Sub: comparisonSub(c), Question: text.Questions[c.Question],
+		Warnings: c.Warnings, Cautions: check.Cautions(), Run: comparedSheet(c, program), Call: text.CompareCall(c)}
+	if !text.Answers(c) {
+		v.Headline = text.MadeOf(c)
+		return v, nil
+	}
+	v.Made = text.MadeOf(c)
+	if c.Question == logbook.WhatToCut {
+		return v, v.cut(c)
+	}
+	v.Headline, v.Standing = []string{firstWords(c)}, text.StandingLines(c)
+	v.FactsOf, v.Facts = "The first", text.Facts(c.Alternatives[c.Best].Summary)
+	var err error
+	v.Alternatives, err = alternativesViewOf(c)
+	return v, err
+}
+
+// cut fills in what to cut and what a day is worth.
+func (v *comparisonView) cut(c *logbook.Comparison) error {
+	v.Headline = slices.Concat([]string{text.AsPlannedSentence(c)}, text.CheapestSentence(c), oneDaySentence(c))
+	v.FactsOf, v.Facts = "As planned", text.Facts(c.Alternatives[0].Summary)
+	cuts, err := picturesOf(chart.CutsCharts(c))
+	if err != nil {
+		return err
+	}
+	v.Cuts = &tableView{cuts, sheet.CutsSheet(c).Only("without", "row", "kind", "saves_mean", "saves_p50", "saves_p90", "core_less_mean", "m_a_day", "section_less", "chance_primary", "chance_all"), text.CutsNote}
+	if len(c.Days) == 0 {
+		return nil
+	}
+	days, err := picturesOf([]*chart.Chart{chart.MoreDaysChart(c)})
+	v.Days = &tableView{days, sheet.MoreDaysSheet(c), text.MoreNote}
+	return err
+}
+
+// firstWords name the first alternative and tell what it brings.
+func firstWords(c *logbook.Comparison) string {
+	return "First: " + c.Alternatives[c.Best].Name + ". " + strings.Join(text.FirstLines(c), " ")
+}
+
+// oneDaySentence tells what a day more is worth, where one was tried.
+func oneDaySentence(c *logbook.Comparison) []string {
+	for _, d := range c.Days {
+		if d.Days == 1 {
+			return []string{fmt.Sprintf("With one day more, rank 1 gets done %s, the whole programme %s.", words.Often(d.First, c.Replications), words.Often(d.All, c.Replications))}
+		}
+	}
+	return nil
+}
+
+func comparisonSub(c *logbook.Comparison) string {
+	line := words.OrElse(c.Ship, "unnamed ship")
+	if text.Answers(c) && (c.Question == logbook.WhichOrder || c.Question == logbook.WhatToCut) {
+		s := c.Alternatives[c.Best].Summary
+		line += fmt.Sprintf(", sails %s, %s sea days", words.Moment(s.Sails), words.Given(s.Allotted.SeaDays.Days()))
+	}
+	if c.Invented {
+		line += allMadeUp
+	}
+	return line
+}
+
+// comparedSheet tells what was compared and how to repeat it.
+func comparedSheet(c *logbook.Comparison, program string) *sheet.Table {
+	t := &sheet.Table{Name: "compared", Title: "What was compared", Fields: []sheet.Field{{Key: "what", Heading: "what", Kind: sheet.OfWords}, {Key: "value", Heading: "value", Kind: sheet.OfWords}}}
+	t.Add("scenario", c.Title)
+	t.Add("invented demonstration", words.YesNo(c.Invented))
+	t.Add("ship", c.Ship)
+	t.Add("question", text.Questions[c.Question])
+	t.Add("replications of each", fmt.Sprint(c.Replications))
+	t.Add("stopped early", words.YesNo(c.StoppedEarly))
+	t.Add("seed", fmt.Sprint(c.Seed))
+	t.Add("program", program)
+	return t
+}

@@ -1,0 +1,68 @@
+package sheet
+
+import (
+	"iter"
+	"math"
+
+	"coredays/model/logbook"
+	"coredays/model/plan"
+	"coredays/output/text"
+	"coredays/output/words"
+)
+
+// CutsSheet has a row for each thing that can be left out, in the order in which they are printed.
+func CutsSheet(c *logbook.Comparison) *Table {
+	t := &Table{Name: "cuts", Title: "What each thing costs and yields", Fields: []Field{
+		{"without", "without", OfWords, "what is left out, and what hangs on it"}, {"kind", "kind", OfWords, "measurement, task, hole or site"},
+		{"row", "row", ofCount, "its row in the chart"}, {"saves_mean", "saves", ofDays, "days of the whole programme, replication by replication: mean"}}}
+	t.Fields = append(t.Fields, threeFields("saves", "saves", "days of the whole programme, replication by replication", ofDays)...)
+	t.Fields = append(t.Fields, intervalFields("core_less", "core less", "recovered less by the whole programme", ofMetres)...)
+	t.Fields = append(t.Fields, Field{"m_a_day", "m a day saved", ofCount, "core less for each day saved; of holes and sites"},
+		Field{"section_less", "section less", ofPoints, "of the site's section that no hole brings up any more, mean; of holes and sites"},
+		Field{"chance_primary", "rank 1 of the rest", ofShare, "chance within the days that all of rank 1 is done of what is left"},
+		Field{"chance_all", "all of the rest", ofShare, "chance within the days that all is done of what is left"})
+	n := 0.0
+	for cut := range CutsInOrder(c) {
+		n++
+		saves := words.InDays(words.Told(cut.Saves))
+		row := append([]any{text.CutName(cut), cut.Kind.String(), n, saves.Mean}, threeOf(saves)...)
+		row = append(row, threeBounds(cut.Metres)...)
+		perDay, section := math.NaN(), math.NaN()
+		if text.BringsCore(cut) {
+			perDay, section = text.MetresADay(cut), cut.Section
+		}
+		t.Rows = append(t.Rows, append(row, perDay, section, cut.Alternative.Allotted.ChancePrimary, cut.Alternative.Allotted.ChanceAll))
+	}
+	return t
+}
+
+// CutsInOrder goes through the cuts kind by kind.
+func CutsInOrder(c *logbook.Comparison) iter.Seq[*logbook.Cut] {
+	return func(yield func(*logbook.Cut) bool) {
+		for kind := plan.Measurement; kind <= plan.WholeSite; kind++ {
+			for _, cut := range text.CutsOf(c, kind) {
+				if !yield(cut) {
+					return
+				}
+			}
+		}
+	}
+}
+
+// MoreDaysSheet has a row for each number of sea days.
+func MoreDaysSheet(c *logbook.Comparison) *Table {
+	t := &Table{Name: "sea_days", Title: "What a day is worth", Fields: []Field{{"sea_days", "sea days", ofDays, ""},
+		{"chance_primary", "rank 1 done", ofShare, "chance within the days"}}}
+	t.Fields = append(t.Fields, intervalFields("chance_primary_more", "more", "chance of rank 1 more than as planned", ofPoints)...)
+	t.Fields = append(t.Fields, Field{"chance_all", "all done", ofShare, "chance within the days"})
+	t.Fields = append(t.Fields, intervalFields("chance_all_more", "more", "chance of all more than as planned", ofPoints)...)
+	t.Fields = append(t.Fields, Field{"recovered_mean", "core", ofMetres, "recovered within the days: mean"})
+	t.Fields = append(t.Fields, intervalFields("recovered_more", "more", "core more than as planned", ofMetres)...)
+	days := c.Alternatives[0].Summary.Allotted.SeaDays.Days()
+	for _, d := range text.DaysAndPlanned(c) {
+		row := append([]any{days + d.Days, d.First}, threeBounds(d.FirstMore)...)
+		row = append(append(row, d.All), threeBounds(d.AllMore)...)
+		t.Rows = append(t.Rows, append(append(row, d.Metres), threeBounds(d.MetresMore)...))
+	}
+	return t
+}

@@ -1,0 +1,181 @@
+package sheet
+
+import (
+	"context"
+	"errors"
+	"io"
+	"time"
+
+	"github.com/xuri/excelize/v2"
+
+	"coredays/model/check"
+	"coredays/output"
+	"coredays/output/text"
+	"coredays/output/words"
+)
+
+// Workbook writes a workbook: what was simulated, results, chances, sites, holes, replications, basis.
+func Workbook(ctx context.Context, w io.Writer, r *output.Report) error {
+	s := r.Summary
+	sheets := []*Table{summarySheet(r), resultsSheet(s), ChancesSheet(s), SitesSheet(s), HolesSheet(s), ClassesSheet(s), DriversSheet(s), ConsumablesSheet(s)}
+	if r.Replications != nil {
+		sheets = append(sheets, replicationsSheet(r.Replications, true))
+	}
+	if r.Log != nil {
+		sheets = append(sheets, LoggedSheet(s, r.Log))
+	}
+	sheets = append(sheets, CheckSheet(r.Found), BasisSheet(r.Basis))
+	if r.Orders != nil {
+		sheets = append(sheets, AlternativesSheet(r.Orders), DifferencesSheet(r.Orders))
+	}
+	sheets = append(sheets, dictionary(sheets, ""))
+	book := excelize.NewFile()
+	err := errors.Join(book.SetDefaultFont("Arial"), signed(book, s.Scenario))
+	for i, s := range sheets {
+		if i == 0 {
+			err = errors.Join(err, book.SetSheetName("Sheet1", s.Name))
+		} else {
+			_, failed := book.NewSheet(s.Name)
+			err = errors.Join(err, failed)
+		}
+		err = errors.Join(err, s.fillIn(ctx, book))
+	}
+	if err == nil {
+		err = book.Write(w)
+	}
+	return errors.Join(err, book.Close())
+}
+
+// signed puts the program in the place of the author, where the library names its own.
+func signed(book *excelize.File, title string) error {
+	const author = "coredays"
+	return errors.Join(book.SetDocProps(&excelize.DocProperties{Creator: author, LastModifiedBy: author, Title: words.Printable(title)}),
+		book.SetAppProps(&excelize.AppProperties{Application: author}))
+}
+
+// fillIn streams a sheet into a workbook: headings that stay in sight, numbers in full precision shown
+// with few figures.
+func (s *Table) fillIn(ctx context.Context, book *excelize.File) error {
+	if err := s.printed(book); err != nil {
+		return err
+	}
+	out, err := book.NewStreamWriter(s.Name)
+	if err != nil {
+		return err
+	}
+	styles, err := s.styles(book)
+	if err != nil {
+		return err
+	}
+	for i := range s.Fields {
+		err = errors.Join(err, out.SetColWidth(i+1, i+1, s.width(i)))
+	}
+	err = errors.Join(err, out.SetPanes(&excelize.Panes{Freeze: true, YSplit: 1, TopLeftCell: "A2", ActivePane: "bottomLeft"}))
+	err = errors.Join(err, out.SetRow("A1", s.headings(styles[len(s.Fields)]), excelize.RowOpts{Height: 30}))
+	n := 1
+	for row := range s.all() {
+		if ctx.Err() != nil {
+			return ctx.Err()
+		}
+		n++
+		cells := make([]any, len(row))
+		for i, cell := range row {
+			cells[i] = excelize.Cell{StyleID: styles[i], Value: workbookValue(cell)}
+		}
+		at, failed := excelize.CoordinatesToCellName(1, n)
+		err = errors.Join(err, failed, out.SetRow(at, cells))
+	}
+	return errors.Join(err, out.Flush())
+}
+
+// summarySheet is the answer in words, then what was simulated.
+func summarySheet(r *output.Report) *Table {
+	run := RunSheet(r)
+	t := &Table{Name: "summary", Title: "Summary", Fields: run.Fields}
+	for _, text := range append(text.Headlines(r.Summary), text.CheckedWords(r.Found)) {
+		t.Add("answer", text)
+	}
+	for _, f := range text.Facts(r.Summary) {
+		text := f.Value
+		if f.Note != "" {
+			text += " (" + f.Note + ")"
+		}
+		t.Add(f.Label, text)
+	}
+	t.Rows = append(t.Rows, run.Rows...)
+	for _, c := range check.Cautions() {
+		t.Add("caution", c)
+	}
+	return t
+}
+
+// printed sets a sheet on A4 across, as wide as the page. Sheets of a hundred columns are for screens.
+func (s *Table) printed(book *excelize.File) error {
+	const a4, onePage, asMany = 9, 1, 0
+	if len(s.Fields) > 40 {
+		return nil
+	}
+	fit := true
+	return errors.Join(book.SetSheetProps(s.Name, &excelize.SheetPropsOptions{FitToPage: &fit}),
+		book.SetPageLayout(s.Name, &excelize.PageLayoutOptions{Size: new(a4), Orientation: new("landscape"), FitToWidth: new(onePage), FitToHeight: new(asMany)}))
+}
+
+func (s *Table) headings(style int) []any {
+	cells := make([]any, len(s.Fields))
+	for i, f := range s.Fields {
+		text := f.Heading
+		if u := f.Kind.Unit(); u != "" && u != "1" && f.Kind != OfTruth {
+			text += " (" + u + ")"
+		}
+		cells[i] = excelize.Cell{StyleID: style, Value: text}
+	}
+	return cells
+}
+
+// numberFormats show few figures of a number that has all of them.
+var numberFormats = [...]string{OfWords: "@", ofCount: "0", ofNumber: "0.0##", ofDays: "0.0", ofHours: "0.0", ofMetres: "0.0", ofPercent: "0.0", ofShare: "0 %",
+	ofDate: "d mmm yyyy hh:mm", OfTruth: "General", ofOrder: "0", ofPoints: "0.0 %", ofNauticalMiles: "0.0"}
+
+// styles are those of the columns, and last that of the headings.
+func (s *Table) styles(book *excelize.File) (ids []int, err error) {
+	for _, f := range s.Fields {
+		style := &excelize.Style{CustomNumFmt: &numberFormats[f.Kind], Alignment: &excelize.Alignment{Vertical: "top"}}
+		id, failed := book.NewStyle(style)
+		ids, err = append(ids, id), errors.Join(err, failed)
+	}
+	id, failed := book.NewStyle(&excelize.Style{Font: &excelize.Font{Bold: true, Color: "FFFFFF", Family: "Arial"}, Fill: excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{"1D4E74"}},
+		Alignment: &excelize.Alignment{WrapText: true, Vertical: "center"}})
+	return append(ids, id), errors.Join(err, failed)
+}
+
+// width of a column in characters: that of its longest cell within reason.
+func (s *Table) width(column int) float64 {
+	widest := max(10, words.Displayed(s.Fields[column].Heading)/2+4) // headings go on two lines
+	for i, row := range s.Rows {
+		if i == 500 {
+			break // the rest is alike
+		}
+		if text, is := row[column].(string); is {
+			widest = max(widest, words.Displayed(text)+2)
+		}
+		if _, is := row[column].(time.Time); is {
+			widest = 18
+		}
+	}
+	return float64(min(widest, 120))
+}
+
+// workbookValue is a cell; not-a-number leaves it empty, and what is true is told in words, since not
+// every program shows it so.
+func workbookValue(cell any) any {
+	if yes, is := cell.(bool); is {
+		return words.Exact(yes)
+	}
+	if text, is := cell.(string); is {
+		return words.CellText(text)
+	}
+	if x, is := cell.(float64); is && !words.Defined(x) {
+		return nil
+	}
+	return cell
+}

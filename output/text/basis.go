@@ -1,0 +1,152 @@
+package text
+
+import (
+	"cmp"
+	"fmt"
+	"io"
+	"math"
+	"slices"
+	"strings"
+
+	"coredays/model/basis"
+	"coredays/model/logbook"
+	"coredays/model/plan"
+	"coredays/output/words"
+)
+
+// Basis prints the numbers that a plan rests on, group by group; where a simulation tells, after what drives the
+// spread of days needed and the numbers behind that.
+func Basis(w io.Writer, p *plan.Plan, entries []basis.Entry, simulated *logbook.Summary) error {
+	var pg printer
+	pg.paragraph("", indent, fmt.Sprintf("What %s rests on; %s", words.OrElse(p.Title, "the unnamed scenario"), words.OrElse(p.Ship.Name, "unnamed ship")))
+	pg.basisCounts(entries)
+	if simulated != nil {
+		if err := pg.weighed(entries, simulated); err != nil {
+			return err
+		}
+	}
+	for _, group := range Groups(entries) {
+		pg.heading("%s", group)
+		if err := pg.table(basisColumns, basisRows(InGroup(entries, group))); err != nil {
+			return err
+		}
+	}
+	return pg.to(w)
+}
+
+// weighed prints the causes of the spread of days needed and the numbers that they go back to, what matters
+// most first.
+func (p *printer) weighed(entries []basis.Entry, s *logbook.Summary) error {
+	if err := p.drivers(s); err != nil {
+		return err
+	}
+	mattering := Mattering(entries)
+	if len(mattering) == 0 {
+		return nil
+	}
+	p.heading("The numbers behind it, %s replications", words.Given(float64(s.Replications)))
+	p.paragraph("", indent, BehindWords(entries))
+	p.WriteByte('\n')
+	var rows [][]string
+	for _, e := range mattering {
+		rows = append(rows, []string{words.Fixed(100*e.Share, 1), e.Site, e.Name, valueOf(e), e.Varies, LiesIn(e)})
+	}
+	return p.table([]column{numberColumn("share\n(%)"), wordColumn("site", 7), wordColumn("number", 24), wordColumn("value", 20), wordColumn("varies by", 12), wordColumn("of which (%)", 26)}, rows)
+}
+
+// Mattering are the entries whose spread has a share of that of the days needed.
+func Mattering(entries []basis.Entry) (some []basis.Entry) {
+	for _, e := range entries {
+		if e.Share > 0 {
+			some = append(some, e)
+		}
+	}
+	return some
+}
+
+// BehindWords tells what the shares of numbers are.
+func BehindWords(entries []basis.Entry) string {
+	return fmt.Sprintf("A number's share is its part of the variance of days needed, and lies in the causes named. All numbers together have %s %%; the rest is the luck of sea, breakdowns and trouble, and what several numbers do together. What may be chance is left out.",
+		words.Percent(basis.Together(entries)))
+}
+
+// leastPart is the part of the variance from which a cause is named with a number, and mostParts how many are.
+// Our choice.
+const (
+	leastPart = 0.005
+	mostParts = 3
+)
+
+// LiesIn names the causes in whose time the share of a number mostly lies, in percent of the variance.
+func LiesIn(e basis.Entry) string {
+	parts := slices.Clone(e.Causes)
+	slices.SortStableFunc(parts, func(a, b logbook.Driver) int { return cmp.Compare(math.Abs(b.Share), math.Abs(a.Share)) })
+	var names []string
+	for i, d := range parts[:min(mostParts, len(parts))] {
+		if i == 0 || math.Abs(d.Share) >= leastPart {
+			names = append(names, d.Name+" "+words.Fixed(100*d.Share, 1))
+		}
+	}
+	return strings.Join(names, ", ")
+}
+
+func (p *printer) basisCounts(entries []basis.Entry) {
+	p.paragraph("", indent, BasisCounted(entries))
+	p.paragraph("", indent, "Values are the 1-in-10, the even and the 9-in-10 value where there is a spread.")
+}
+
+// BasisCounted tells how much of a basis somebody stated, and how much is from memory.
+func BasisCounted(entries []basis.Entry) string {
+	stated, memory := 0, 0
+	for _, e := range entries {
+		if e.From == basis.Stated {
+			stated++
+		}
+		if e.Memory {
+			memory++
+		}
+	}
+	return fmt.Sprintf("%d numbers: %d stated by the scenario, %d wholly or in part from memory or judgement.", len(entries), stated, memory)
+}
+
+var basisColumns = []column{wordColumn("site", 7), wordColumn("number", 24), wordColumn("value", 20), wordColumn("varies by", 12), wordColumn("from, source", 35)}
+
+func basisRows(entries []basis.Entry) (rows [][]string) {
+	for _, e := range entries {
+		rows = append(rows, []string{e.Site, e.Name, valueOf(e), e.Varies, e.From.String() + ": " + e.Source})
+	}
+	return rows
+}
+
+// valueOf is the number with its spread and unit.
+func valueOf(e basis.Entry) string {
+	text := words.Figures(e.Mid)
+	if e.Spread() {
+		text = words.Figures(e.Low) + " / " + text + " / " + words.Figures(e.High)
+	}
+	if e.Unit != "" {
+		text += " " + e.Unit
+	}
+	return text
+}
+
+// Groups are those of the entries, in their order.
+func Groups(entries []basis.Entry) (all []string) {
+	seen := map[string]bool{}
+	for _, e := range entries {
+		if !seen[e.Group] {
+			seen[e.Group] = true
+			all = append(all, e.Group)
+		}
+	}
+	return all
+}
+
+func InGroup(entries []basis.Entry, group string) (some []basis.Entry) {
+	for _, e := range entries {
+		if e.Group == group {
+			some = append(some, e)
+		}
+	}
+	return some
+}

@@ -1,0 +1,205 @@
+package text
+
+import (
+	"cmp"
+	"fmt"
+	"io"
+	"math"
+	"slices"
+	"strings"
+
+	"coredays/model/check"
+	"coredays/model/plan"
+	"coredays/model/unit"
+	"coredays/output/words"
+)
+
+// Check prints what was found by holding a plan against what ship, string, ground and sea allow: stops
+// first, then cautions, each with its source, then what passes.
+func Check(w io.Writer, p *plan.Plan, found []check.Finding) error {
+	var pg printer
+	pg.checkTitle(p, found)
+	for _, v := range []check.Verdict{check.Stop, check.Caution, check.Pass} {
+		if err := pg.verdicts(v, check.Of(found, v)); err != nil {
+			return err
+		}
+	}
+	if len(p.Warnings) > 0 {
+		pg.heading("Filled in or worth knowing")
+		for _, warning := range p.Warnings {
+			pg.item(warning)
+		}
+	}
+	pg.cautions()
+	return pg.to(w)
+}
+
+// Mark is the shape of a verdict.
+func Mark(v check.Verdict) string { return [...]string{"·", "▲", "■"}[v] }
+
+var verdictWords = [...]string{"pass", "caution", "STOP"}
+
+func (p *printer) checkTitle(s *plan.Plan, found []check.Finding) {
+	p.paragraph("", indent, fmt.Sprintf("%s; %s", words.OrElse(s.Title, "Unnamed scenario"), words.OrElse(s.Ship.Name, "unnamed ship")))
+	p.paragraph("", indent, VerdictLine(found))
+}
+
+// VerdictLine tells the worst that was found, and how much of each.
+func VerdictLine(found []check.Finding) string {
+	worst := check.Worst(found)
+	return fmt.Sprintf("%s Verdict: %s. %d to stop for, %d to look at, %d passed.", Mark(worst), verdictWords[worst],
+		len(check.Of(found, check.Stop)), len(check.Of(found, check.Caution)), len(check.Of(found, check.Pass)))
+}
+
+var VerdictHeadings = [...]string{"Passed (closest: nearest to its limit)", "To look at", "To stop for: the plan can't be done so"}
+
+// verdicts prints the findings of one verdict.
+func (p *printer) verdicts(v check.Verdict, found []check.Finding) error {
+	if len(found) == 0 {
+		return nil
+	}
+	found = ToldInFull(found)
+	p.heading("%s %s", Mark(v), VerdictHeadings[v])
+	cols := []column{wordColumn("site", 10), wordColumn("hole", 11), wordColumn("what", 26), numberColumn("value"), numberColumn("limit"), wordColumn("unit", 4), wordColumn("source of the limit", 30)}
+	if v == check.Pass {
+		found = Together(found)
+		cols = []column{wordColumn("site", 10), wordColumn("hole", 6), wordColumn("what", 66), numberColumn("value"), numberColumn("limit"), wordColumn("unit", 7)}
+	}
+	var rows [][]string
+	for _, f := range found {
+		value, limit := apart(f.Value, f.Limit)
+		row := []string{f.Site, f.Hole, f.What, value, limit, f.Unit, f.Source}
+		rows = append(rows, row[:len(cols)])
+	}
+	return p.table(cols, rows)
+}
+
+// ToldInFull has what stops a plan, or is to be looked at, say the chance that it goes well, where it stands
+// and what could be done.
+func ToldInFull(found []check.Finding) (all []check.Finding) {
+	for _, f := range found {
+		if f.Verdict != check.Pass {
+			f.What = inFull(f)
+		}
+		all = append(all, f)
+	}
+	return all
+}
+
+func inFull(f check.Finding) string {
+	text := f.What
+	if f.Chance != nil {
+		text += ", chance " + chanceWords(*f.Chance)
+	}
+	if f.Where != "" && (f.Verdict == check.Stop || f.Cure != "") {
+		text += " (" + f.Where + ")"
+	}
+	if f.Cure != "" {
+		text += ": " + f.Cure
+	}
+	return text
+}
+
+// chanceWords writes a chance for people.
+func chanceWords(chance float64) string {
+	if chance < 0.001 {
+		return "below 0.1 %"
+	}
+	return words.Figures(100*chance) + " %"
+}
+
+// Together makes one of findings that are alike: that closest to its limit, or that which all of them are.
+func Together(found []check.Finding) (fewer []check.Finding) {
+	var groups [][]check.Finding
+	for _, f := range found {
+		if i := slices.IndexFunc(groups, func(g []check.Finding) bool { return alike(g[0], f) }); i >= 0 {
+			groups[i] = append(groups[i], f)
+			continue
+		}
+		groups = append(groups, []check.Finding{f})
+	}
+	for _, g := range groups {
+		fewer = append(fewer, one(g))
+	}
+	return fewer
+}
+
+// alike tells whether findings differ in nothing but site, hole and figures. What concerns the
+// expedition stands alone.
+func alike(a, b check.Finding) bool {
+	return a.Site != "" && b.Site != "" && (a.Hole == "") == (b.Hole == "") && lookedAt(a) == lookedAt(b) && a.Unit == b.Unit && a.Source == b.Source
+}
+
+// lookedAt is what was looked at, without the particulars of a place.
+func lookedAt(f check.Finding) string { return words.OrElse(f.Kind, f.What) }
+
+// one stands for findings that are alike.
+func one(of []check.Finding) check.Finding {
+	closest := slices.MinFunc(of, func(a, b check.Finding) int { return cmp.Compare(room(a), room(b)) })
+	if len(of) == 1 {
+		return closest
+	}
+	closest.What = lookedAt(closest)
+	if slices.ContainsFunc(of, func(f check.Finding) bool { return !sameFigures(f, closest) }) {
+		closest.What += fmt.Sprintf(" (closest of %d)", len(of))
+		return closest
+	}
+	places := "sites"
+	if closest.Hole != "" {
+		places = "holes"
+	}
+	closest.Site, closest.Hole = fmt.Sprintf("%d %s", len(of), places), ""
+	return closest
+}
+
+func sameFigures(a, b check.Finding) bool {
+	return words.Figure(a.Value) == words.Figure(b.Value) && words.Figure(a.Limit) == words.Figure(b.Limit)
+}
+
+// room is the share of its limit that lies between a finding and its limit.
+func room(f check.Finding) float64 {
+	if !words.Defined(f.Value) || !words.Defined(f.Limit) {
+		return math.Inf(1)
+	}
+	return math.Abs(f.Value-f.Limit) / math.Abs(f.Limit)
+}
+
+// apart writes a value and its limit with as many figures as it takes to tell them apart: a value above its
+// limit must not read as if it were the limit.
+func apart(value, limit float64) (string, string) {
+	v, l := words.Figure(value), words.Figure(limit)
+	if v != l || value == limit || !words.Defined(value) || !words.Defined(limit) {
+		return v, l
+	}
+	return unit.OfCount.TellApart(value, limit, ""), unit.OfCount.TellApart(limit, value, "")
+}
+
+// Stops tells the findings that stop a plan, a line each, and which they are.
+func Stops(found []check.Finding) []string { return findingLines(check.Of(found, check.Stop)) }
+
+// Unlikely tells the findings that nobody would count on to go well, though nothing stops them.
+func Unlikely(found []check.Finding) []string {
+	const slight = 0.1
+	return findingLines(slices.DeleteFunc(check.Of(found, check.Caution), func(f check.Finding) bool { return f.Chance == nil || *f.Chance >= slight }))
+}
+
+func findingLines(found []check.Finding) (lines []string) {
+	for _, f := range found {
+		line := Mark(f.Verdict) + " "
+		if f.Site != "" {
+			line += "site " + f.Site + ": "
+		}
+		if f.Hole != "" {
+			line += "hole " + f.Hole + ": "
+		}
+		if words.Defined(f.Value) && words.Defined(f.Limit) {
+			value, limit := apart(f.Value, f.Limit)
+			f.What += fmt.Sprintf(" (%s, limit %s)", withUnit(value, f.Unit), withUnit(limit, f.Unit))
+		}
+		line += inFull(f)
+		lines = append(lines, words.Printable(line))
+	}
+	return lines
+}
+
+func withUnit(value, unit string) string { return strings.TrimSpace(value + " " + unit) }

@@ -1,0 +1,187 @@
+package text
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"coredays/model/logbook"
+	"coredays/output/words"
+)
+
+// Comparison prints alternatives side by side for people.
+func Comparison(w io.Writer, c *logbook.Comparison) error {
+	var p printer
+	p.comparisonTitle(c)
+	if Answers(c) {
+		if err := p.comparison(c); err != nil {
+			return err
+		}
+	}
+	p.comparisonWarnings(c)
+	p.cautions()
+	p.again(CompareCall(c))
+	return p.to(w)
+}
+
+// comparison prints the sections that answer the question.
+func (p *printer) comparison(c *logbook.Comparison) error {
+	sections := []func(*logbook.Comparison) error{p.first, p.sideBySide, p.differences}
+	switch c.Question {
+	case logbook.WhichOrder:
+		sections = []func(*logbook.Comparison) error{p.first, p.sideBySide, p.why, p.searched}
+	case logbook.WhatToCut:
+		sections = []func(*logbook.Comparison) error{p.cuts, p.moreDays}
+	}
+	for _, section := range sections {
+		if err := section(c); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// Questions are what is asked, as the title says it.
+var Questions = map[logbook.Question]string{
+	logbook.WhichPlan:      "which plan",
+	logbook.WhichOrder:     "in which order to visit the sites",
+	logbook.WhichDeparture: "when to sail",
+	logbook.WhatToCut:      "what to cut, and what a day is worth",
+}
+
+func (p *printer) comparisonTitle(c *logbook.Comparison) {
+	title := words.OrElse(c.Title, "Unnamed scenario")
+	if c.Invented {
+		title += " (invented demonstration)"
+	}
+	p.paragraph("", indent, fmt.Sprintf("%s: %s", title, Questions[c.Question]))
+	for _, text := range MadeOf(c) {
+		p.paragraph("", indent, text)
+	}
+}
+
+// MadeOf tells what a comparison rests on, and where it was stopped.
+func MadeOf(c *logbook.Comparison) (lines []string) {
+	if !Answers(c) {
+		return []string{"Stopped before any alternative was sailed, so there is no answer."}
+	}
+	if c.StoppedEarly {
+		lines = append(lines, "Stopped early: alternatives that were not done are left out.")
+	}
+	return append(lines, fmt.Sprintf("Seed %d; %s of each, with the same luck and the same sea on the same date. "+
+		"Intervals tell what more replications could change, not how wrong a plan or the program may be.", c.Seed, counted(c.Replications, "replication")))
+}
+
+// Answers tells whether there is anything to compare.
+func Answers(c *logbook.Comparison) bool { return len(c.Alternatives) > 0 && c.Replications > 0 }
+
+// first prints which alternative comes first.
+func (p *printer) first(c *logbook.Comparison) error {
+	p.heading("First: %s", c.Alternatives[c.Best].Name)
+	for _, line := range append(FirstLines(c), StandingLines(c)...) {
+		p.say("%s", line)
+	}
+	return nil
+}
+
+// FirstLines tell what the first alternative brings.
+func FirstLines(c *logbook.Comparison) []string {
+	best := c.Alternatives[c.Best].Summary
+	a := &best.Allotted
+	return []string{
+		words.Happens(a.ChancePrimary, c.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 gets done"),
+		fmt.Sprintf("The whole programme needs P50 %s d; P50 %s m of core come up within %s days.", words.Figures(words.InDays(best.Needed.Total).P50),
+			words.Figures(words.Middle(a.Recovered)), words.Given(a.SeaDays.Days())),
+	}
+}
+
+// StandingLines tell how the others stand to the first, and by which rule.
+func StandingLines(c *logbook.Comparison) []string {
+	lines := []string{aliveSentence(c)}
+	if planned := plannedSentence(c); planned != "" {
+		lines = append(lines, planned)
+	}
+	return append(lines, fmt.Sprintf("By the chance of rank 1 first (less than %s in a hundred counts as the same), then days, then metres.", words.Figures(100*c.SameChance)))
+}
+
+// plannedSentence tells how the order of the scenario stands to the first; empty where there is none.
+func plannedSentence(c *logbook.Comparison) string {
+	switch {
+	case c.Planned < 0 || c.Planned >= len(c.Alternatives):
+		return ""
+	case c.Planned == c.Best:
+		return "It is the order of the scenario."
+	}
+	planned := &c.Alternatives[c.Planned]
+	how := "which is behind it"
+	if planned.Alike {
+		how = "which is not to be told from it"
+	}
+	return fmt.Sprintf("The order of the scenario is %s, %s: rank 1 gets done %s, the whole programme needs P50 %s d.", planned.Name, how,
+		words.Often(planned.Summary.Allotted.ChancePrimary, c.Replications), words.Figures(words.InDays(planned.Summary.Needed.Total).P50))
+}
+
+// aliveSentence tells which alternatives can't be told from the first.
+func aliveSentence(c *logbook.Comparison) string {
+	var alike []string
+	for i := range c.Alternatives {
+		if c.Alternatives[i].Alike && i != c.Best {
+			alike = append(alike, c.Alternatives[i].Name+settled(c, i))
+		}
+	}
+	switch {
+	case len(c.Alternatives) == 1:
+		return "There is nothing to compare it with."
+	case len(alike) == 0:
+		return fmt.Sprintf("All others are behind it, with %.0f %% confidence in all of this together.", 100*c.Confidence)
+	}
+	return fmt.Sprintf("Not to be told from it in %s: %s.", counted(c.Replications, "replication"), strings.Join(alike, "; "))
+}
+
+// settled tells how many replications would settle the days of an alternative against the first,
+// where more than there were.
+func settled(c *logbook.Comparison, i int) string {
+	for n := range c.Differences {
+		d := &c.Differences[n]
+		if d.SettlesDays > 0 && c.Replications > 1 && (d.A == c.Best && d.B == i || d.A == i && d.B == c.Best) {
+			return " (" + settling(d) + ")"
+		}
+	}
+	return ""
+}
+
+// counted writes a number of things.
+func counted(n int, thing string) string {
+	if n == 1 {
+		return "1 " + thing
+	}
+	return fmt.Sprintf("%d %ss", n, thing)
+}
+
+func NamesWhere(c *logbook.Comparison, holds func(i int) bool) (names []string) {
+	for i := range c.Alternatives {
+		if holds(i) {
+			names = append(names, c.Alternatives[i].Name)
+		}
+	}
+	return names
+}
+
+func (p *printer) comparisonWarnings(c *logbook.Comparison) {
+	if len(c.Warnings) == 0 {
+		return
+	}
+	p.heading("Warnings")
+	for _, w := range c.Warnings {
+		p.item(w)
+	}
+}
+
+// CompareCall is the command line of a comparison.
+func CompareCall(c *logbook.Comparison) string {
+	call := "coredays compare"
+	for _, word := range c.Call {
+		call += " " + quoted(word)
+	}
+	return call + fmt.Sprintf(" --seed %d --replications %d", c.Seed, max(c.Replications, 1))
+}

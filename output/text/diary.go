@@ -1,0 +1,90 @@
+package text
+
+import (
+	"fmt"
+	"io"
+
+	"coredays/model/activity"
+	"coredays/model/logbook"
+	"coredays/model/unit"
+	"coredays/output/words"
+)
+
+// Widths of the columns of words in a diary, so that a line with its numbers stays on the page.
+const (
+	whatWidth  = 22
+	placeWidth = 14
+	noteWidth  = 21
+)
+
+// Diary prints one simulated expedition hour by hour.
+func Diary(w io.Writer, d *logbook.Diary) error {
+	var p printer
+	p.diaryTitle(d)
+	cols := []column{wordColumn("from (UTC)", 12), numberColumn("hours"), wordColumn("what", whatWidth), wordColumn("where", placeWidth),
+		numberColumn("depth\n(mbsf)"), numberColumn("Hs\n(m)"), wordColumn("note", noteWidth)}
+	var rows [][]string
+	for i := range d.Entries {
+		rows = append(rows, diaryRow(&d.Entries[i]))
+	}
+	if err := p.table(cols, rows); err != nil {
+		return err
+	}
+	return p.to(w)
+}
+
+// diaryTitle says which expedition this is.
+func (p *printer) diaryTitle(d *logbook.Diary) {
+	p.paragraph("", indent, fmt.Sprintf("Diary of one simulated expedition: %s", words.OrElse(d.Title, "unnamed scenario")))
+	which := fmt.Sprintf("Replication %d of seed %d", d.Replication, d.Seed)
+	if d.Why != "" {
+		which += ": " + d.Why
+	}
+	p.paragraph("", indent, which)
+	p.paragraph("", indent, underRules(d.Bound))
+	p.paragraph("", indent, begins(d)+words.Figures(d.Days.Days())+" d from leaving port to the end")
+	for _, w := range d.Warnings {
+		p.paragraph("", indent, w)
+	}
+	p.paragraph("", indent, "Depth: of bit or core below the sea floor, negative above it. Hs: significant wave height.")
+	p.WriteByte('\n')
+}
+
+func underRules(bound bool) string {
+	if bound {
+		return "Under the rules of the expedition and within its days"
+	}
+	return "The whole programme, no deadline"
+}
+
+func begins(d *logbook.Diary) string {
+	if len(d.Entries) == 0 {
+		return ""
+	}
+	return "Begins " + words.Moment(d.Entries[0].From) + "; "
+}
+
+// diaryRow is one line. At sea between sites and in port there is no depth below the sea floor.
+func diaryRow(e *logbook.Entry) []string {
+	hours := unit.Duration(e.To.Sub(e.From).Seconds()).Hours()
+	depth := ""
+	if HasDepth(e) {
+		depth = words.Fixed(float64(e.Depth), 1)
+	}
+	return []string{e.From.UTC().Format("02 Jan 15:04"), words.Fixed(hours, hoursPlaces(hours)), e.Kind.String(), e.Place.String(), depth,
+		words.Fixed(float64(e.Waves), 1), e.Note}
+}
+
+// hoursPlaces tells a core to the minute and a passage to six of them.
+func hoursPlaces(hours float64) int {
+	if hours < 10 {
+		return 2
+	}
+	return 1
+}
+
+// HasDepth tells whether the depth of an entry means anything.
+func HasDepth(e *logbook.Entry) bool {
+	class := e.Kind.Of().Class
+	return class != activity.Sailing && class != activity.Port && words.Defined(float64(e.Depth))
+}

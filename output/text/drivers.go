@@ -1,0 +1,61 @@
+package text
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+
+	"coredays/model/logbook"
+	"coredays/output/words"
+)
+
+// small is the share of the variance below which causes are told together. Our choice.
+const small = 0.02
+
+// drivers prints what makes days needed uncertain.
+func (p *printer) drivers(s *logbook.Summary) error {
+	told, negative := Tellable(s.Drivers)
+	if len(told) == 0 || s.Replications < 2 {
+		return nil
+	}
+	p.heading("What drives the spread of days needed (share of its variance from P1 to P99)")
+	if negative {
+		p.say("A negative share belongs to a cause that is short where the others are long.")
+	}
+	p.WriteByte('\n')
+	var rows [][]string
+	for _, d := range told {
+		rows = append(rows, []string{d.Name, words.Percent(d.Share), bar(d.Share)})
+	}
+	return p.table([]column{wordColumn("cause", 44), numberColumn("share (%)"), wordColumn("", barWidth)}, rows)
+}
+
+// Tellable lists the causes worth telling, the largest first and the small ones as one at the end.
+func Tellable(drivers []logbook.Driver) (told []logbook.Driver, negative bool) {
+	var few []logbook.Driver
+	for _, d := range drivers {
+		switch {
+		case !words.Defined(d.Share):
+		case math.Abs(d.Share) < small:
+			few = append(few, d)
+		default:
+			told = append(told, d)
+			negative = negative || d.Share < 0
+		}
+	}
+	slices.SortStableFunc(told, func(a, b logbook.Driver) int { return cmp.Compare(b.Share, a.Share) })
+	return append(told, folded(few)...), negative
+}
+
+// folded makes several causes one; a single one keeps its name.
+func folded(few []logbook.Driver) []logbook.Driver {
+	if len(few) < 2 {
+		return few
+	}
+	rest := logbook.Driver{Name: fmt.Sprintf("the rest (%d smaller causes)", len(few))}
+	for _, d := range few {
+		rest.Share += d.Share
+	}
+	return []logbook.Driver{rest}
+}

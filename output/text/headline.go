@@ -1,0 +1,62 @@
+package text
+
+import (
+	"coredays/model/logbook"
+	"coredays/output/words"
+)
+
+// needed prints the first result: the whole programme without a deadline.
+func (p *printer) needed(s *logbook.Summary) error {
+	p.heading("Days needed (the whole programme, no deadline)")
+	days := words.InDays(s.Needed.Total)
+	p10, p50, p90 := words.Quantiles(days, words.Places(days.P50, days.P90))
+	if p10 == "" {
+		p.say("%s d, port to port", p50)
+		return nil
+	}
+	p.say("P10 %s d, P50 %s d%s, P90 %s d, port to port.", p10, p50, plusMinus(days), p90)
+	p.say("One expedition in ten needs less than %s d, half less than %s d, nine in ten less than %s d.", p10, p50, p90)
+	return nil
+}
+
+// plusMinus tells the simulation error of P50 where it is large enough to matter.
+func plusMinus(days logbook.Spread) string {
+	half, telling := words.SimulationError(days)
+	if !telling {
+		return ""
+	}
+	return " (±" + words.Fixed(half, words.Places(days.P50)) + " d simulation error)"
+}
+
+// allotted prints the second result: what gets done within the days.
+func (p *printer) allotted(s *logbook.Summary) error {
+	a := &s.Allotted
+	p.heading("What gets done in %s days (under the rules of the expedition)", words.Given(a.SeaDays.Days()))
+	p.say("%s", words.Happens(a.ChanceAll, s.Replications, "The whole programme fits", "The whole programme does not fit"))
+	p.say("%s", words.Happens(a.ChancePrimary, s.Replications, "Everything of rank 1 at the primary sites gets done",
+		"Not everything of rank 1 at the primary sites gets done"))
+	p.say("%s", words.Happens(a.Late, s.Replications, "Port is reached too late", "Port is reached in time"))
+	p.WriteByte('\n')
+	hand := words.InDays(a.InHand)
+	return p.table(threeColumns(wordColumn("result", 44), s.Replications, "figure", ""), [][]string{
+		threeCells("days in hand at the end (d)", hand, words.Places(hand.P10, hand.P50, hand.P90), s.Replications),
+		threeCells("core recovered (m)", a.Recovered, 0, s.Replications),
+	})
+}
+
+// threeColumns heads a column of words and P10, P50, P90; a single replication has one number.
+func threeColumns(first column, replications int, single, unit string) []column {
+	if replications < 2 {
+		return []column{first, numberColumn(single)}
+	}
+	return []column{first, numberColumn("P10" + unit), numberColumn("P50" + unit), numberColumn("P90" + unit)}
+}
+
+// threeCells fills them.
+func threeCells(first string, s logbook.Spread, places, replications int) []string {
+	p10, p50, p90 := words.Quantiles(s, places)
+	if replications < 2 {
+		return []string{first, p50}
+	}
+	return []string{first, p10, p50, p90}
+}

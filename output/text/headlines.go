@@ -1,0 +1,84 @@
+package text
+
+import (
+	"fmt"
+
+	"coredays/model/check"
+	"coredays/model/logbook"
+	"coredays/output/words"
+)
+
+// Headlines tell the answer in sentences.
+func Headlines(s *logbook.Summary) []string {
+	if s.Replications == 0 {
+		return []string{"No replication finished, so there is no answer."}
+	}
+	days, sea := words.InDays(s.Needed.Total), words.Given(s.Allotted.SeaDays.Days())
+	p10, p50, p90 := words.Quantiles(days, words.Places(days.P50, days.P90))
+	if p10 == "" {
+		return []string{fmt.Sprintf("The whole programme needs %s days, port to port.", p50),
+			words.Happens(s.Allotted.ChanceAll, s.Replications, "It fits into the "+sea+" sea days", "It does not fit into the "+sea+" sea days")}
+	}
+	return []string{
+		fmt.Sprintf("Half of the expeditions need more than %s days for the whole programme, port to port; one in ten more than %s, nine in ten more than %s.", p50, p90, p10),
+		words.Happens(s.Allotted.ChanceAll, s.Replications, "In the "+sea+" sea days it is finished", "In the "+sea+" sea days it is not finished") + " " +
+			words.Happens(s.Allotted.ChancePrimary, s.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 at the primary sites gets done"),
+	}
+}
+
+// CheckedWords tells the verdict of the check in a sentence.
+func CheckedWords(found []check.Finding) string {
+	worst := check.Worst(found)
+	text := Mark(worst) + " The check finds nothing to stop for"
+	if n := len(check.Of(found, check.Stop)); n > 0 {
+		text = fmt.Sprintf("%s The check STOPS the plan: %d to stop for", Mark(worst), n)
+	}
+	if n := len(check.Of(found, check.Caution)); n > 0 {
+		text += fmt.Sprintf(" and %d to look at", n)
+	}
+	return text + "."
+}
+
+// Facts are the figures of the headline.
+func Facts(s *logbook.Summary) []Fact {
+	if s.Replications == 0 {
+		return nil
+	}
+	needed, hand := words.InDays(s.Needed.Total), words.InDays(s.Allotted.InHand)
+	ofAll := words.OrLess("of the expeditions", s.Replications >= 2) // one is no share of many
+	return []Fact{
+		spreadFact("days needed", needed, words.Places(needed.P90, needed.P50), "d"),
+		{"whole programme within the days", words.Chance(s.Allotted.ChanceAll, s.Replications) + perCent(s), words.Exact(s.Allotted.ChanceAll), ofAll},
+		{"all of rank 1 within the days", words.Chance(s.Allotted.ChancePrimary, s.Replications) + perCent(s), words.Exact(s.Allotted.ChancePrimary), ofAll},
+		spreadFact("days in hand at the end", hand, words.Places(hand.P10, hand.P50, hand.P90), "d"),
+		spreadFact("core recovered within the days", s.Allotted.Recovered, 0, "m"),
+		{"port reached too late", words.Chance(s.Allotted.Late, s.Replications) + perCent(s), words.Exact(s.Allotted.Late), ofAll},
+	}
+}
+
+func perCent(s *logbook.Summary) string { return words.OrLess(" %", s.Replications >= 2) }
+
+// spreadFact tells P50, and P10 and P90 below it.
+func spreadFact(label string, s logbook.Spread, places int, unit string) Fact {
+	p10, p50, p90 := words.Quantiles(s, places)
+	note := ""
+	if p10 != "" {
+		note = "P50; P10–P90 " + words.Between(p10, p90) + " " + unit
+	}
+	return Fact{label, p50 + " " + unit, words.Exact(words.Middle(s)), note}
+}
+
+// SiteWords tells a site in a sentence.
+func SiteWords(site *logbook.Site) string {
+	text := fmt.Sprintf("Water depth %s m, target %s m below the sea floor. ", words.Given(float64(site.WaterDepth)), words.Given(float64(site.Target)))
+	if words.NeverReached(site) {
+		return text + "Not reached."
+	}
+	days, waiting := words.InDays(site.Days), words.InDays(site.Waiting)
+	return text + fmt.Sprintf("%s days on site, of which %s waiting on weather; %s m recovered, %s %% of what was cored; reached in %s %%, complete in %s %% of the expeditions within the days.",
+		words.Ranged(days, words.Places(days.P90)), words.Ranged(waiting, words.Places(days.P90)), words.Ranged(site.Recovered, 0), words.Ranged(site.Percent, 0),
+		words.Percent(site.ChanceReached), words.Percent(site.ChanceComplete))
+}
+
+// Fact is a figure of the headline, with all its digits for programs.
+type Fact struct{ Label, Value, Exact, Note string }

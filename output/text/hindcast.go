@@ -1,0 +1,117 @@
+package text
+
+import (
+	"fmt"
+	"io"
+
+	"coredays/model/score"
+	"coredays/output/words"
+)
+
+// Hindcast prints the answer of a hindcast for people.
+func Hindcast(w io.Writer, h *score.Hindcast) error {
+	var p printer
+	p.hindcastTitle(h)
+	p.hindcastCard(&h.Card)
+	for _, section := range []func(*score.Hindcast) error{p.hindcastClasses, p.hindcastCycles, p.hindcastRecovery} {
+		if err := section(h); err != nil {
+			return err
+		}
+	}
+	p.leftOut(h)
+	return p.to(w)
+}
+
+func (p *printer) hindcastTitle(h *score.Hindcast) {
+	p.paragraph("", indent, fmt.Sprintf("Hindcast of %s at level %s: %s of %s, each simulated %s; seed %d", h.File, h.Level,
+		counted(h.Card.Cases, "site"), counted(h.Card.Groups, "leg"), counted(h.Replications, "time"), h.Seed))
+	p.paragraph("", indent, "Intervals hold the figure 95 times in 100 over legs: sites of one leg are not independent.")
+}
+
+// hindcastCard prints the scores of days on site.
+func (p *printer) hindcastCard(c *score.Card) {
+	p.heading("Days on site")
+	p.item(fmt.Sprintf("CRPS %s d (%s): mean distance of forecast and fact, less what the forecast's own spread explains; %s d for the "+
+		"days of the other legs taken as the forecast, so skill %s", words.Fixed(c.CRPS, 2), words.Between(words.Fixed(c.CRPSCI[0], 2), words.Fixed(c.CRPSCI[1], 2)), words.Fixed(c.Alone, 2), words.Figures(c.Skill)))
+	p.item("CRPS of the logarithm " + words.Figures(c.CRPSLog))
+	p.item("median absolute error of the median " + words.Figures(c.AbsPercent) + " %")
+	p.item(fmt.Sprintf("actual over forecast median: median %s (%s); above 1 it took longer", words.Figures(c.Ratio), interval(c.RatioCI)))
+	p.item(fmt.Sprintf("inside the 50 %% band %s %% (%s), inside the 80 %% band %s %% (%s)", words.Figures(100*c.Inside50), interval(inPercent(c.Inside50CI)),
+		words.Figures(100*c.Inside80), interval(inPercent(c.Inside80CI))))
+	p.item(fmt.Sprintf("sites by the share of the forecast below the fact, in tenths: %v", c.RankHistogram))
+}
+
+func interval(ci [2]float64) string { return words.Between(words.Figures(ci[0]), words.Figures(ci[1])) }
+
+func inPercent(ci [2]float64) [2]float64 { return [2]float64{100 * ci[0], 100 * ci[1]} }
+
+// hindcastClasses prints how classes of sites did.
+func (p *printer) hindcastClasses(h *score.Hindcast) error {
+	p.heading("By class")
+	p.WriteByte('\n')
+	cols := []column{wordColumn("by", 30), wordColumn("class", 16), numberColumn("sites"), numberColumn("actual over\nmedian"), numberColumn("CRPS (d)"), numberColumn("inside\n80 % (%)")}
+	var rows [][]string
+	last := ""
+	for _, c := range h.Classes {
+		by := c.By
+		if by == last {
+			by = ""
+		}
+		last = c.By
+		rows = append(rows, []string{by, c.Class, fmt.Sprint(c.Cases), words.Fixed(c.Ratio, 2), words.Fixed(c.CRPS, 2), words.Fixed(100*c.Inside80, 0)})
+	}
+	return p.table(cols, rows)
+}
+
+// hindcastCycles prints core cycles beside the record.
+func (p *printer) hindcastCycles(h *score.Hindcast) error {
+	if len(h.Cycles) == 0 {
+		return nil
+	}
+	p.heading("Core cycles: median of the holes' medians")
+	p.WriteByte('\n')
+	cols := []column{wordColumn("tool", 10), wordColumn("water", 12), numberColumn("holes"), numberColumn("record (min)"), numberColumn("simulated (min)"), numberColumn("off (%)")}
+	var rows [][]string
+	for _, c := range h.Cycles {
+		rows = append(rows, []string{c.Tool, c.DepthClass, fmt.Sprint(c.Holes), words.Fixed(c.Record, 0), words.Fixed(c.Simulated, 0), words.Fixed(100*(c.Simulated/c.Record-1), 0)})
+	}
+	return p.table(cols, rows)
+}
+
+// hindcastRecovery prints recovery beside the record.
+func (p *printer) hindcastRecovery(h *score.Hindcast) error {
+	if len(h.Recovery) == 0 {
+		return nil
+	}
+	p.heading("Recovery of holes (%%): P50 (P10–P90)")
+	p.WriteByte('\n')
+	var rows [][]string
+	for _, r := range h.Recovery {
+		rows = append(rows, []string{r.Tool, fmt.Sprint(r.Holes), triple(r.Record), triple(r.Simulated)})
+	}
+	return p.table([]column{wordColumn("tool", 10), numberColumn("holes"), numberColumn("record"), numberColumn("simulated")}, rows)
+}
+
+func triple(q [3]float64) string {
+	return words.Fixed(q[1], 0) + " (" + words.Between(words.Fixed(q[0], 0), words.Fixed(q[2], 0)) + ")"
+}
+
+// leftOut counts the rows left out by reason; the JSON has them one by one.
+func (p *printer) leftOut(h *score.Hindcast) {
+	if len(h.LeftOut) == 0 {
+		return
+	}
+	p.heading("Left out: %s", counted(len(h.LeftOut), "row"))
+	first := map[string]int{}
+	count := map[string]int{}
+	var order []string
+	for _, o := range h.LeftOut {
+		if count[o.Why] == 0 {
+			order, first[o.Why] = append(order, o.Why), o.Row
+		}
+		count[o.Why]++
+	}
+	for _, why := range order {
+		p.item(fmt.Sprintf("%s (%s, line %d the first)", why, counted(count[why], "row"), first[why]))
+	}
+}

@@ -1,0 +1,27 @@
+package text
+
+import (
+	"io"
+
+	"coredays/model/logbook"
+)
+
+// Logged prints where a log has the ship against what was simulated, a line for each site that it tells of.
+// The summary is one looked at closely.
+func Logged(w io.Writer, s *logbook.Summary, log *logbook.Log) error {
+	var p printer
+	p.heading("As logged in %s", log.File)
+	told := false
+	for i := range s.Sites {
+		site := &s.Sites[i]
+		stay, _ := log.At(site.Name)
+		if words := LoggedWords(site, &stay); words != "" {
+			p.item(site.Name + ": " + words)
+			told = true
+		}
+	}
+	if !told {
+		p.say("No hole of a site is in it yet.")
+	}
+	return p.to(w)
+}

@@ -1,0 +1,52 @@
+package text
+
+import (
+	"fmt"
+	"slices"
+
+	"coredays/model/logbook"
+	"coredays/model/unit"
+	"coredays/output/words"
+)
+
+// searched says what was looked at to find the first order.
+func (p *printer) searched(c *logbook.Comparison) error {
+	p.heading("What was searched")
+	for _, line := range SearchLines(c) {
+		p.item(line)
+	}
+	return nil
+}
+
+// SearchLines tell it in sentences.
+func SearchLines(c *logbook.Comparison) (lines []string) {
+	s := c.Search
+	say := func(text string) { lines = append(lines, text) }
+	switch {
+	case s.Uncounted:
+		say(fmt.Sprintf("More than %d orders keep the rules. Of beginnings of orders, those with the least days reckoned were followed up; %d orders were "+
+			"reckoned from single visits to each site.", s.Allowed, s.Reckoned))
+	case s.Reckoned > 0:
+		say(fmt.Sprintf("%d orders by the rules of the scenario. All were reckoned from single visits to each site on each day.", s.Allowed))
+	default:
+		say(counted(s.Allowed, "order") + " in all by the rules of the scenario, and all were sailed.")
+	}
+	if a := &c.Alternatives[c.Best]; slices.ContainsFunc(a.Summary.Sites, func(s logbook.Site) bool { return s.Alternate }) {
+		say("Alternates come after the primary sites in any order, where time is left.")
+	}
+	for _, stage := range s.Stages {
+		say(fmt.Sprintf("%d orders were sailed in %s.", stage.Orders, counted(stage.Replications, "replication")))
+	}
+	if s.Reckoned > 0 {
+		next := words.DaysInterval(s.NextDays)
+		say(fmt.Sprintf("The next order, which was not sailed, is behind the first by %s points of chance and %s d as reckoned. "+
+			"Sailed less reckoned, the orders above differ among themselves by %s points and %s d (standard deviation): the reckoning is no proof.",
+			words.SignedFixed(100*s.NextFirst, 0), words.SignedFixed(next.Mean, 1), words.Figures(100*s.ErrorFirst), words.Figures(s.ErrorDays/float64(unit.Day))))
+	}
+	if s.LeftOut > 0 {
+		say(fmt.Sprintf("%d orders were left out that nothing had ruled out, for being behind by the estimates so far.", s.LeftOut))
+	}
+	say(fmt.Sprintf("The %d orders above were sailed in %s with luck that none of them was picked for.", len(c.Alternatives), counted(c.Replications, "replication")))
+	say("Ruled out by: " + s.Rule + ".")
+	return lines
+}

@@ -1,0 +1,110 @@
+package text
+
+import (
+	"fmt"
+
+	"coredays/model/activity"
+	"coredays/model/logbook"
+	"coredays/model/unit"
+	"coredays/output/words"
+)
+
+// sideBySide prints a line for each alternative.
+func (p *printer) sideBySide(c *logbook.Comparison) error {
+	p.heading("Side by side")
+	p.WriteByte('\n')
+	order := c.Question == logbook.WhichOrder
+	columns := []column{wordColumn(HeadingOf(c.Question), 30), numberColumn("done (%):\nrank 1"), numberColumn("\nall")}
+	if order {
+		columns = append(columns, numberColumn("days (d)\nP50"), numberColumn("days more than\nthe first (d)"), numberColumn("track\n(nmi)"), numberColumn("core\n(m)"))
+	} else {
+		columns = append(columns, numberColumn("days needed (d)\nP50 (P10–P90)"), numberColumn("days more than\nthe first (d)"), numberColumn("waiting\n(d)"), numberColumn("core\n(m)"))
+	}
+	columns = append(columns, wordColumn("", 8))
+	var rows [][]string
+	for _, i := range ByMerit(c) {
+		rows = append(rows, sideRow(c, i, order))
+	}
+	if err := p.table(columns, rows); err != nil {
+		return err
+	}
+	p.say("%s", SideNote(c))
+	if len(c.Alternatives) > 2 {
+		p.say("*: %s.", UnbeatenWords)
+	}
+	return nil
+}
+
+// SideNote tells what the columns of the table are of.
+func SideNote(c *logbook.Comparison) string {
+	return fmt.Sprintf("Done and core: within the days (%s d for the first). Days and waiting: of the whole programme, no deadline. Days more, "+
+		"waiting and core are means; the intervals hold all at once with %.0f %% confidence.", words.Given(c.Alternatives[c.Best].Summary.Allotted.SeaDays.Days()), 100*c.Confidence)
+}
+
+const UnbeatenWords = "as estimated, no other here beats it in chance, days and core at once"
+
+func HeadingOf(q logbook.Question) string {
+	switch q {
+	case logbook.WhichOrder:
+		return "order"
+	case logbook.WhichDeparture:
+		return "sails"
+	}
+	return "plan"
+}
+
+// ByMerit lists orders from the first on; plans and dates stay as they were given.
+func ByMerit(c *logbook.Comparison) []int {
+	list := make([]int, 0, len(c.Alternatives))
+	if c.Question == logbook.WhichOrder {
+		list = append(list, c.Best)
+	}
+	for i := range c.Alternatives {
+		if c.Question != logbook.WhichOrder || i != c.Best {
+			list = append(list, i)
+		}
+	}
+	return list
+}
+
+// sideRow is the line of an alternative.
+func sideRow(c *logbook.Comparison, i int, order bool) []string {
+	a := &c.Alternatives[i]
+	days := words.InDays(a.Summary.Needed.Total)
+	row := []string{a.Name, words.Chance(a.Summary.Allotted.ChancePrimary, c.Replications), words.Chance(a.Summary.Allotted.ChanceAll, c.Replications)}
+	if order {
+		row = append(row, words.Fixed(days.P50, 1), More(c, i), words.Fixed(float64(a.Distance/unit.NauticalMile), 0))
+	} else {
+		row = append(row, words.Ranged(days, 1), More(c, i), words.Fixed(WaitingDays(a.Summary), 1))
+	}
+	return append(row, words.Fixed(a.Summary.Allotted.Recovered.Mean, 0), Standing(c, i)+words.OrLess(" *", Starred(c, i)))
+}
+
+// More is how many days an alternative needs more than the first.
+func More(c *logbook.Comparison, i int) string {
+	if i == c.Best {
+		return ""
+	}
+	return words.Bounded(words.DaysInterval(c.Alternatives[i].Behind), 1)
+}
+
+// Standing tells how an alternative stands to the first.
+func Standing(c *logbook.Comparison, i int) string {
+	switch {
+	case i == c.Best:
+		return "first"
+	case c.Alternatives[i].Alike:
+		return "open"
+	}
+	return "behind"
+}
+
+// Starred tells whether an alternative has the mark of those that no other beats on all counts.
+func Starred(c *logbook.Comparison, i int) bool {
+	return len(c.Alternatives) > 2 && c.Alternatives[i].Unbeaten
+}
+
+// WaitingDays is the mean time waiting on weather, d.
+func WaitingDays(s *logbook.Summary) float64 {
+	return s.Needed.ByClass[activity.Waiting].Mean / float64(unit.Day)
+}

@@ -1,0 +1,136 @@
+package text
+
+import (
+	"coredays/output/words"
+	"slices"
+	"strings"
+
+	"github.com/olekukonko/tablewriter"
+	"github.com/olekukonko/tablewriter/renderer"
+	"github.com/olekukonko/tablewriter/tw"
+)
+
+// column is one column of a table.
+type column struct {
+	heading string // with the unit; a line break in it makes a second line
+	text    bool   // words, set to the left and wrapped; numbers are set to the right
+	width   int    // widest line of a text column, columns of the terminal
+}
+
+func wordColumn(heading string, width int) column { return column{heading, true, width} }
+
+func numberColumn(heading string) column { return column{heading: heading} }
+
+const (
+	rule      = "─"
+	gap       = 2  // blanks between columns
+	narrowest = 10 // column of words, below which it is not narrowed
+)
+
+// table prints rows below their headings, a rule between, columns two blanks apart.
+func (p *printer) table(columns []column, rows [][]string) error {
+	columns = fitted(columns, rows)
+	var rendered strings.Builder
+	t := tablewriter.NewTable(&rendered, layout(columns)...)
+	var headings []string
+	for _, c := range columns {
+		headings = append(headings, c.heading)
+	}
+	t.Header(headings)
+	for _, row := range rows {
+		if err := t.Append(cells(columns, row)); err != nil {
+			return err
+		}
+	}
+	if err := t.Render(); err != nil {
+		return err
+	}
+	for line := range strings.Lines(rendered.String()) {
+		line = strings.TrimRight(line, " \n")
+		if strings.HasPrefix(line, rule) {
+			line = strings.TrimSuffix(line, rule+rule) // it goes on below the gap after the last column
+		}
+		p.WriteString(indent + line + "\n")
+	}
+	return nil
+}
+
+// fitted narrows the widest columns of words until the table is no wider than the page.
+func fitted(columns []column, rows [][]string) []column {
+	columns = slices.Clone(columns)
+	for over := widthOf(columns, rows) - PageWidth; over > 0; over-- {
+		widest := 0
+		for i, c := range columns {
+			if c.text && (c.width > columns[widest].width || !columns[widest].text) {
+				widest = i
+			}
+		}
+		columns[widest].width = max(narrowest, columns[widest].width-1)
+	}
+	return columns
+}
+
+// widthOf is how wide the table becomes at most.
+func widthOf(columns []column, rows [][]string) int {
+	total := len(indent) - gap
+	for i, c := range columns {
+		width := c.width
+		for line := range strings.Lines(c.heading) {
+			width = max(width, words.Displayed(line))
+		}
+		for _, row := range rows {
+			if !c.text {
+				width = max(width, words.Displayed(row[i]))
+			}
+		}
+		total += width + gap
+	}
+	return total
+}
+
+func layout(columns []column) []tablewriter.Option {
+	var aligned tw.Alignment
+	for _, c := range columns {
+		side := tw.AlignRight
+		if c.text {
+			side = tw.AlignLeft
+		}
+		aligned = append(aligned, side)
+	}
+	return []tablewriter.Option{
+		tablewriter.WithRenderer(renderer.NewBlueprint(rules())),
+		tablewriter.WithHeaderAutoFormat(tw.Off),
+		tablewriter.WithAlignment(aligned),
+		tablewriter.WithHeaderAutoWrap(tw.WrapNone),
+		tablewriter.WithRowAutoWrap(tw.WrapNone),
+		tablewriter.WithTrimSpace(tw.Off),
+		tablewriter.WithEastAsian(tw.Off),
+		tablewriter.WithPadding(tw.Padding{Right: strings.Repeat(" ", gap), Overwrite: true}),
+	}
+}
+
+// rules are one line below the headings and no other.
+func rules() tw.Rendition {
+	return tw.Rendition{
+		Borders: tw.BorderNone,
+		Symbols: tw.NewSymbols(tw.StyleLight),
+		Settings: tw.Settings{
+			Separators: tw.SeparatorsNone,
+			Lines:      tw.Lines{ShowHeaderLine: tw.On, ShowFooterLine: tw.Off, ShowTop: tw.Off, ShowBottom: tw.Off},
+		},
+	}
+}
+
+// cells wraps the words of a row. Leading blanks of a cell set all its lines in.
+func cells(columns []column, row []string) []string {
+	wrapped := make([]string, len(row))
+	for i, cell := range row {
+		wrapped[i] = cell
+		if columns[i].text {
+			blanks := cell[:len(cell)-len(strings.TrimLeft(cell, " "))]
+			lines := words.Wrap(cell, columns[i].width-len(blanks))
+			wrapped[i] = blanks + strings.Join(lines, "\n"+blanks)
+		}
+	}
+	return wrapped
+}

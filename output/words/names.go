@@ -1,0 +1,52 @@
+package words
+
+import (
+	"coredays/model/logbook"
+	"fmt"
+)
+
+func Invented(s *logbook.Summary) string {
+	if s.Invented {
+		return " (invented demonstration)"
+	}
+	return ""
+}
+
+func Simulated(s *logbook.Summary) string {
+	switch {
+	case s.Replications == 0:
+		return "no replication finished, so there is no answer"
+	case s.Replications == 1:
+		return "1 replication, which tells no spread"
+	case s.StoppedEarly:
+		return fmt.Sprintf("%d replications, stopped early", s.Replications)
+	}
+	return fmt.Sprintf("%d replications", s.Replications)
+}
+
+func OrElse(text, otherwise string) string {
+	if text == "" {
+		return otherwise
+	}
+	return text
+}
+
+// OrLess keeps a part of a text under a condition.
+func OrLess(text string, keep bool) string {
+	if keep {
+		return text
+	}
+	return ""
+}
+
+// NeverReached tells whether there are no days of a site to summarise.
+func NeverReached(site *logbook.Site) bool { return site.Days.N < 1 }
+
+// SiteName is the name, with a word on what an alternate is.
+func SiteName(site *logbook.Site) string {
+	name := OrElse(site.Name, "unnamed site")
+	if site.Alternate {
+		name += " (alternate: only when time is left)"
+	}
+	return name
+}
