@@ -8,14 +8,14 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"coredays/model/check"
 	"coredays/model/plan"
 	jsonout "coredays/output/json"
 	"coredays/output/outputtest"
 	"coredays/output/text"
 	"coredays/output/words"
-
-	"github.com/google/go-cmp/cmp"
 )
 
 func TestCheckIsPrintedWithStopsFirst(t *testing.T) {

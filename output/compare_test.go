@@ -1,11 +1,6 @@
 package output_test
 
 import (
-	"coredays/model/logbook"
-	jsonout "coredays/output/json"
-	"coredays/output/outputtest"
-	"coredays/output/text"
-	"coredays/output/words"
 	"encoding/json"
 	"io"
 	"strings"
@@ -14,6 +9,12 @@ import (
 
 	"github.com/paulmach/orb"
 	"github.com/paulmach/orb/geojson"
+
+	"coredays/model/logbook"
+	jsonout "coredays/output/json"
+	"coredays/output/outputtest"
+	"coredays/output/text"
+	"coredays/output/words"
 )
 
 func TestComparisonsArePrintedAsBefore(t *testing.T) {

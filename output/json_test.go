@@ -144,7 +144,7 @@ func TestEmptySummaryHasListsInJSON(t *testing.T) {
 func TestJSONKeepsAllDigitsAndTheSameBytes(t *testing.T) {
 	s := outputtest.Ordinary()
 	s.Allotted.ChanceAll = 1.0 / 3
-	s.Allotted.ChancePrimary = negativeZero
+	s.Allotted.ChancePrimary = math.Copysign(0, -1)
 	s.Seed = math.MaxUint64
 	first := printed(t, func(w io.Writer) error { return jsonout.Simulation(w, s) })
 	for _, want := range []string{`"chance_all": 0.3333333333333333,`, `"chance_primary": 0,`, `"seed": 18446744073709551615,`} {

@@ -37,7 +37,7 @@ func loggedOrdinary() *output.Report {
 
 func TestAHoleTwiceAsSlowIsTwiceAsLateInTheTableBesideItsChart(t *testing.T) {
 	r := loggedOrdinary()
-	sheet := sheet.LoggedSheet(r.Summary, r.Log)
+	sheet := sheet.Logged(r.Summary, r.Log)
 	marks := r.Summary.Sites[0].Holes[0].Marks
 	if len(sheet.Rows) != len(marks) {
 		t.Fatalf("%d rows, want %d", len(sheet.Rows), len(marks))

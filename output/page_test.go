@@ -16,26 +16,6 @@ import (
 	"coredays/output/words"
 )
 
-func TestWordsAreWrappedAndOnlyLongOnesCut(t *testing.T) {
-	cases := []struct {
-		text  string
-		width int
-		want  []string
-	}{
-		{"", 10, []string{""}},
-		{"one two three", 7, []string{"one two", "three"}},
-		{"one two three", 8, []string{"one two", "three"}},
-		{"extraordinary day", 5, []string{"extra", "ordin", "ary", "day"}},
-		{"a\tb\nc", 10, []string{"a b c"}},
-		{"深海の峰", 4, []string{"深海", "の峰"}}, // each of two columns
-	}
-	for _, c := range cases {
-		if got := words.Wrap(c.text, c.width); !slices.Equal(got, c.want) {
-			t.Errorf("%q in %d columns: %q, want %q", c.text, c.width, got, c.want)
-		}
-	}
-}
-
 // drawSpread draws figures between 0 and the largest of their sort.
 func drawSpread(t *rapid.T, largest float64) logbook.Spread {
 	values := rapid.SliceOfN(rapid.Float64Range(0, largest), 3, 3).Draw(t, "quantiles")

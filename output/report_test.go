@@ -279,7 +279,7 @@ func TestDistancesHaveTheirUnit(t *testing.T) {
 		t.Errorf("the distance is in %q", units["distance_nmi"])
 	}
 	unit := "no column"
-	for _, f := range sheet.AlternativesSheet(outputtest.ThreeOrders()).Fields {
+	for _, f := range sheet.Alternatives(outputtest.ThreeOrders()).Fields {
 		if f.Key == "track_nmi" {
 			unit = f.Kind.Unit()
 		}

@@ -1,12 +1,13 @@
 package output_test
 
 import (
-	"coredays/output/outputtest"
-	"coredays/output/sheet"
 	"os"
 	"slices"
 	"strings"
 	"testing"
+
+	"coredays/output/outputtest"
+	"coredays/output/sheet"
 )
 
 // A table that is not in the list could be written over a file that is read.

@@ -7,11 +7,12 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"coredays/model/coring"
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/spread"
-	"github.com/google/go-cmp/cmp"
 )
 
 func TestWhatIsBuiltInHasNoFaults(t *testing.T) {

@@ -4,12 +4,13 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"coredays/model/activity"
 	"coredays/model/coring"
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/unit"
-	"github.com/google/go-cmp/cmp"
 )
 
 // base is the whole scenario that the broken ones come from.

@@ -6,8 +6,9 @@ import (
 	"path/filepath"
 	"strings"
 
-	"coredays/model/plaintext"
 	"github.com/spf13/viper"
+
+	"coredays/model/plaintext"
 )
 
 // mostBytes is far more than any scenario needs.

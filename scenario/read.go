@@ -3,8 +3,9 @@ package scenario
 import (
 	"fmt"
 
-	"coredays/model/plan"
 	"github.com/spf13/viper"
+
+	"coredays/model/plan"
 )
 
 // Read reads a scenario. The extension of the name decides the format: .yaml, .yml, .toml or

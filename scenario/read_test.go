@@ -12,12 +12,13 @@ import (
 	"testing"
 	"time"
 
-	"coredays/model/plan"
-	"coredays/model/rig"
-	"coredays/model/spread"
 	"github.com/google/go-cmp/cmp"
 	"github.com/pelletier/go-toml/v2"
 	"go.yaml.in/yaml/v3"
+
+	"coredays/model/plan"
+	"coredays/model/rig"
+	"coredays/model/spread"
 )
 
 // samePlan compares plans but for where things were read.

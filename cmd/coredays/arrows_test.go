@@ -31,12 +31,27 @@ var mayImport = map[string][]string{
 // onlyIn are the folders outside of which nobody imports a library, so that it can be replaced.
 var onlyIn = map[string][]string{
 	"github.com/spf13/viper":              {"scenario"},
-	"github.com/olekukonko/tablewriter":   {"output", "cmd/fitlevels"},
+	"github.com/olekukonko/tablewriter":   {"output/text", "output/words", "cmd/fitlevels"},
 	"github.com/spf13/cobra":              {"cmd/coredays"},
 	"github.com/rogpeppe/go-internal":     {"cmd/coredays"},
-	"github.com/schollz/progressbar":      {"output"},
+	"github.com/schollz/progressbar":      {"output/progress"},
+	"gonum.org/v1/plot":                   {"output/chart", "cmd/fitlevels"},
 	"github.com/go-viper/mapstructure/v2": {"scenario"},
-	"github.com/xuri/excelize":            {"output"},
+	"github.com/xuri/excelize":            {"output/sheet", "output"},
+	"html/template":                       {"output/page", "output/chart"},
+}
+
+// rooms are the packages of output, and those that each may import beside model.
+var rooms = map[string][]string{
+	"output":            {},
+	"output/words":      {},
+	"output/progress":   {"output/words"},
+	"output/text":       {"output/words"},
+	"output/json":       {"output/text", "output/words"},
+	"output/sheet":      {"output", "output/text", "output/words"},
+	"output/chart":      {"output", "output/sheet", "output/text", "output/words"},
+	"output/page":       {"output", "output/chart", "output/sheet", "output/text", "output/words"},
+	"output/outputtest": {"output", "output/words"},
 }
 
 func TestTheTopLevelHoldsTheFixedFoldersAndFiles(t *testing.T) {
@@ -84,6 +99,28 @@ func TestArrowsRunFromCmdThroughTheMiddleThreeToModel(t *testing.T) {
 		if seen[part] == 0 {
 			t.Errorf("no import of ours was found in %s: this tests nothing", part)
 		}
+	}
+}
+
+func TestArrowsAmongTheRoomsRunOneWay(t *testing.T) {
+	found := map[string]bool{}
+	eachImport(t, func(file, imported string) {
+		room, to := path.Dir(file), strings.TrimPrefix(imported, "coredays/")
+		if part(file) != "output" || strings.HasSuffix(file, "_test.go") {
+			return
+		}
+		found[room] = true
+		if _, another := rooms[to]; another && !slices.Contains(rooms[room], to) {
+			t.Errorf("%s imports %s", file, imported)
+		}
+	})
+	for room := range found {
+		if _, named := rooms[room]; !named {
+			t.Errorf("%s is no room of the plan", room)
+		}
+	}
+	if len(found) != len(rooms) {
+		t.Errorf("%d rooms have files, of %d", len(found), len(rooms))
 	}
 }
 

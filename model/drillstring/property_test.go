@@ -3,8 +3,9 @@ package drillstring
 import (
 	"testing"
 
-	"coredays/model/unit"
 	"pgregory.net/rapid"
+
+	"coredays/model/unit"
 )
 
 // drawConditions leaves out heave of micrometres: without damping it, too, ends at resonance, but so

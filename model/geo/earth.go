@@ -3,9 +3,10 @@ package geo
 import (
 	"math"
 
-	"coredays/model/unit"
 	"github.com/paulmach/orb"
 	"github.com/paulmach/orb/geo"
+
+	"coredays/model/unit"
 )
 
 // The WGS 84 ellipsoid, as the manual of GeodSolve (GeographicLib 2.1.2) states it.

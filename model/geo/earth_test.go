@@ -4,8 +4,9 @@ import (
 	"math"
 	"testing"
 
-	"coredays/model/unit"
 	"pgregory.net/rapid"
+
+	"coredays/model/unit"
 )
 
 // rounding of float64 in a distance: the haversine of nearly opposite points is near 1, where

@@ -3,8 +3,9 @@ package geo
 import (
 	"math"
 
-	"coredays/model/unit"
 	"github.com/paulmach/orb/geo"
+
+	"coredays/model/unit"
 )
 
 // Track is the way through the points along great circles: the points themselves and between

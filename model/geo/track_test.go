@@ -5,8 +5,9 @@ import (
 	"slices"
 	"testing"
 
-	"coredays/model/unit"
 	"pgregory.net/rapid"
+
+	"coredays/model/unit"
 )
 
 func TestTrackPassesThroughThePointsOfTheReferenceTool(t *testing.T) {

@@ -57,7 +57,7 @@ func lyingChart(c *Chart, axis string, rows []lyingRow) {
 func classesChart(s *logbook.Summary) *Chart {
 	c := &Chart{Name: "classes", Title: "Where the days go",
 		Key:    "Bar: mean days of the whole programme; the bars add up to the mean of days needed. Line across its end: P10 to P90, which do not add up.",
-		Behind: []*sheet.Table{sheet.ClassesSheet(s)}}
+		Behind: []*sheet.Table{sheet.Classes(s)}}
 	total := words.InDays(s.Needed.Total).Mean
 	var rows []lyingRow
 	for _, k := range text.BySize(s.Needed.ByClass) {
@@ -75,7 +75,7 @@ func driversChart(s *logbook.Summary) *Chart {
 		return nil
 	}
 	c := &Chart{Name: "drivers", Title: "What drives the spread of days needed", Key: "Share of the variance of days needed from P1 to P99; all causes together make 100 %.",
-		Behind: []*sheet.Table{sheet.DriversSheet(s)}}
+		Behind: []*sheet.Table{sheet.Drivers(s)}}
 	if negative {
 		c.Key += " A negative share belongs to a cause that is short where the others are long."
 	}

@@ -2,8 +2,6 @@ package chart
 
 import (
 	"bytes"
-	"coredays/output/sheet"
-	"coredays/output/words"
 	"fmt"
 	"html"
 	"html/template"
@@ -16,6 +14,9 @@ import (
 	"gonum.org/v1/plot/vg/draw"
 	"gonum.org/v1/plot/vg/vgimg"
 	"gonum.org/v1/plot/vg/vgsvg"
+
+	"coredays/output/sheet"
+	"coredays/output/words"
 )
 
 // Chart is one picture with the words for those who can't see it and the table behind it.

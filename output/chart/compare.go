@@ -15,17 +15,17 @@ import (
 	"coredays/output/words"
 )
 
-// AlternativesCharts draw the alternatives as rows: days needed, chances within the days, and how
+// Alternatives draw the alternatives as rows: days needed, chances within the days, and how
 // many days they need more than the first.
-func AlternativesCharts(c *logbook.Comparison) []*Chart {
+func Alternatives(c *logbook.Comparison) []*Chart {
 	if c == nil || !text.Answers(c) || c.Question == logbook.WhatToCut {
 		return nil
 	}
 	list := text.ByMerit(c)
-	r := &rowsChart{marked: slices.Index(list, c.Planned), Chart: Chart{Name: "alternatives", Title: sheet.AlternativesTitles[c.Question],
+	r := &rowsChart{marked: slices.Index(list, c.Planned), Chart: Chart{Name: "alternatives", Title: sheet.Titles[c.Question],
 		Key: "Left: days of the whole programme, no deadline: P50 as a circle, P10 to P90 as a line; upright dashes: the sea days. Middle: what gets done within the days; full circle: all of rank 1, " +
 			"open square: everything. " + words.OrLess("Arrow: the order of the scenario. ", c.Planned >= 0) + moreKey(c),
-	}, table: sheet.AlternativesSheet(c).Only("alternative", "row", "sea_days", "days_p10", "days_p50", "days_p90", "chance_primary", "chance_all", "more_mean", "more_low", "more_high")}
+	}, table: sheet.Alternatives(c).Only("alternative", "row", "sea_days", "days_p10", "days_p50", "days_p90", "chance_primary", "chance_all", "more_mean", "more_low", "more_high")}
 	for _, i := range list {
 		r.names, r.words = append(r.names, alternativeLabel(c, i)), append(r.words, alternativeWords(c, i))
 	}

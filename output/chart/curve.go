@@ -19,7 +19,7 @@ func curveChart(s *logbook.Summary) *Chart {
 	}
 	c := &Chart{Name: "days-needed", Title: "Days needed: how many expeditions in 100 are done by then", width: chartWidth, height: 8.5 * vg.Centimeter,
 		Key:    "Whole programme, no deadline, port to port. Within the sea days the crew turns for port by its own estimate and forecast, so that fewer finish than the curve has at that line.",
-		Behind: []*sheet.Table{coarse(sheet.CurveSheet(s), 10)}}
+		Behind: []*sheet.Table{coarse(sheet.Curve(s), 10)}}
 	p := newPlot("days from leaving port to reaching port", "expeditions done, of 100")
 	var points plotter.XYs
 	for i, x := range s.Needed.Curve {

@@ -15,8 +15,8 @@ import (
 	"coredays/output/words"
 )
 
-// CutsCharts draw the days that each thing takes and what its loss does for the rest.
-func CutsCharts(c *logbook.Comparison) []*Chart {
+// Cuts draw the days that each thing takes and what its loss does for the rest.
+func Cuts(c *logbook.Comparison) []*Chart {
 	if !text.Answers(c) || len(c.Cuts) == 0 {
 		return nil
 	}
@@ -24,7 +24,7 @@ func CutsCharts(c *logbook.Comparison) []*Chart {
 	r := &rowsChart{marked: -1, Chart: Chart{Name: "cuts", Title: "Days saved by leaving out one thing, and the chances of the rest",
 		Key: "Left: mean days saved as a bar, P10 to P90 as a line; one thing less may cost days once in a while, where what comes later meets another sea. " +
 			"Right: what gets done within the days of what is left; full circle: all of rank 1, open square: everything; broken lines: the same as planned.",
-	}, table: sheet.CutsSheet(c).Only("without", "row", "saves_mean", "saves_p10", "saves_p50", "saves_p90", "core_less_mean", "core_less_low", "core_less_high")}
+	}, table: sheet.Cuts(c).Only("without", "row", "saves_mean", "saves_p10", "saves_p50", "saves_p90", "core_less_mean", "core_less_low", "core_less_high")}
 	for cut := range sheet.CutsInOrder(c) {
 		list = append(list, cut)
 		saves := words.InDays(words.Told(cut.Saves))
@@ -75,14 +75,14 @@ func restPanel(c *logbook.Comparison, list []*logbook.Cut) rowsPanel {
 	return panel
 }
 
-// MoreDaysChart draws the chances against the sea days.
-func MoreDaysChart(c *logbook.Comparison) *Chart {
+// MoreDays draws the chances against the sea days.
+func MoreDays(c *logbook.Comparison) *Chart {
 	if !text.Answers(c) || len(c.Days) == 0 {
 		return nil
 	}
 	ch := &Chart{Name: "sea-days", Title: "Chances by the sea days there are", width: chartWidth, height: 7.5 * vg.Centimeter,
 		Key:    "Broken line: as planned. Upright lines: 95 % interval of what is more or less than as planned, replication by replication; it tells nothing of the chance as planned.",
-		Behind: []*sheet.Table{sheet.MoreDaysSheet(c)}}
+		Behind: []*sheet.Table{sheet.MoreDays(c)}}
 	p := newPlot("sea days", "expeditions of 100 in which it is done")
 	days, list := c.Alternatives[0].Summary.Allotted.SeaDays.Days(), text.DaysAndPlanned(c)
 	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = days+list[0].Days-0.3, days+list[len(list)-1].Days+0.7, 0, 104

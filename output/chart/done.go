@@ -20,7 +20,7 @@ const doneKey = "Full circle: rank 1; square: rank 2; triangle: a later rank. Ra
 func DoneChart(s *logbook.Summary) *Chart {
 	c := &Chart{Name: "done", Title: fmt.Sprintf("What gets done within the %s sea days", words.Given(s.Allotted.SeaDays.Days())), width: chartWidth,
 		Key:    doneKey,
-		Behind: []*sheet.Table{sheet.ChancesSheet(s)}}
+		Behind: []*sheet.Table{sheet.Chances(s)}}
 	axis, name := "expeditions of 100 in which it is done", func(x float64) string { return fmt.Sprintf("%.0f", x) }
 	step := 20.0
 	if s.Replications < 2 {

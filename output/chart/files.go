@@ -2,12 +2,13 @@ package chart
 
 import (
 	"context"
-	"coredays/output"
-	"coredays/output/words"
 	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
+
+	"coredays/output"
+	"coredays/output/words"
 )
 
 // Of are all charts of a report, in its order; those that have nothing to draw are left out.
@@ -36,7 +37,7 @@ func Files(ctx context.Context, folder string, r *output.Report) error {
 		return err
 	}
 	var failed []error
-	for _, bare := range append(Of(r), AlternativesCharts(r.Orders)...) {
+	for _, bare := range append(Of(r), Alternatives(r.Orders)...) {
 		if ctx.Err() != nil {
 			return ctx.Err()
 		}

@@ -1,11 +1,12 @@
 package chart
 
 import (
-	"coredays/output/words"
 	"strings"
 
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
+
+	"coredays/output/words"
 )
 
 // framed is the chart as it goes into a file by itself: its title above, and below it how to read it

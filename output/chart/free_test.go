@@ -25,8 +25,8 @@ func svgOf(t *testing.T, c *Chart) string {
 }
 
 func TestEveryTextOfAChartNamesFontsThatStandIn(t *testing.T) {
-	charts := append(Of(outputtest.ReportOn(outputtest.Ordinary())), AlternativesCharts(outputtest.ThreeOrders())...)
-	for _, c := range append(charts, CutsCharts(outputtest.FourCuts())...) {
+	charts := append(Of(outputtest.ReportOn(outputtest.Ordinary())), Alternatives(outputtest.ThreeOrders())...)
+	for _, c := range append(charts, Cuts(outputtest.FourCuts())...) {
 		svg := svgOf(t, c)
 		all, whole := strings.Count(svg, "font-family:"), strings.Count(svg, "font-family:Liberation Sans,Arial,Helvetica,sans-serif;")
 		if all == 0 || all != whole {
@@ -112,7 +112,7 @@ func TestOneExpeditionIsDoneOrNot(t *testing.T) {
 }
 
 func TestLongChartsHaveTheirScaleAtBothEnds(t *testing.T) {
-	few, many := AlternativesCharts(outputtest.ThreeOrders())[0], AlternativesCharts(outputtest.ManyDates())[0]
+	few, many := Alternatives(outputtest.ThreeOrders())[0], Alternatives(outputtest.ManyDates())[0]
 	for c, want := range map[*Chart]int{few: 1, many: 2} {
 		if got := strings.Count(svgOf(t, c), ">100</text>"); got != want { // of the chances
 			t.Errorf("%d rows: the end of the scale is written %d times", len(c.Behind[0].Rows), got)

@@ -1,11 +1,12 @@
 package chart
 
 import (
-	"coredays/output/words"
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/font"
 	plottext "gonum.org/v1/plot/text"
 	"gonum.org/v1/plot/vg"
+
+	"coredays/output/words"
 )
 
 // wideText measures letters that the font of the charts doesn't have, of Chinese, Japanese and Korean, as

@@ -1,10 +1,11 @@
 package chart
 
 import (
-	"coredays/output/words"
 	"fmt"
 	"strconv"
 	"testing"
+
+	"coredays/output/words"
 )
 
 func number64(t *testing.T, text string) float64 {

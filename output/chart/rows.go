@@ -1,8 +1,6 @@
 package chart
 
 import (
-	"coredays/output/sheet"
-	"coredays/output/words"
 	"fmt"
 	"image/color"
 	"math"
@@ -11,6 +9,9 @@ import (
 	"gonum.org/v1/plot/plotter"
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
+
+	"coredays/output/sheet"
+	"coredays/output/words"
 )
 
 // rowsChart is a chart of named rows with panels side by side: alternatives, or things to cut.

@@ -11,7 +11,7 @@ import (
 
 func TestChartsOfAComparisonTellEveryRowInWords(t *testing.T) {
 	for name, c := range map[string]*logbook.Comparison{"plans": outputtest.TwoPlans(), "orders": outputtest.ThreeOrders(), "dates": outputtest.ManyDates(), "cuts": outputtest.FourCuts(), "single": outputtest.Comparisons["single"]()} {
-		list := append(AlternativesCharts(c), CutsCharts(c)...)
+		list := append(Alternatives(c), Cuts(c)...)
 		words := ""
 		for _, ch := range list {
 			svg, err := ch.Svg()
@@ -34,7 +34,7 @@ func TestChartsOfAComparisonTellEveryRowInWords(t *testing.T) {
 }
 
 func TestMoreRowsThanASheetTakesHaveFurtherChartsOfTheSameAxes(t *testing.T) {
-	list := AlternativesCharts(outputtest.ManyDates())
+	list := Alternatives(outputtest.ManyDates())
 	if len(list) != 2 || list[0].Name == list[1].Name || !strings.HasSuffix(list[1].Title, "rows 41 to 45") {
 		t.Fatalf("%d charts, the last %q", len(list), list[len(list)-1].Title)
 	}

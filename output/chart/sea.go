@@ -27,7 +27,7 @@ func seaChart(r *output.Report) *Chart {
 	c := &Chart{Name: "sea", Title: "Sea and time below the limit of coring, by month", width: chartWidth, height: 8.5 * vg.Centimeter,
 		Key: "Left: mean significant wave height (Hs). Right: share of the time below the height at which coring stops. The shaded months are those of the expedition, " +
 			"from sailing to P90 of the whole programme. The sea is as the simulation makes it.",
-		Behind: []*sheet.Table{sheet.SeaSheet(r.Seas)}}
+		Behind: []*sheet.Table{sheet.Sea(r.Seas)}}
 	heights, work := newPlot("", "mean Hs (m)"), newPlot("", "workable (% of the time)")
 	titled(heights, "mean wave height")
 	titled(work, "time below the limit of coring")

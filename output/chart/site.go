@@ -48,11 +48,11 @@ const siteKey = "Left: layers, and each hole's way down, P50 as a line and P10 t
 
 // behindSite are the tables behind the chart of a site.
 func behindSite(r *output.Report, site *logbook.Site) []*sheet.Table {
-	list := []*sheet.Table{sheet.WaySheet(r.Summary).Where("site", site.Name).Only("hole", "depth_m", "share", "days_p10", "days_p50", "days_p90"),
-		sheet.SectionSheet(r.Summary).Where("site", site.Name).Only("from_m", "to_m", "cored_m", "recovered_m", "recovered_percent", "covered"),
-		sheet.LayersSheet(r.Summary).Where("site", site.Name).Only("layer", "bottom_m")}
+	list := []*sheet.Table{sheet.Way(r.Summary).Where("site", site.Name).Only("hole", "depth_m", "share", "days_p10", "days_p50", "days_p90"),
+		sheet.Section(r.Summary).Where("site", site.Name).Only("from_m", "to_m", "cored_m", "recovered_m", "recovered_percent", "covered"),
+		sheet.Layers(r.Summary).Where("site", site.Name).Only("layer", "bottom_m")}
 	if r.Log != nil {
-		list = append(list, sheet.LoggedSheet(r.Summary, r.Log).Where("site", site.Name).Only("hole", "depth_m", "days_logged", "share", "days_p10", "days_p50", "days_p90"))
+		list = append(list, sheet.Logged(r.Summary, r.Log).Where("site", site.Name).Only("hole", "depth_m", "days_logged", "share", "days_p10", "days_p50", "days_p90"))
 	}
 	return list
 }

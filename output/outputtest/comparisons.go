@@ -1,12 +1,13 @@
 package outputtest
 
 import (
+	"fmt"
+
 	"coredays/model/activity"
 	"coredays/model/geo"
 	"coredays/model/logbook"
 	"coredays/model/plan"
 	"coredays/model/unit"
-	"fmt"
 )
 
 // ways makes an alternative of the ordinary summary with other figures.

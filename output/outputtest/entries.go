@@ -1,9 +1,10 @@
 package outputtest
 
 import (
+	"math"
+
 	"coredays/model/basis"
 	"coredays/model/logbook"
-	"math"
 )
 
 func SomeEntries() []basis.Entry {

@@ -1,10 +1,11 @@
 package outputtest
 
 import (
+	"math"
+
 	"coredays/model/check"
 	"coredays/model/plan"
 	"coredays/model/rig"
-	"math"
 )
 
 func SomePlan() *plan.Plan {

@@ -1,13 +1,14 @@
 package outputtest
 
 import (
+	"math"
+
 	"coredays/model/basis"
 	"coredays/model/check"
 	"coredays/model/logbook"
 	"coredays/model/plan"
 	"coredays/model/unit"
 	"coredays/output"
-	"math"
 )
 
 // ReportOn is a report on a summary, looked at closely by hand.

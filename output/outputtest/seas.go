@@ -2,12 +2,13 @@ package outputtest
 
 import (
 	"bytes"
-	"coredays/model/sea"
-	"coredays/model/unit"
 	"fmt"
 	"math"
 	"testing"
 	"time"
+
+	"coredays/model/sea"
+	"coredays/model/unit"
 )
 
 // OneClimate is the sea of an invented climate with limits of work.

@@ -71,16 +71,16 @@ func comparisonViewOf(c *logbook.Comparison, program string) (*comparisonView, e
 func (v *comparisonView) cut(c *logbook.Comparison) error {
 	v.Headline = slices.Concat([]string{text.AsPlannedSentence(c)}, text.CheapestSentence(c), oneDaySentence(c))
 	v.FactsOf, v.Facts = "As planned", text.Facts(c.Alternatives[0].Summary)
-	cuts, err := picturesOf(chart.CutsCharts(c))
+	cuts, err := picturesOf(chart.Cuts(c))
 	if err != nil {
 		return err
 	}
-	v.Cuts = &tableView{cuts, sheet.CutsSheet(c).Only("without", "row", "kind", "saves_mean", "saves_p50", "saves_p90", "core_less_mean", "m_a_day", "section_less", "chance_primary", "chance_all"), text.CutsNote}
+	v.Cuts = &tableView{cuts, sheet.Cuts(c).Only("without", "row", "kind", "saves_mean", "saves_p50", "saves_p90", "core_less_mean", "m_a_day", "section_less", "chance_primary", "chance_all"), text.CutsNote}
 	if len(c.Days) == 0 {
 		return nil
 	}
-	days, err := picturesOf([]*chart.Chart{chart.MoreDaysChart(c)})
-	v.Days = &tableView{days, sheet.MoreDaysSheet(c), text.MoreNote}
+	days, err := picturesOf([]*chart.Chart{chart.MoreDays(c)})
+	v.Days = &tableView{days, sheet.MoreDays(c), text.MoreNote}
 	return err
 }
 

@@ -2,11 +2,12 @@ package page
 
 import (
 	"bytes"
-	"coredays/output"
-	"coredays/output/words"
 	"embed"
 	"html/template"
 	"io"
+
+	"coredays/output"
+	"coredays/output/words"
 )
 
 //go:embed *.html.tmpl

@@ -1,11 +1,12 @@
 package page
 
 import (
-	"coredays/output/sheet"
-	"coredays/output/words"
 	"html"
 	"html/template"
 	"strings"
+
+	"coredays/output/sheet"
+	"coredays/output/words"
 )
 
 // tableHTML sets a sheet as a table of a page: figures rounded for people, with all their digits in

@@ -69,8 +69,8 @@ type basisGroup struct {
 func reportViewOf(r *output.Report) (*reportView, error) {
 	s := r.Summary
 	v := &reportView{Style: template.CSS(reportStyle), Title: words.OrElse(s.Scenario, "Unnamed scenario"), Sub: subtitle(r), Headline: append(text.Headlines(s), otherOrder(r.Orders)...),
-		Facts: text.Facts(s), Warnings: s.Warnings, Pictures: map[string]*picture{}, Consumables: sheet.ConsumablesSheet(s), Cautions: check.Cautions(),
-		Run: sheet.RunSheet(r).Only("what", "value"), Call: text.Call(s), BasisWords: text.BasisCounted(r.Basis) + " Three figures are the 1-in-10, the even and the 9-in-10 value.", Matters: mattersSheet(r)}
+		Facts: text.Facts(s), Warnings: s.Warnings, Pictures: map[string]*picture{}, Consumables: sheet.Consumables(s), Cautions: check.Cautions(),
+		Run: sheet.Run(r).Only("what", "value"), Call: text.Call(s), BasisWords: text.BasisCounted(r.Basis) + " Three figures are the 1-in-10, the even and the 9-in-10 value.", Matters: mattersSheet(r)}
 	for _, c := range chart.Of(r) {
 		svg, err := c.Svg()
 		if err != nil {
@@ -82,7 +82,7 @@ func reportViewOf(r *output.Report) (*reportView, error) {
 		}
 		v.Pictures[c.Name] = pic
 	}
-	holes := sheet.HolesSheet(s)
+	holes := sheet.Holes(s)
 	for i := range s.Sites {
 		site := &s.Sites[i]
 		stay, told := r.Logged(site), text.SiteWords(site)
@@ -98,7 +98,7 @@ func reportViewOf(r *output.Report) (*reportView, error) {
 		return nil, err
 	}
 	for _, group := range text.Groups(r.Basis) {
-		v.Basis = append(v.Basis, basisGroup{group, sheet.BasisSheet(text.InGroup(r.Basis, group)).Only("site", "number", "low", "mid", "high", "unit", "varies", "from", "source")})
+		v.Basis = append(v.Basis, basisGroup{group, sheet.Basis(text.InGroup(r.Basis, group)).Only("site", "number", "low", "mid", "high", "unit", "varies", "from", "source")})
 	}
 	return v, nil
 }
@@ -138,7 +138,7 @@ func (v *reportView) verdicts(r *output.Report) {
 		}
 		if len(found) > 0 {
 			v.Found = append(v.Found, verdictView{text.Mark(grade) + " " + text.VerdictHeadings[grade],
-				sheet.CheckSheet(text.ToldInFull(found)).Only("site", "hole", "what", "value", "limit", "unit", "source"), grade == check.Pass})
+				sheet.Check(text.ToldInFull(found)).Only("site", "hole", "what", "value", "limit", "unit", "source"), grade == check.Pass})
 		}
 	}
 	if r.Plan != nil {
@@ -155,7 +155,7 @@ func mattersSheet(r *output.Report) *sheet.Table {
 	if len(first) == 0 {
 		return nil
 	}
-	t := sheet.BasisSheet(first[:min(mostMattering, len(first))]).Only("share", "causes", "site", "number", "low", "mid", "high", "unit", "varies", "from", "source")
+	t := sheet.Basis(first[:min(mostMattering, len(first))]).Only("share", "causes", "site", "number", "low", "mid", "high", "unit", "varies", "from", "source")
 	t.Title = "The numbers behind it. " + text.BehindWords(r.Basis)
 	return t
 }

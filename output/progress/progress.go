@@ -1,7 +1,6 @@
 package progress
 
 import (
-	"coredays/output/words"
 	"fmt"
 	"io"
 	"os"
@@ -10,6 +9,8 @@ import (
 	"time"
 
 	"golang.org/x/term"
+
+	"coredays/output/words"
 )
 
 // Line tells on a terminal how far a simulation is, on one line that it rewrites and in the

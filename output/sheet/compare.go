@@ -7,9 +7,9 @@ import (
 	"coredays/output/words"
 )
 
-// AlternativesSheet has a row for each alternative, orders by merit, others as they were given.
-func AlternativesSheet(c *logbook.Comparison) *Table {
-	t := &Table{Name: "alternatives", Title: AlternativesTitles[c.Question], Fields: []Field{
+// Alternatives has a row for each alternative, orders by merit, others as they were given.
+func Alternatives(c *logbook.Comparison) *Table {
+	t := &Table{Name: "alternatives", Title: Titles[c.Question], Fields: []Field{
 		{"alternative", text.HeadingOf(c.Question), OfWords, "name of the alternative"},
 		{"row", "row", ofCount, "its row in the chart"},
 		{"standing", "standing", OfWords, "first by the rule of merit; open: may as well be the first, as far as the replications tell; behind"},
@@ -31,7 +31,7 @@ func AlternativesSheet(c *logbook.Comparison) *Table {
 	return t
 }
 
-var AlternativesTitles = map[logbook.Question]string{
+var Titles = map[logbook.Question]string{
 	logbook.WhichPlan: "Plans side by side", logbook.WhichOrder: "Orders side by side", logbook.WhichDeparture: "Departures side by side"}
 
 // alternativeRow is the n-th row.
@@ -53,8 +53,8 @@ func intervalFields(key, heading, meaning string, k Kind) []Field {
 
 func threeBounds(i logbook.Interval) []any { return []any{i.Mean, i.Low, i.High} }
 
-// DifferencesSheet has a row for each pair; the first is always the one that is taken away.
-func DifferencesSheet(c *logbook.Comparison) *Table {
+// Differences has a row for each pair; the first is always the one that is taken away.
+func Differences(c *logbook.Comparison) *Table {
 	t := &Table{Name: "differences", Fields: []Field{
 		{"one", "the one", OfWords, "name of an alternative"}, {"other", "less the other", OfWords, "name of the one that is taken away"}}}
 	t.Fields = append(t.Fields, intervalFields("days", "days needed", "days that the one needs more, replication by replication", ofDays)...)

@@ -2,13 +2,14 @@ package sheet
 
 import (
 	"context"
-	"coredays/output"
-	"coredays/output/words"
 	"encoding/csv"
 	"errors"
 	"io"
 	"os"
 	"path/filepath"
+
+	"coredays/output"
+	"coredays/output/words"
 )
 
 // Tables are the names of all tables that there may be.

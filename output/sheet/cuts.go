@@ -10,8 +10,8 @@ import (
 	"coredays/output/words"
 )
 
-// CutsSheet has a row for each thing that can be left out, in the order in which they are printed.
-func CutsSheet(c *logbook.Comparison) *Table {
+// Cuts has a row for each thing that can be left out, in the order in which they are printed.
+func Cuts(c *logbook.Comparison) *Table {
 	t := &Table{Name: "cuts", Title: "What each thing costs and yields", Fields: []Field{
 		{"without", "without", OfWords, "what is left out, and what hangs on it"}, {"kind", "kind", OfWords, "measurement, task, hole or site"},
 		{"row", "row", ofCount, "its row in the chart"}, {"saves_mean", "saves", ofDays, "days of the whole programme, replication by replication: mean"}}}
@@ -49,8 +49,8 @@ func CutsInOrder(c *logbook.Comparison) iter.Seq[*logbook.Cut] {
 	}
 }
 
-// MoreDaysSheet has a row for each number of sea days.
-func MoreDaysSheet(c *logbook.Comparison) *Table {
+// MoreDays has a row for each number of sea days.
+func MoreDays(c *logbook.Comparison) *Table {
 	t := &Table{Name: "sea_days", Title: "What a day is worth", Fields: []Field{{"sea_days", "sea days", ofDays, ""},
 		{"chance_primary", "rank 1 done", ofShare, "chance within the days"}}}
 	t.Fields = append(t.Fields, intervalFields("chance_primary_more", "more", "chance of rank 1 more than as planned", ofPoints)...)

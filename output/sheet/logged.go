@@ -6,9 +6,9 @@ import (
 	"coredays/output/words"
 )
 
-// LoggedSheet sets what a log has of each hole beside what was simulated of it, at the marked depths and
+// Logged sets what a log has of each hole beside what was simulated of it, at the marked depths and
 // at the deepest of the log.
-func LoggedSheet(s *logbook.Summary, log *logbook.Log) *Table {
+func Logged(s *logbook.Summary, log *logbook.Log) *Table {
 	t := &Table{Name: "logged", Title: "As logged, beside what was simulated", Fields: []Field{{"site", "site", OfWords, ""}, {"hole", "hole", OfWords, ""},
 		{"depth_m", "depth", ofMetres, "below the sea floor"}, {"days_logged", "logged, days after arrival", ofDays, "since the first line of the site, when the hole was first so deep"},
 		{"share", "reached", ofShare, "of the simulated visits to the site in which the hole came so deep"}}}

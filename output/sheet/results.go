@@ -92,8 +92,8 @@ func siteResults(site *logbook.Site, add adder) {
 	}
 }
 
-// ChancesSheet holds every chance.
-func ChancesSheet(s *logbook.Summary) *Table {
+// Chances holds every chance.
+func Chances(s *logbook.Summary) *Table {
 	t := &Table{Name: "chances", Title: "What gets done within the sea days", Fields: []Field{
 		{"site", "site", OfWords, "empty for the expedition"}, {"hole", "hole or task", OfWords, "empty for a site or the expedition"},
 		{"rank", "rank", ofCount, "of a hole or task; 1 is dropped last"},
@@ -117,8 +117,8 @@ func ChancesSheet(s *logbook.Summary) *Table {
 	return t
 }
 
-// RunSheet tells what was simulated and how to repeat it.
-func RunSheet(r *output.Report) *Table {
+// Run tells what was simulated and how to repeat it.
+func Run(r *output.Report) *Table {
 	s := r.Summary
 	t := &Table{Name: "run", Title: "What was simulated", Fields: []Field{
 		{"what", "what", OfWords, ""}, {"value", "value", OfWords, ""}}}

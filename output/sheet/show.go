@@ -1,8 +1,9 @@
 package sheet
 
 import (
-	"coredays/output/words"
 	"time"
+
+	"coredays/output/words"
 )
 
 // Heads is the heading of a column for people, with its unit.

@@ -9,8 +9,8 @@ import (
 	"coredays/output/words"
 )
 
-// SitesSheet has a row for each site in the order of the visits.
-func SitesSheet(s *logbook.Summary) *Table {
+// Sites has a row for each site in the order of the visits.
+func Sites(s *logbook.Summary) *Table {
 	t := &Table{Name: "sites", Title: "Sites in the order of the visits", Fields: []Field{
 		{"site", "site", OfWords, ""}, {"alternate", "alternate", OfTruth, "visited only when time is left"},
 		{"water_depth_m", "water depth", ofMetres, "below sea level"}, {"target_m", "target", ofMetres, "below the sea floor"}}}
@@ -44,8 +44,8 @@ func siteRow(site *logbook.Site, s *logbook.Summary) []any {
 	return append(row, site.ChanceReached, site.ChanceComplete)
 }
 
-// HolesSheet has a row for each hole and task.
-func HolesSheet(s *logbook.Summary) *Table {
+// Holes has a row for each hole and task.
+func Holes(s *logbook.Summary) *Table {
 	t := &Table{Name: "holes", Title: "Holes and tasks", Fields: []Field{
 		{"site", "site", OfWords, ""}, {"hole", "hole or task", OfWords, ""}, {"task", "task", OfTruth, "a task rather than a hole"},
 		{"rank", "rank", ofCount, "1 is dropped last"}}}
@@ -69,8 +69,8 @@ func HolesSheet(s *logbook.Summary) *Table {
 	return t
 }
 
-// PassagesSheet has a row for each passage of the whole programme.
-func PassagesSheet(r *output.Report) *Table {
+// Passages has a row for each passage of the whole programme.
+func Passages(r *output.Report) *Table {
 	t := &Table{Name: "passages", Title: "Passages", Fields: []Field{{"from", "from", OfWords, ""}, {"to", "to", OfWords, ""},
 		{"distance_nmi", "distance", ofNauticalMiles, "along the track"}}}
 	for _, p := range r.Passages {
@@ -79,8 +79,8 @@ func PassagesSheet(r *output.Report) *Table {
 	return t
 }
 
-// WaySheet has a row for each depth of each hole.
-func WaySheet(s *logbook.Summary) *Table {
+// Way has a row for each depth of each hole.
+func Way(s *logbook.Summary) *Table {
 	t := &Table{Name: "depth_days", Title: "Depth against days", Fields: []Field{{"site", "site", OfWords, ""}, {"hole", "hole", OfWords, ""},
 		{"depth_m", "depth", ofMetres, "below the sea floor"}, {"share", "reached", ofShare, "of the visits to the site in which the hole came so deep"}}}
 	t.Fields = append(t.Fields, threeFields("days", "days after arrival", "since arriving at the site, when it first came so deep", ofDays)...)
@@ -94,8 +94,8 @@ func WaySheet(s *logbook.Summary) *Table {
 	return t
 }
 
-// SectionSheet has a row for each slice of each site's section.
-func SectionSheet(s *logbook.Summary) *Table {
+// Section has a row for each slice of each site's section.
+func Section(s *logbook.Summary) *Table {
 	t := &Table{Name: "section", Title: "Recovery and section by depth", Fields: []Field{{"site", "site", OfWords, ""},
 		{"from_m", "from", ofMetres, "below the sea floor"}, {"to_m", "to", ofMetres, "below the sea floor"},
 		{"cored_m", "cored", ofMetres, "mean a visit, all holes together"}, {"recovered_m", "recovered", ofMetres, "mean a visit, all holes together"},
@@ -117,7 +117,7 @@ func RecoveredPercent(c *logbook.Slice) float64 {
 	return 100 * float64(c.Recovered) / float64(c.Cored)
 }
 
-func LayersSheet(s *logbook.Summary) *Table {
+func Layers(s *logbook.Summary) *Table {
 	t := &Table{Name: "layers", Title: "Layers as the survey has them", Fields: []Field{{"site", "site", OfWords, ""},
 		{"layer", "layer", OfWords, ""}, {"bottom_m", "bottom", ofMetres, "below the sea floor"}}}
 	for _, site := range s.Sites {

@@ -8,8 +8,8 @@ import (
 	"coredays/output/words"
 )
 
-// VisitsSheet sets the visits of the first order beside those of the shortest track.
-func VisitsSheet(best, short *logbook.Alternative) *Table {
+// Visits sets the visits of the first order beside those of the shortest track.
+func Visits(best, short *logbook.Alternative) *Table {
 	t := &Table{Name: "visits", Title: "Primary sites in the first order and on the shortest track", Fields: []Field{{"site", "site", OfWords, ""},
 		{"arrives_first", "arrives P50: first", ofDate, ""}, {"arrives_shortest", "shortest", ofDate, ""},
 		{"waits_first", "waits, mean: first", ofDays, ""}, {"waits_shortest", "shortest", ofDays, ""},
@@ -27,8 +27,8 @@ func VisitsSheet(best, short *logbook.Alternative) *Table {
 	return t
 }
 
-// ItemsSheet sets the chances of holes and tasks beside each other where they differ.
-func ItemsSheet(best, short *logbook.Alternative) *Table {
+// Items sets the chances of holes and tasks beside each other where they differ.
+func Items(best, short *logbook.Alternative) *Table {
 	t := &Table{Name: "items", Title: text.ItemsHeading(), Fields: []Field{{"item", "hole or task", OfWords, ""}, {"rank", "rank", ofCount, "1 is dropped last"},
 		{"done_first", "done: first", ofShare, "within the days"}, {"done_shortest", "shortest", ofShare, "within the days"}}}
 	for _, l := range text.ItemsInBoth(best, short) {

@@ -17,16 +17,16 @@ import (
 // Workbook writes a workbook: what was simulated, results, chances, sites, holes, replications, basis.
 func Workbook(ctx context.Context, w io.Writer, r *output.Report) error {
 	s := r.Summary
-	sheets := []*Table{summarySheet(r), resultsSheet(s), ChancesSheet(s), SitesSheet(s), HolesSheet(s), ClassesSheet(s), DriversSheet(s), ConsumablesSheet(s)}
+	sheets := []*Table{summarySheet(r), resultsSheet(s), Chances(s), Sites(s), Holes(s), Classes(s), Drivers(s), Consumables(s)}
 	if r.Replications != nil {
 		sheets = append(sheets, replicationsSheet(r.Replications, true))
 	}
 	if r.Log != nil {
-		sheets = append(sheets, LoggedSheet(s, r.Log))
+		sheets = append(sheets, Logged(s, r.Log))
 	}
-	sheets = append(sheets, CheckSheet(r.Found), BasisSheet(r.Basis))
+	sheets = append(sheets, Check(r.Found), Basis(r.Basis))
 	if r.Orders != nil {
-		sheets = append(sheets, AlternativesSheet(r.Orders), DifferencesSheet(r.Orders))
+		sheets = append(sheets, Alternatives(r.Orders), Differences(r.Orders))
 	}
 	sheets = append(sheets, dictionary(sheets, ""))
 	book := excelize.NewFile()
@@ -90,7 +90,7 @@ func (s *Table) fillIn(ctx context.Context, book *excelize.File) error {
 
 // summarySheet is the answer in words, then what was simulated.
 func summarySheet(r *output.Report) *Table {
-	run := RunSheet(r)
+	run := Run(r)
 	t := &Table{Name: "summary", Title: "Summary", Fields: run.Fields}
 	for _, text := range append(text.Headlines(r.Summary), text.CheckedWords(r.Found)) {
 		t.Add("answer", text)

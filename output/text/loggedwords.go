@@ -1,12 +1,13 @@
 package text
 
 import (
-	"coredays/model/logbook"
-	"coredays/model/unit"
-	"coredays/output/words"
 	"fmt"
 	"math"
 	"slices"
+
+	"coredays/model/logbook"
+	"coredays/model/unit"
+	"coredays/output/words"
 )
 
 // passing is a depth that a hole passes in the log, s after arriving at the site, with what was simulated of it.

@@ -2,10 +2,11 @@ package text
 
 import (
 	"bytes"
-	"coredays/output/words"
 	"fmt"
 	"io"
 	"strings"
+
+	"coredays/output/words"
 )
 
 // PageWidth is the widest line, in columns of a terminal.

@@ -1,13 +1,14 @@
 package text
 
 import (
-	"coredays/output/words"
 	"slices"
 	"strings"
 
 	"github.com/olekukonko/tablewriter"
 	"github.com/olekukonko/tablewriter/renderer"
 	"github.com/olekukonko/tablewriter/tw"
+
+	"coredays/output/words"
 )
 
 // column is one column of a table.

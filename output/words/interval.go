@@ -1,9 +1,10 @@
 package words
 
 import (
+	"math"
+
 	"coredays/model/logbook"
 	"coredays/model/unit"
-	"math"
 )
 
 // DaysInterval is an interval of seconds in days.

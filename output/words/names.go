@@ -1,8 +1,9 @@
 package words
 
 import (
-	"coredays/model/logbook"
 	"fmt"
+
+	"coredays/model/logbook"
 )
 
 func Invented(s *logbook.Summary) string {

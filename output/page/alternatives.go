@@ -30,7 +30,7 @@ type whyView struct {
 }
 
 func alternativesViewOf(c *logbook.Comparison) (*alternativesView, error) {
-	pictures, err := picturesOf(chart.AlternativesCharts(c))
+	pictures, err := picturesOf(chart.Alternatives(c))
 	if err != nil {
 		return nil, err
 	}
@@ -52,7 +52,7 @@ func alternativesViewOf(c *logbook.Comparison) (*alternativesView, error) {
 	if len(c.Alternatives) > 2 {
 		v.Notes = append(v.Notes, "*: "+text.UnbeatenWords+"; it may still stand behind the first, which goes by chance, then days, then core.")
 	}
-	v.Table = remarked(c, sheet.AlternativesSheet(c).Only(columns...))
+	v.Table = remarked(c, sheet.Alternatives(c).Only(columns...))
 	return v, nil
 }
 
@@ -74,7 +74,7 @@ func remarked(c *logbook.Comparison, t *sheet.Table) *sheet.Table {
 
 // differencesShown are all pairs of few alternatives, and of many those with the first.
 func differencesShown(c *logbook.Comparison) *sheet.Table {
-	s, columns := sheet.DifferencesSheet(c), []string{"one", "other", "days_mean", "days_low", "days_high", "share_shorter",
+	s, columns := sheet.Differences(c), []string{"one", "other", "days_mean", "days_low", "days_high", "share_shorter",
 		"chance_primary_mean", "chance_primary_low", "chance_primary_high", "recovered_mean", "recovered_low", "recovered_high"}
 	if len(c.Alternatives) > text.MostPaired {
 		s = s.Where("other", c.Alternatives[c.Best].Name)
@@ -93,8 +93,8 @@ func whyViewOf(c *logbook.Comparison) *whyView {
 		return v
 	}
 	best, short := &c.Alternatives[c.Best], &c.Alternatives[c.Reference]
-	v.Lines, v.Visits = text.WhyLines(best, short), sheet.VisitsSheet(best, short)
-	if items := sheet.ItemsSheet(best, short); len(items.Rows) > 0 {
+	v.Lines, v.Visits = text.WhyLines(best, short), sheet.Visits(best, short)
+	if items := sheet.Items(best, short); len(items.Rows) > 0 {
 		v.Items = items
 	}
 	return v

@@ -1,9 +1,10 @@
-package output_test
+package words_test
 
 import (
-	"coredays/output/words"
 	"math"
 	"testing"
+
+	"coredays/output/words"
 )
 
 var negativeZero = math.Copysign(0, -1)
