@@ -84,7 +84,7 @@ func (w *watch) itemBalances(name string, item *voyage.Item) {
 // marks what did not happen and nothing else.
 func (w *watch) agrees(written row, c columns) {
 	again := make(row, c.width)
-	c.write(again, w.ship)
+	writeRow(c, again, w.ship)
 	for i, x := range written {
 		if x != again[i] && !(math.IsNaN(x) && math.IsNaN(again[i])) {
 			w.wrong("column %d is %g, and %g when sailed again", i, x, again[i])

@@ -57,17 +57,16 @@ func sailAll(ctx context.Context, alternatives []Alternative, run Run) (sailed [
 		if r.Stopped {
 			return sailed, true
 		}
-		sailed = append(sailed, sailedAlternative{a, r.Summary(), r.outcomes()})
+		sailed = append(sailed, sailedAlternative{a, r.Summary(), outcomesIn(r)})
 	}
 	return sailed, false
 }
 
-// outcomes are the figures of all replications to compare by.
-func (r *Results) outcomes() []outcome {
-	width := r.columns.width
+// outcomesIn are the figures of all replications to compare by.
+func outcomesIn(r *Results) []outcome {
 	list := make([]outcome, len(r.done))
 	for n := range list {
-		list[n] = r.columns.outcomeOf(r.needed[n*width:(n+1)*width], r.bound[n*width:(n+1)*width])
+		list[n] = outcomeOf(r.columns, r.row(r.needed, n), r.row(r.bound, n))
 	}
 	return list
 }

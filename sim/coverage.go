@@ -6,9 +6,6 @@ import (
 	"coredays/model/voyage"
 )
 
-// bin is the step in which recovered section is counted, m.
-const bin = 0.5
-
 // coverage says where the recovered half-metres of each site stand in a row of bits.
 type coverage struct {
 	from, bins []int

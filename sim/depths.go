@@ -9,19 +9,6 @@ import (
 
 // What charts draw by depth: when each hole came how deep, and what was cored and came up where.
 
-// depthSteps is how many parts the way down has to what is asked for of a hole; it is marked where each begins
-// and at the end.
-const depthSteps = 20
-
-// depthMarks is how many marks a hole has.
-const depthMarks = depthSteps + 1
-
-// slice is the thickness for which cored, recovered and covered section are told, m.
-const slice = 10.0
-
-// inSlice is how many half-metres a slice has.
-const inSlice = int(slice / bin)
-
 // depths is what one replication did by depth. Lengths are whole centimetres, so that their sums
 // are the same in whatever order replications are added up.
 type depths struct {
@@ -45,21 +32,6 @@ func (d *depths) copyFrom(o *depths) {
 	copy(d.marks, o.marks)
 	copy(d.cut, o.cut)
 	copy(d.recovered, o.recovered)
-}
-
-// slicing says where the slices of each site stand in a row.
-type slicing struct {
-	from []int // by site, and the end
-	all  int
-}
-
-func newSlices(v *voyage.Voyage) slicing {
-	s := slicing{from: []int{0}}
-	for i := range v.Sites {
-		s.all += (int(v.Sites[i].Section/bin) + inSlice - 1) / inSlice
-		s.from = append(s.from, s.all)
-	}
-	return s
 }
 
 // markDepth notes when the hole in hand first came to each of its marks. Depth 0 is where it was
@@ -101,19 +73,8 @@ func (s *ship) coveredIn(site, number int) (n int) {
 	return n
 }
 
-// broughtUp adds up what replications cored, recovered and covered by slice.
-type broughtUp struct {
-	cut, recovered, covered []int64 // cm, cm, half-metres
-	visits                  []int64 // by site
-}
-
-func newBroughtUp(v *voyage.Voyage) broughtUp {
-	n := newSlices(v).all
-	return broughtUp{make([]int64, n), make([]int64, n), make([]int64, n), make([]int64, len(v.Sites))}
-}
-
-// add adds a site of a replication.
-func (a *broughtUp) add(s *ship, site int) {
+// addSite adds a site of a replication.
+func addSite(a *broughtUp, s *ship, site int) {
 	if state := s.sites[site].state; state != underWay && state != done {
 		return
 	}
@@ -122,15 +83,6 @@ func (a *broughtUp) add(s *ship, site int) {
 		a.cut[i] += int64(s.depths.cut[i])
 		a.recovered[i] += int64(s.depths.recovered[i])
 		a.covered[i] += int64(s.coveredIn(site, i-s.slices.from[site]))
-	}
-}
-
-// join adds what another worker added up.
-func (a *broughtUp) join(o *broughtUp) {
-	for _, pair := range [][2][]int64{{a.cut, o.cut}, {a.recovered, o.recovered}, {a.covered, o.covered}, {a.visits, o.visits}} {
-		for i := range pair[0] {
-			pair[0][i] += pair[1][i]
-		}
 	}
 }
 
@@ -147,9 +99,9 @@ func keepMarks(to []float32, s *ship, site *voyage.Site) {
 	}
 }
 
-// byDepth keeps what a replication did by depth: at primary sites in the whole programme, at
+// keepByDepth keeps what a replication did by depth: at primary sites in the whole programme, at
 // alternates within the days.
-func (r *Results) byDepth(bound, free *ship, n int, sum *broughtUp) {
+func keepByDepth(r *Results, bound, free *ship, n int, sum *broughtUp) {
 	v := r.columns.voyage
 	marks := r.marks[n*v.Items*depthMarks:]
 	for i := range v.Sites {
@@ -157,7 +109,7 @@ func (r *Results) byDepth(bound, free *ship, n int, sum *broughtUp) {
 		if v.Sites[i].Alternate {
 			s = bound
 		}
-		sum.add(s, i)
+		addSite(sum, s, i)
 		keepMarks(marks, s, &v.Sites[i])
 	}
 }

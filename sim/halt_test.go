@@ -94,7 +94,7 @@ func TestWhateverSailsIsStopped(t *testing.T) {
 		"cuts":         func(ctx context.Context) bool { c, _ := Cuts(ctx, v, run); return !c.StoppedEarly },
 		"orders":       func(ctx context.Context) bool { return !BestOrder(ctx, v, run).StoppedEarly },
 		"a visit book": func(ctx context.Context) bool { newVisitBook(ctx, v, 1, 4, 2); return false },
-		"sensitivity":  func(ctx context.Context) bool { sailed.Sensitivity(ctx); return false },
+		"sensitivity":  func(ctx context.Context) bool { Sensitivity(ctx, sailed); return false },
 		"a stage":      func(ctx context.Context) bool { return unlessHalted(func() { (&candidate{v: v}).sail(ctx, 1, 3) }) },
 		"a stage of 1e9": func(ctx context.Context) bool {
 			return unlessHalted(func() { (&candidate{v: quick}).sail(ctx, 1, 1e9) })

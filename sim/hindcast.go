@@ -58,31 +58,3 @@ func visits(ctx context.Context, v *voyage.Voyage, seed uint64, replications int
 	}
 	return days, lost
 }
-
-// visits does all there is to do at the first site, from the moment the ship is over it until all
-// pipe is on deck.
-func (s *ship) visits() {
-	s.arrivesAt(voyage.SitePlace(s.v.Plan.Order[0]))
-	s.worksHere()
-}
-
-// worksHere does all there is to do at the site where the ship is, until all pipe is on deck wherever she goes then.
-func (s *ship) worksHere() {
-	for range mostSteps {
-		s.choose()
-		s.towards = voyage.ToPort
-		if s.item == nil && s.bit == 0 && !s.otherWorkDue() || s.clock > s.longest() {
-			return
-		}
-		s.next().do(s)
-		if s.ended != goingOn {
-			s.makeSafe()
-		}
-	}
-}
-
-// arrivesAt puts a ship that has just begun over a site, with all pipe on deck.
-func (s *ship) arrivesAt(site voyage.Place) {
-	s.at = site
-	s.reachSite()
-}

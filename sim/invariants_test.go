@@ -34,16 +34,13 @@ func randomPlans(t *testing.T, test func(*testing.T, *voyage.Voyage)) {
 func TestWhateverThePlanTheBooksBalance(t *testing.T) {
 	randomPlans(t, func(t *testing.T, v *voyage.Voyage) {
 		const seed, replications = 5, 3
-		c := newColumns(v)
-		r := &Results{columns: c, run: Run{Seed: seed}, needed: make([]float64, replications*c.width), bound: make([]float64, replications*c.width), done: make([]bool, replications)}
-		worker, guess := newShip(v), reckon(v)
-		worker.guess, worker.needed = guess, newShip(v)
+		worker, guess := newSailor(t.Context(), v), reckon(v)
 		for n := range replications {
-			r.sail(worker, n)
+			worker.sail(seed, n)
 			for _, bound := range []bool{true, false} {
-				rows := r.needed
+				written := worker.whole
 				if bound {
-					rows = r.bound
+					written = worker.within
 				}
 				w := watch{t: t, ship: newShip(v), slow: map[voyage.Place]bool{}, name: fmt.Sprintf("replication %d, bound %v", n, bound)}
 				w.guess = guess
@@ -51,7 +48,7 @@ func TestWhateverThePlanTheBooksBalance(t *testing.T) {
 				w.bound = bound
 				w.sails()
 				w.balances()
-				w.agrees(rows[n*c.width:(n+1)*c.width], c)
+				w.agrees(written, worker.columns)
 			}
 		}
 	})

@@ -24,21 +24,21 @@ const (
 )
 
 // outcomeOf takes the figures from the rows of a replication.
-func (c columns) outcomeOf(needed, bound row) outcome {
+func outcomeOf(c columns, needed, bound row) outcome {
 	return outcome{
 		days:       needed[colDays],
 		first:      bound[colFirst],
 		all:        bound[colAll],
-		metres:     c.recovered(bound),
+		metres:     recoveredIn(c, bound),
 		inHand:     bound[colInHand],
 		waiting:    needed[colClass+int(activity.Waiting)],
 		sailing:    needed[colClass+int(activity.Sailing)],
-		needMetres: c.recovered(needed),
+		needMetres: recoveredIn(c, needed),
 	}
 }
 
-// recovered is what came up at all sites, m.
-func (c columns) recovered(r row) (sum float64) {
+// recoveredIn is what came up at all sites, m.
+func recoveredIn(c columns, r row) (sum float64) {
 	for n := range c.voyage.Sites {
 		if m := r[c.site(n, siteRecovered)]; !math.IsNaN(m) {
 			sum += m
@@ -55,13 +55,9 @@ type candidate struct {
 
 // sail does replications more, up to a number.
 func (c *candidate) sail(ctx context.Context, seed uint64, upTo int) {
-	bound := newShip(c.v).until(ctx)
-	bound.guess, bound.needed = reckon(c.v), newShip(c.v).until(ctx)
-	columns := newColumns(c.v)
-	within, whole := make(row, columns.width), make(row, columns.width)
+	sailor := newSailor(ctx, c.v)
 	for n := len(c.outcomes); n < upTo; n++ {
-		columns.write(whole, bound.sailsTwice(seed, n))
-		columns.write(within, bound)
-		c.outcomes = append(c.outcomes, columns.outcomeOf(whole, within))
+		sailor.sail(seed, n)
+		c.outcomes = append(c.outcomes, outcomeOf(sailor.columns, sailor.whole, sailor.within))
 	}
 }

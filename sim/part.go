@@ -42,13 +42,12 @@ func Join(ctx context.Context, v *voyage.Voyage, parts []Part) (*Results, error)
 		return nil, errors.New("there is no part")
 	}
 	parts = slices.SortedFunc(slices.Values(parts), func(a, b Part) int { return cmp.Compare(a.First, b.First) })
-	r := &Results{columns: newColumns(v), section: newBroughtUp(v)}
+	r := newResults(v, parts[0].Seed, 0)
 	for i := range parts {
 		if err := r.join(ctx, v, &parts[i], parts[0].Seed); err != nil {
 			return nil, err
 		}
 	}
-	r.run = Run{Seed: parts[0].Seed, Replications: len(r.done)}
 	return r, nil
 }
 

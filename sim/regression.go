@@ -27,8 +27,8 @@ type fit struct {
 	variance float64       // sum of the squares of days
 }
 
-// fit is nil where nothing varies.
-func (r *Results) fit() *fit {
+// fitTo takes the replications of results that are not extreme; nil where nothing varies.
+func fitTo(r *Results) *fit {
 	var numbers []int
 	var rows []float64
 	usual := r.usual()
@@ -39,7 +39,7 @@ func (r *Results) fit() *fit {
 	if len(numbers) < 2 {
 		return nil
 	}
-	return fitOf(r.run.Seed, numbers, rows, int(activity.Causes))
+	return fitOf(r.seed, numbers, rows, int(activity.Causes))
 }
 
 // fitOf takes the times of so many causes, row after row.
@@ -74,7 +74,7 @@ func center(m *mat.Dense) {
 
 // influence regresses the days on the scores of a quantity. The factor that quantities have in common stands
 // beside them, so that each is told its own part of what that does.
-func (f *fit) influence(s *ship, scores []score) logbook.Influence {
+func (f *fit) influence(s *draws, scores []score) logbook.Influence {
 	x, own := f.regressors(s, scores)
 	replications, all := x.Dims()
 	free := replications - 1 - all
@@ -93,7 +93,7 @@ func (f *fit) influence(s *ship, scores []score) logbook.Influence {
 
 // regressors is a column for each power of each score, and how much of each is the quantity's own; the last is
 // the common factor where the quantity has part in it but is not all of it.
-func (f *fit) regressors(s *ship, scores []score) (x *mat.Dense, own []float64) {
+func (f *fit) regressors(s *draws, scores []score) (x *mat.Dense, own []float64) {
 	for i := range scores {
 		own = append(own, slices.Repeat([]float64{scores[i].share}, scores[i].powers)...)
 	}

@@ -10,11 +10,11 @@ func TestWhatRanksSecondCountsToTheWholeOnly(t *testing.T) {
 		s := sailed(t, oneSite(a, b), false)
 		c := newColumns(s.v)
 		r := make(row, c.width)
-		if c.write(r, s); r[colAll] != 1 || r[colFirst] != 1 {
+		if writeRow(c, r, s); r[colAll] != 1 || r[colFirst] != 1 {
 			t.Fatalf("all done, yet %g and %g", r[colAll], r[colFirst])
 		}
 		s.items[undone].incomplete = true
-		if c.write(r, s); r[colAll] != want[0] || r[colFirst] != want[1] {
+		if writeRow(c, r, s); r[colAll] != want[0] || r[colFirst] != want[1] {
 			t.Errorf("item %d incomplete: all %g, first rank %g; want %v", undone, r[colAll], r[colFirst], want)
 		}
 	}

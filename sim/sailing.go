@@ -11,13 +11,12 @@ import (
 
 // newShip readies a ship for replications of a voyage.
 func newShip(v *voyage.Voyage) *ship {
-	s := &ship{v: v}
+	s := &ship{v: v, draws: newDraws(v)}
 	var words int
 	s.coverage, words = newCoverage(v)
 	s.sea.series = make([]sea.Series, len(v.Courses))
 	s.sites = make([]siteLog, len(v.Sites))
 	s.items = make([]itemLog, v.Items)
-	s.drawn, s.tally = make([]drawn, len(v.Quantities)), newTally(v)
 	s.bits = make([]uint64, words)
 	s.depths, s.slices = newDepths(v), newSlices(v)
 	return s
@@ -26,18 +25,16 @@ func newShip(v *voyage.Voyage) *ship {
 // begins puts the ship at the start of one replication, in port, ready to sail.
 func (s *ship) begins(seed uint64, replication int) {
 	*s = ship{v: s.v, coverage: s.coverage, guess: s.guess, needed: s.needed, diary: s.diary, halt: s.halt, ticks: s.ticks,
-		sea: weather{series: s.sea.series}, sites: s.sites, items: s.items, drawn: s.drawn, tally: s.tally, bits: s.bits,
+		sea: weather{series: s.sea.series}, sites: s.sites, items: s.items, draws: s.draws, bits: s.bits,
 		depths: s.depths, slices: s.slices, forecast: forecast{issue: -1, skill: s.forecast.skill}}
 	clear(s.sites)
 	clear(s.items)
-	clear(s.drawn)
-	s.tally.reset()
 	clear(s.bits)
 	s.depths.reset()
 	if s.v.Plan.Begun {
 		s.drifted, s.triedOut = math.Inf(1), true
 	}
-	s.luck = chance.Replication(seed, replication)
+	s.draws.begins(chance.Replication(seed, replication))
 	s.sea.firstAt = secondsIntoYear(s.v.Plan.Sails)
 	s.sea.begin(s.v, s.luck)
 	s.at, s.towards = voyage.FromPort, voyage.FromPort

@@ -200,15 +200,11 @@ func TestExpeditionsWithoutWeatherAndTroubleReachPortInTime(t *testing.T) {
 }
 
 func BenchmarkReplication(b *testing.B) {
-	v := compiled(b, uncertain())
-	bound, needed := newShip(v), newShip(v)
-	bound.guess, bound.needed = reckon(v), needed
-	r := &Results{columns: newColumns(v), needed: make([]float64, newColumns(v).width), bound: make([]float64, newColumns(v).width), done: make([]bool, 1)}
+	worker := newSailor(b.Context(), compiled(b, uncertain()))
 	n := 0
 	b.ReportAllocs()
 	for b.Loop() {
-		r.run.Seed = uint64(n)
-		r.sail(bound, 0)
+		worker.sail(uint64(n), 0)
 		n++
 	}
 }

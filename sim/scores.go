@@ -62,7 +62,7 @@ func apart(places []usedAt, level spread.Level) (list []usedAt) {
 
 // score is the value of a score in the replication whose luck the ship has; the mean of runs has the deviation
 // that so many leave it.
-func (s *ship) score(x *score) float64 {
+func (s *draws) score(x *score) float64 {
 	s.place = x.at.place
 	var d drawn
 	s.settle(&d, &x.of, x.purpose)

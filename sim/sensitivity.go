@@ -19,28 +19,28 @@ import (
 // worth nothing. Shares of regressors that add up to the
 // coefficient of determination are Pratt's (1987), those of a polynomial in normal scores Sudret's (2008),
 // Reliability Engineering and System Safety 93, 964-979; both from memory.
-func (r *Results) Sensitivity(ctx context.Context) []logbook.Influence {
+func Sensitivity(ctx context.Context, r *Results) []logbook.Influence {
 	v := r.columns.voyage
 	list := make([]logbook.Influence, len(v.Quantities))
 	for i := range list {
 		list[i].Share = math.NaN()
 	}
-	f := r.fit()
+	f := fitTo(r)
 	if f == nil {
 		return list
 	}
-	places := r.usesOf(ctx, f.numbers)
+	places := usesIn(ctx, r, f.numbers)
 	sharing := map[chance.Key]int{}
 	for id := range places {
 		if len(places[id]) > 0 {
 			sharing[v.Purposes[id]]++
 		}
 	}
-	sharedOut(ctx, r.run.Workers, 0, len(list), func() func(int) {
-		s := newShip(v)
+	sharedOut(ctx, r.workers, 0, len(list), func() func(int) {
+		s := newDraws(v)
 		return func(id int) {
 			if scores := scoresOf(v, voyage.Quantity(id), places[id], sharing[v.Purposes[id]]); len(scores) > 0 {
-				list[id] = f.influence(s, scores)
+				list[id] = f.influence(&s, scores)
 			}
 		}
 	})

@@ -31,7 +31,7 @@ func influenced(t *testing.T, p *plan.Plan, replications int) (*voyage.Voyage, [
 	for _, d := range r.Summary().Drivers {
 		causes[d.Name] = d.Share
 	}
-	return r.columns.voyage, r.Sensitivity(t.Context()), causes
+	return r.columns.voyage, Sensitivity(t.Context(), r), causes
 }
 
 // within tells of a share that is not what it must be.
@@ -204,7 +204,7 @@ func madeUpInfluence(t *testing.T, seed uint64, replications int, days func(n in
 	for i := range 6 {
 		places = append(places, usedAt{place{1, chance.Key(i)}, 0})
 	}
-	scores, s := scoresOf(v, 0, places, 1), &ship{v: v}
+	scores, s := scoresOf(v, 0, places, 1), &draws{v: v}
 	var numbers []int
 	var rows []float64
 	for n := range replications {
@@ -250,5 +250,5 @@ func TestOneThatWaitsForAYearDoesNotTakeTheWhole(t *testing.T) {
 		t.Errorf("%d of 1000 are usual, by hand 980", n)
 	}
 	id := r.columns.voyage.Sites[0].Items[0].Takes
-	within(t, "the task", r.Sensitivity(t.Context())[id].Share, 1, 0.02)
+	within(t, "the task", Sensitivity(t.Context(), r)[id].Share, 1, 0.02)
 }

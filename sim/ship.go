@@ -2,7 +2,6 @@ package sim
 
 import (
 	"coredays/model/activity"
-	"coredays/model/chance"
 	"coredays/model/coring"
 	"coredays/model/voyage"
 )
@@ -10,11 +9,8 @@ import (
 // ship is the state of one replication: all that decides what is done next, and what has been
 // done. Copying it (see copyFrom) forks the expedition.
 type ship struct {
-	v     *voyage.Voyage
-	luck  chance.Source
-	place place
-	// median makes every draw the even value and lets no trouble happen: the crew's estimates.
-	median bool
+	draws
+	v *voyage.Voyage
 	// bound makes the rules of the expedition hold: leave in time, caps, ranks, alternates.
 	bound  bool
 	needed *ship // goes on without a deadline from where a rule of the expedition first bites
@@ -73,10 +69,7 @@ type ship struct {
 	slices    slicing
 
 	spent [activity.Kinds]float64 // s by kind of activity
-	drawn []drawn
-	tally tally
-	cores *coreLog // nil where nobody asks for the cores one by one
-	uses  *uses    // nil where nobody asks what is drawn where
+	cores *coreLog                // nil where nobody asks for the cores one by one
 	diary *recorder
 
 	halt  <-chan struct{} // ends the replication; nil for never
@@ -144,16 +137,15 @@ type toolLog struct {
 
 // copyFrom makes the ship a copy of another that goes its own way from here.
 func (s *ship) copyFrom(o *ship) {
-	series, sites, items, bits, drawn, tally, depths := s.sea.series, s.sites, s.items, s.bits, s.drawn, s.tally, s.depths
+	series, sites, items, bits, draws, depths := s.sea.series, s.sites, s.items, s.bits, s.draws, s.depths
 	*s = *o
+	s.draws = draws
+	s.draws.copyFrom(&o.draws)
 	s.sea.series = series
 	s.sea.copyFrom(&o.sea)
 	s.sites = append(sites[:0], o.sites...)
 	s.items = append(items[:0], o.items...)
 	s.bits = append(bits[:0], o.bits...)
-	s.drawn = append(drawn[:0], o.drawn...)
-	s.tally = tally
-	s.tally.copyFrom(&o.tally)
 	s.depths = depths
 	s.depths.copyFrom(&o.depths)
 }

@@ -49,8 +49,8 @@ func TestAColumnIsSummarisedAsByHand(t *testing.T) {
 }
 
 // taken is results of which only the days needed are known, in s.
-func taken(values []float64, precision unit.Duration) *Results {
-	return &Results{columns: columns{width: 1}, run: Run{Precision: precision}, needed: values, done: slices.Repeat([]bool{true}, len(values))}
+func taken(values []float64) *Results {
+	return &Results{columns: columns{width: 1}, needed: values, done: slices.Repeat([]bool{true}, len(values))}
 }
 
 // The interval of P90 of a thousand goes from rank 881 to 919, so that P90 of 1 to 1,000 s is known to 19 s.
@@ -60,7 +60,7 @@ func TestARunGoesOnUntilP90IsKnownSoWell(t *testing.T) {
 		precision unit.Duration
 		want      int
 	}{{1000, 19, 1000}, {1000, 18.99, 2000}, {1000, 0, 1000}, {1, 1, 2}, {600_000, 1e-6, mostReplications}, {mostReplications, 1e-6, mostReplications}} {
-		if got := taken(upTo(c.n), c.precision).enough(); got != c.want {
+		if got := (Run{Precision: c.precision}).enough(taken(upTo(c.n))); got != c.want {
 			t.Errorf("%d replications at %g s: goes on to %d, want %d", c.n, float64(c.precision), got, c.want)
 		}
 	}

@@ -17,7 +17,7 @@ func (r *Results) Summary() *logbook.Summary {
 		Scenario:     v.Plan.Title,
 		File:         v.Plan.File,
 		Ship:         v.Plan.Ship.Name,
-		Seed:         r.run.Seed,
+		Seed:         r.seed,
 		Replications: len(r.column(r.bound, colDays)),
 		StoppedEarly: r.Stopped,
 		Sails:        v.Plan.Sails,

@@ -30,15 +30,15 @@ const (
 	rare        = 0.05
 )
 
-// usesOf sails the first replications of the results again, without a deadline, as many as the context leaves time for.
-func (r *Results) usesOf(ctx context.Context, numbers []int) [][]usedAt {
+// usesIn sails the first replications of the results again, without a deadline, as many as the context leaves time for.
+func usesIn(ctx context.Context, r *Results, numbers []int) [][]usedAt {
 	v := r.columns.voyage
 	u := &uses{of: make([]map[place]*use, len(v.Quantities))}
 	s := newShip(v).until(ctx)
 	numbers = numbers[:min(len(numbers), sailedAgain)]
 	for _, n := range numbers {
 		u.at++
-		s.begins(r.run.Seed, n)
+		s.begins(r.seed, n)
 		s.uses = u
 		if !unlessHalted(s.sails) {
 			break

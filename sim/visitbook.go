@@ -5,7 +5,6 @@ import (
 	"math"
 
 	"coredays/model/rig"
-	"coredays/model/sea"
 	"coredays/model/voyage"
 )
 
@@ -67,65 +66,23 @@ func firstRank(v *voyage.Voyage, site int, guess *estimates) (sum float64) {
 // fill sails every visit on every day of every replication.
 func (b *visitBook) fill(ctx context.Context, seed uint64, workers int) {
 	sharedOut(ctx, workers, 0, b.replications, func() func(int) {
-		s := newShip(b.v).until(ctx)
-		return func(n int) { b.replicate(s, seed, n) }
+		visitor := newVisitor(ctx, b.v)
+		return func(n int) { b.replicate(visitor, seed, n) }
 	})
 }
 
-// replicate fills the pages of one replication. All its visits meet the same sea, which is worked
-// out once.
-func (b *visitBook) replicate(s *ship, seed uint64, n int) {
-	s.begins(seed, n)
-	seas, spare := s.sea.series, make([]sea.Series, len(s.sea.series))
+// replicate fills the pages of one replication.
+func (b *visitBook) replicate(visitor *visitor, seed uint64, n int) {
+	visitor.meets(seed, n)
 	for site := range b.v.Sites {
 		if b.v.Sites[site].Alternate {
 			continue
 		}
 		for d := range b.days {
-			s.sea.series = spare
-			s.begins(seed, n)
-			s.sea.series = seas
-			whole, first := s.visitFrom(site, float64(d)*day)
+			whole, first := visitor.visit(site, float64(d)*day)
 			b.whole[site][n*b.days+d], b.first[site][n*b.days+d] = float32(whole), float32(first)
 		}
 	}
-}
-
-// visitFrom does a whole visit from so many seconds after sailing on, with a ship that has just
-// begun.
-func (s *ship) visitFrom(site int, at float64) (whole, first float64) {
-	s.clock, s.triedOut = at, true // that comes once in any order
-	s.seaChanges()
-	s.arrivesAt(voyage.SitePlace(site))
-	s.worksHere()
-	whole = s.clock - at + s.rateMedian(rig.Securing)
-	first = whole
-	for i := range s.here.Items {
-		if item := &s.here.Items[i]; item.Rank > 1 {
-			first -= s.items[item.Number].took
-		}
-	}
-	return whole, first
-}
-
-// passages are the times between all places at the even speed in the even sea of the date of
-// sailing, s; with pipe hanging, less what is saved at both ends.
-func passages(v *voyage.Voyage) [][]float64 {
-	s := newShip(v)
-	s.begins(0, 0)
-	times := make([][]float64, len(v.Legs))
-	for from := range v.Legs {
-		for to := range v.Legs[from] {
-			leg := &v.Legs[from][to]
-			t := leg.Distance / s.rateMedian(rig.SailingSpeed)
-			if leg.Waves != nil {
-				s.sea.waves = leg.Waves
-				t /= inWaves(v, s.sea.at(0, 0))
-			}
-			times[from] = append(times[from], s.withPipe(voyage.Place(from), voyage.Place(to), t))
-		}
-	}
-	return times
 }
 
 // bounds works out the least times.

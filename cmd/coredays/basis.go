@@ -63,7 +63,7 @@ func (b *basisCall) execute(ctx context.Context, args []string, stdout, stderr i
 	var simulated *logbook.Summary
 	if b.replications > 0 {
 		results := replicate(ctx, v, sim.Run{Seed: b.seed, Replications: b.replications}, stderr)
-		influences := results.Sensitivity(ctx)
+		influences := sim.Sensitivity(ctx, results)
 		if results.Stopped || ctx.Err() != nil {
 			return errInterrupted
 		}

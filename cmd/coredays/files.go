@@ -82,7 +82,7 @@ const yearsOfSea = 100
 func reportOf(ctx context.Context, v *voyage.Voyage, results *sim.Results, s *logbook.Summary) *output.Report {
 	r := &output.Report{Summary: s, Plan: v.Plan, Passages: passages(v), Found: check.Plan(v, sim.Estimate(v)), Basis: basis.Of(v), Program: program()}
 	if s.Replications > 1 {
-		basis.Weigh(r.Basis, results.Sensitivity(ctx))
+		basis.Weigh(r.Basis, sim.Sensitivity(ctx, results))
 	}
 	for _, n := range v.Plan.Order {
 		q := v.Sea(n)

@@ -1,0 +1,97 @@
+package sim
+
+import (
+	"context"
+
+	"coredays/model/rig"
+	"coredays/model/sea"
+	"coredays/model/voyage"
+)
+
+// visitor does single visits to single sites.
+type visitor struct {
+	ship        *ship
+	seed        uint64
+	n           int
+	seas, spare []sea.Series
+}
+
+func newVisitor(ctx context.Context, v *voyage.Voyage) *visitor {
+	return &visitor{ship: newShip(v).until(ctx)}
+}
+
+// meets goes over to a replication. All its visits meet the same sea, which is worked out once.
+func (x *visitor) meets(seed uint64, n int) {
+	x.seed, x.n = seed, n
+	x.ship.begins(seed, n)
+	x.seas, x.spare = x.ship.sea.series, make([]sea.Series, len(x.ship.sea.series))
+}
+
+// visit does a whole visit from so many seconds after sailing on: what it takes, s, and what of it is of the
+// first rank.
+func (x *visitor) visit(site int, at float64) (whole, first float64) {
+	s := x.ship
+	s.sea.series = x.spare
+	s.begins(x.seed, x.n)
+	s.sea.series = x.seas
+	s.clock, s.triedOut = at, true // that comes once in any order
+	s.seaChanges()
+	s.arrivesAt(voyage.SitePlace(site))
+	s.worksHere()
+	whole = s.clock - at + s.rateMedian(rig.Securing)
+	first = whole
+	for i := range s.here.Items {
+		if item := &s.here.Items[i]; item.Rank > 1 {
+			first -= s.items[item.Number].took
+		}
+	}
+	return whole, first
+}
+
+// passages are the times between all places at the even speed in the even sea of the date of
+// sailing, s; with pipe hanging, less what is saved at both ends.
+func passages(v *voyage.Voyage) [][]float64 {
+	s := newShip(v)
+	s.begins(0, 0)
+	times := make([][]float64, len(v.Legs))
+	for from := range v.Legs {
+		for to := range v.Legs[from] {
+			leg := &v.Legs[from][to]
+			t := leg.Distance / s.rateMedian(rig.SailingSpeed)
+			if leg.Waves != nil {
+				s.sea.waves = leg.Waves
+				t /= inWaves(v, s.sea.at(0, 0))
+			}
+			times[from] = append(times[from], s.withPipe(voyage.Place(from), voyage.Place(to), t))
+		}
+	}
+	return times
+}
+
+// visits does all there is to do at the first site, from the moment the ship is over it until all
+// pipe is on deck.
+func (s *ship) visits() {
+	s.arrivesAt(voyage.SitePlace(s.v.Plan.Order[0]))
+	s.worksHere()
+}
+
+// worksHere does all there is to do at the site where the ship is, until all pipe is on deck wherever she goes then.
+func (s *ship) worksHere() {
+	for range mostSteps {
+		s.choose()
+		s.towards = voyage.ToPort
+		if s.item == nil && s.bit == 0 && !s.otherWorkDue() || s.clock > s.longest() {
+			return
+		}
+		s.next().do(s)
+		if s.ended != goingOn {
+			s.makeSafe()
+		}
+	}
+}
+
+// arrivesAt puts a ship that has just begun over a site, with all pipe on deck.
+func (s *ship) arrivesAt(site voyage.Place) {
+	s.at = site
+	s.reachSite()
+}
