@@ -2,7 +2,6 @@ package sim
 
 import (
 	"cmp"
-	"context"
 	"math"
 	"slices"
 
@@ -23,29 +22,14 @@ type use struct {
 	most int // in the one noted last
 }
 
-// sailedAgain is how many replications are sailed again to see where quantities count, and rare the share of
-// them below which a place is passed over, since it moves the days of hardly any expedition. Our choice.
-const (
-	sailedAgain = 50
-	rare        = 0.05
-)
+// rare is the share of the replications below which a place is passed over, since it moves the days of hardly any
+// expedition. Our choice.
+const rare = 0.05
 
-// usesIn sails the first replications of the results again, without a deadline, as many as the context leaves time for.
-func usesIn(ctx context.Context, r *Results, numbers []int) [][]usedAt {
-	v := r.columns.voyage
-	u := &uses{of: make([]map[place]*use, len(v.Quantities))}
-	s := newShip(v).until(ctx)
-	numbers = numbers[:min(len(numbers), sailedAgain)]
-	for _, n := range numbers {
-		u.at++
-		s.begins(r.seed, n)
-		s.uses = u
-		if !unlessHalted(s.sails) {
-			break
-		}
-	}
-	return u.worthwhile(len(numbers))
-}
+func newUses(v *voyage.Voyage) *uses { return &uses{of: make([]map[place]*use, len(v.Quantities))} }
+
+// next goes over to another replication.
+func (u *uses) next() { u.at++ }
 
 // note counts a draw, which is the n-th of a place.
 func (u *uses) note(id voyage.Quantity, at place, n int) {
