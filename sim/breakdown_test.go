@@ -77,11 +77,11 @@ func TestRepairsLongerThanTheTimeBetweenThemEnd(t *testing.T) {
 	hole.Hole.Logging = []int{0}
 	p := breaking(oneSite(hole), 1, 15*24)
 	free, bound := sailed(t, p, false), sailed(t, p, true)
-	if late := free.clock - free.longest(); !free.stuck || late < 0 || late > 16*day {
-		t.Errorf("given up %v, %.1f d after 20 times the days", free.stuck, late/day)
+	if late := free.clock - free.longest(); !free.stuck || late < 0 || late > 16*aDay {
+		t.Errorf("given up %v, %.1f d after 20 times the days", free.stuck, late/aDay)
 	}
 	if !bound.home || bound.items[0].depth > 0 {
-		t.Errorf("home %v after %.1f d from a hole of %g m", bound.home, bound.clock/day, bound.items[0].depth)
+		t.Errorf("home %v after %.1f d from a hole of %g m", bound.home, bound.clock/aDay, bound.items[0].depth)
 	}
 }
 
@@ -91,10 +91,10 @@ func TestWorkThatBeginsAgainAfterEachBreakdownIsGivenUp(t *testing.T) {
 	p := breaking(aTask(plan.Task{Takes: just(16 * hours)}), 1, 1)
 	p.SeaDays = 60 * unit.Day
 	free, bound := sailed(t, p, false), sailed(t, p, true)
-	if late := free.clock - free.longest(); !free.stuck || late < 0 || late > day {
-		t.Errorf("given up %v, %.1f d after 20 times the days", free.stuck, late/day)
+	if late := free.clock - free.longest(); !free.stuck || late < 0 || late > aDay {
+		t.Errorf("given up %v, %.1f d after 20 times the days", free.stuck, late/aDay)
 	}
 	if !bound.home || bound.clock > bound.v.Deadline+6*hours || !bound.items[0].incomplete {
-		t.Errorf("home %v after %.1f d, task incomplete %v", bound.home, bound.clock/day, bound.items[0].incomplete)
+		t.Errorf("home %v after %.1f d, task incomplete %v", bound.home, bound.clock/aDay, bound.items[0].incomplete)
 	}
 }

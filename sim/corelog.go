@@ -3,8 +3,10 @@ package sim
 import (
 	"context"
 
+	"coredays/model/chance"
 	"coredays/model/coring"
 	"coredays/model/voyage"
+	"coredays/model/workers"
 )
 
 // Core is a core as it reached the deck in a hindcast.
@@ -29,8 +31,10 @@ func (l *coreLog) note(s *ship, t coring.Tool, cored, recovered float64) {
 // and replication; nil where the context ended the run.
 func HindcastCores(ctx context.Context, voyages []*voyage.Voyage, groups []string, run Run) [][][]Core {
 	all := make([][][]Core, len(voyages))
-	sharedOut(ctx, run.Workers, 0, len(voyages), func() func(int) {
-		return func(n int) { all[n] = coresOf(ctx, voyages[n], seedOf(run.Seed, groups[n]), max(1, run.Replications)) }
+	workers.Share(ctx, run.Workers, 0, len(voyages), func() func(int) {
+		return func(n int) {
+			all[n] = coresOf(ctx, voyages[n], chance.SeedOf(run.Seed, groups[n]), max(1, run.Replications))
+		}
 	})
 	if ctx.Err() != nil {
 		return nil

@@ -5,16 +5,17 @@ import (
 	"time"
 
 	"coredays/model/chance"
+	"coredays/model/voyage"
 )
 
 func TestShipsThatSailAtOtherDatesMeetTheSameSeaOnTheSameDate(t *testing.T) {
 	early := uncertain()
 	late := uncertain()
 	late.Sails = early.Sails.Add(17*24*time.Hour + 5*time.Hour)
-	both := inOneSea([]Alternative{{"early", compiled(t, early)}, {"late", compiled(t, late)}})
+	both := []*voyage.Voyage{compiled(t, early).ByTheSeaFrom(early.Sails), compiled(t, late).ByTheSeaFrom(early.Sails)}
 	var seas [2]*ship
 	for i, a := range both {
-		seas[i] = newShip(a.Voyage)
+		seas[i] = newShip(a)
 		seas[i].begins(3, 7)
 	}
 	const apart = 17*24 + 5

@@ -12,8 +12,8 @@ import (
 func counted(gained, lost, n int) (a, b []outcome) {
 	a, b = make([]outcome, n), make([]outcome, n)
 	for i := range n {
-		a[i][first] = flag(i < gained || i%2 == 0 && i >= gained+lost)
-		b[i][first] = flag(i >= gained && (i < gained+lost || i%2 == 0))
+		a[i][first] = oneIf(i < gained || i%2 == 0 && i >= gained+lost)
+		b[i][first] = oneIf(i >= gained && (i < gained+lost || i%2 == 0))
 	}
 	return a, b
 }

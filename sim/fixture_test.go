@@ -1,6 +1,7 @@
 package sim
 
 import (
+	"math"
 	"testing"
 	"time"
 
@@ -22,6 +23,7 @@ import (
 const (
 	minutes = 60.0
 	hours   = 3600.0
+	aDay    = 86400.0
 )
 
 // roundRates are the rates of the invented ship, in SI units.
@@ -129,14 +131,104 @@ func compiled(t testing.TB, p *plan.Plan) *voyage.Voyage {
 	return v
 }
 
-// sailed sails one replication of a plan.
-func sailed(t testing.TB, p *plan.Plan, bound bool) *ship {
-	t.Helper()
-	v := compiled(t, p)
-	s := newShip(v)
-	s.guess = reckon(v)
-	s.begins(1, 0)
-	s.bound = bound
-	s.sails()
-	return s
+func just(x float64) spread.Quantity { return spread.Just(x) }
+
+// wide is a quantity spread by a factor around its median at several levels.
+func wide(median, factor float64) spread.Quantity {
+	shape, err := spread.NewLognormal(median, factor)
+	if err != nil {
+		panic(err)
+	}
+	return spread.Quantity{Shape: shape, Shares: spread.Shares{0.3, 0.2, 0.2, 0.3}}
+}
+
+// uncertain is an expedition of four sites in which nearly everything is spread and everything can
+// go wrong, with an alternate site and a cap.
+func uncertain(order ...int) *plan.Plan {
+	var sites []plan.Site
+	for i, name := range []string{"A", "B", "C", "D"} {
+		s := site(name, geo.Position{Latitude: float64(i), Longitude: 2}, unit.Length(1000+700*i),
+			plan.Item{Name: "1", Rank: 1, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: 250, ToRefusal: true}, {With: coring.XCB, To: 300}}}},
+			plan.Item{Name: "2", Rank: 2, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: 250, ToRefusal: true}}}},
+			plan.Item{Name: "3", Rank: 3, Hole: &plan.Hole{DrillAheadTo: 250, Stages: []plan.Stage{{With: coring.RCB, To: 400}}, Logging: []int{0, 1}, Reentry: plan.Funnel}})
+		var rough sea.Climate
+		for m := range rough.Mean {
+			rough.Mean[m], rough.Variation[m] = 2.6, 0.45
+		}
+		s.Climate = rough
+		s.Layers = []ground.Layer{{Bottom: 150, Lithology: mud()}, {Bottom: 1000, Lithology: mud()}}
+		for l := range s.Layers {
+			lith := &s.Layers[l].Lithology
+			lith.Strength, lith.Rate, lith.Ahead = wide(600, 2), wide(25/hours, 3), wide(30/hours, 1.5)
+			for t := range lith.Recovery {
+				lith.Recovery[t] = wide(0.8, 1.3)
+			}
+		}
+		sites = append(sites, s)
+	}
+	sites[3].Alternate = true
+	sites[1].Cap = 9 * unit.Day
+	p := expedition(sites...)
+	if len(order) > 0 {
+		p.Order = order
+	}
+	p.SeaDays = 28 * unit.Day
+	for r, factor := range map[rig.Rate]float64{rig.SailingSpeed: 1.1, rig.Tripping: 1.15, rig.PistonPace: 1.4, rig.ExtendedPace: 1.4, rig.Connection: 1.5, rig.StuckTime: 3, rig.RepairTime: 3} {
+		p.Ship.Rates[r] = wide(roundRates[r], factor)
+	}
+	for r, chance := range map[rig.Rate]float64{rig.PistonTrouble: 0.03, rig.RotaryTrouble: 0.05, rig.StuckChance: 0.01, rig.LostBHA: 0.2, rig.WaterCore: 0.3, rig.Bridge: 0.2, rig.FunnelLost: 0.1} {
+		p.Ship.Rates[r] = just(chance)
+	}
+	p.Ship.Rates[rig.BreakdownEvery] = just(20 * 24 * hours)
+	return p
+}
+
+// near tells whether two times agree to a thousandth of a second.
+func near(a, b float64) bool { return math.Abs(a-b) < 1e-3 }
+
+// tasks is an expedition to one site with tasks of given times.
+func tasks(takes ...spread.Quantity) *plan.Plan {
+	var items []plan.Item
+	for i, q := range takes {
+		items = append(items, plan.Item{Name: string(rune('a' + i)), Rank: 1, Task: &plan.Task{Takes: q}})
+	}
+	return expedition(site("S", geo.Position{Longitude: 1}, 1500, items...))
+}
+
+// between is a time spread evenly between two.
+func evenly(low, high float64) spread.Quantity {
+	shape, err := spread.NewUniform(low, high)
+	if err != nil {
+		panic(err)
+	}
+	return spread.Quantity{Shape: shape, Shares: spread.Shares{0.25, 0.25, 0.25, 0.25}}
+}
+
+// rotaryHole is a hole cored with the rotary barrel to a depth.
+func rotaryHole(name string, to unit.Depth) plan.Item {
+	return plan.Item{Name: name, Rank: 1, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.RCB, To: to}}}}
+}
+
+// drilledHole is a hole drilled to a depth, of which nothing is cored.
+func drilledHole(name string, to unit.Depth) plan.Item {
+	return plan.Item{Name: name, Rank: 1, Hole: &plan.Hole{DrillAheadTo: to}}
+}
+
+// oneSite is an expedition to one site in 1,500 m of water.
+func oneSite(items ...plan.Item) *plan.Plan {
+	return expedition(site("S", geo.Position{Longitude: 1}, 1500, items...))
+}
+
+// twoSites has a piston and extended-barrel hole, a second piston hole and a task at the first
+// site, and a rotary hole that is drilled ahead, cored, logged and filled at the second.
+func twoSites() *plan.Plan {
+	first := site("North", geo.Position{Longitude: 1}, 1500,
+		plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{Oriented: true, Temperature: []int{2},
+			Stages: []plan.Stage{{With: coring.APC, To: 14.5}, {With: coring.XCB, To: 33}}}},
+		plan.Item{Name: "B", Rank: 1, Hole: &plan.Hole{StartOffset: 2, Stages: []plan.Stage{{With: coring.APC, To: 12}}}},
+		plan.Item{Name: "observatory", Rank: 1, Task: &plan.Task{Takes: just(20 * hours)}})
+	second := site("South", geo.Position{Latitude: -1, Longitude: 1}, 3000,
+		plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{DrillAheadTo: 200, Stages: []plan.Stage{{With: coring.RCB, To: 228.5}},
+			Logging: []int{0}, Abandon: plan.HeavyMud}})
+	return expedition(first, second)
 }

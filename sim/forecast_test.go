@@ -8,6 +8,7 @@ import (
 
 	"gonum.org/v1/gonum/stat"
 
+	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/sea"
 	"coredays/model/unit"
@@ -145,12 +146,12 @@ func TestShipsAtOnePlaceAndDateAreToldTheSame(t *testing.T) {
 	late := *early
 	late.Sails = early.Sails.Add(60 * time.Hour)
 	ships := map[string]*ship{}
-	for _, a := range inOneSea([]Alternative{{"early", compiled(t, early)}, {"late", compiled(t, &late)}}) {
-		s := newShip(a.Voyage)
+	for name, p := range map[string]*plan.Plan{"early": early, "late": &late} {
+		s := newShip(compiled(t, p).ByTheSeaFrom(early.Sails))
 		s.begins(3, 7)
 		s.at = voyage.SitePlace(0)
 		s.reachSite()
-		ships[a.Name] = s
+		ships[name] = s
 	}
 	for issue := range 40 {
 		ships["early"].clock, ships["late"].clock = float64(issue+5)*issueEvery, float64(issue)*issueEvery

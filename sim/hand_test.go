@@ -1,14 +1,10 @@
 package sim
 
 import (
-	"math"
 	"testing"
 
 	"coredays/model/geo"
 )
-
-// near tells whether two times agree to a thousandth of a second.
-func near(a, b float64) bool { return math.Abs(a-b) < 1e-3 }
 
 func TestDaysOfOneHoleAreTheSumDoneByHand(t *testing.T) {
 	at := geo.Position{Latitude: 0, Longitude: 1}

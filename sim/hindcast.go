@@ -7,6 +7,7 @@ import (
 	"coredays/model/activity"
 	"coredays/model/chance"
 	"coredays/model/voyage"
+	"coredays/model/workers"
 )
 
 // A hindcast sails one visit to one site at a time: it begins with the ship over the first hole and
@@ -25,9 +26,9 @@ type Visits struct {
 func Hindcast(ctx context.Context, voyages []*voyage.Voyage, groups []string, run Run) *Visits {
 	days, lost := make([][]float64, len(voyages)), make([][]float64, len(voyages))
 	var finished atomic.Int64
-	sharedOut(ctx, run.Workers, 0, len(voyages), func() func(int) {
+	workers.Share(ctx, run.Workers, 0, len(voyages), func() func(int) {
 		return func(n int) {
-			days[n], lost[n] = visits(ctx, voyages[n], seedOf(run.Seed, groups[n]), max(1, run.Replications))
+			days[n], lost[n] = visits(ctx, voyages[n], chance.SeedOf(run.Seed, groups[n]), max(1, run.Replications))
 			if f := int(finished.Add(1)); run.Progress != nil {
 				run.Progress(f)
 			}
@@ -38,9 +39,6 @@ func Hindcast(ctx context.Context, voyages []*voyage.Voyage, groups []string, ru
 	}
 	return &Visits{Days: days, Lost: lost}
 }
-
-// seedOf gives each group a luck of its own.
-func seedOf(seed uint64, group string) uint64 { return seed ^ uint64(chance.KeyOf("group", group)) }
 
 // visits are the days of the replications of one visit, and what of them was lost to weather and
 // breakdowns, s.

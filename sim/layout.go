@@ -68,3 +68,7 @@ func (c columns) site(site, column int) int { return firstColumn + site*siteColu
 func (c columns) item(item, column int) int {
 	return firstColumn + len(c.voyage.Sites)*siteColumns + item*itemColumns + column
 }
+
+// mostTimes is how many times its days an expedition may take before it is given up as one that
+// never ends: its sea is always too rough, or its ground too hard.
+const mostTimes = 20

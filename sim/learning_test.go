@@ -66,7 +66,7 @@ func TestWhatWasSeenWeighsAsMuchAsFiveDaysOfEstimates(t *testing.T) {
 	item := &s.here.Items[0]
 	const estimate = 21 * 1.1 * hours
 	for _, test := range []struct{ reckoned, seen, factor float64 }{{0, 0, 1}, {5, 10, 1.5}, {15, 10, 0.75}} {
-		s.reckoned, s.seen = test.reckoned*day, test.seen*day
+		s.reckoned, s.seen = test.reckoned*aDay, test.seen*aDay
 		if got := s.reckons(item); !near(got, estimate*test.factor) {
 			t.Errorf("%g d reckoned, %g d seen: reckons with %.3f h, by hand %.3f h", test.reckoned, test.seen, got/hours, estimate*test.factor/hours)
 		}

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"coredays/model/voyage"
+	"coredays/model/workers"
 )
 
 // widestBeam is how many beginnings of orders of one length are followed up. Up to eight primary
@@ -48,17 +49,17 @@ type reckonedOrder struct {
 
 // reckonOrders reckons the orders of the primary sites, and tells how many it got to the end of and
 // whether beginnings were dropped.
-func (b *visitBook) reckonOrders(ctx context.Context, rules orderRules, width, workers int) (list []reckonedOrder, dropped bool) {
+func (b *visitBook) reckonOrders(ctx context.Context, rules orderRules, width, processors int) (list []reckonedOrder, dropped bool) {
 	now, next := b.start(), &beam{}
 	for range rules.primary {
 		steps := rules.steps(now.orders)
 		if len(steps) > width {
-			b.score(ctx, now, steps, rules.primary, workers)
+			b.score(ctx, now, steps, rules.primary, processors)
 			slices.SortFunc(steps, step.compare)
 			steps, dropped = steps[:width], true
 		}
 		next.hold(len(steps), b.replications)
-		sharedOut(ctx, workers, 0, len(steps), func() func(int) {
+		workers.Share(ctx, processors, 0, len(steps), func() func(int) {
 			return func(i int) { b.visit(next, i, now, steps[i], rules.primary) }
 		})
 		if ctx.Err() != nil {
@@ -106,8 +107,8 @@ func (x step) compare(y step) int {
 }
 
 // score reckons the days of steps, without keeping what they are by replication.
-func (b *visitBook) score(ctx context.Context, now *beam, steps []step, primary []int, workers int) {
-	sharedOut(ctx, workers, 0, len(steps), func() func(int) {
+func (b *visitBook) score(ctx context.Context, now *beam, steps []step, primary []int, processors int) {
+	workers.Share(ctx, processors, 0, len(steps), func() func(int) {
 		return func(i int) {
 			x := &steps[i]
 			order := now.orders[x.from]

@@ -9,8 +9,10 @@ import (
 
 	"gonum.org/v1/gonum/stat"
 
+	"coredays/model/chance"
 	"coredays/model/logbook"
 	"coredays/model/voyage"
+	"coredays/model/workers"
 )
 
 // search is how much is done to find the best order. Its figures are our choice: on two processors
@@ -39,7 +41,7 @@ func BestOrder(ctx context.Context, v *voyage.Voyage, run Run) *logbook.Comparis
 }
 
 func (s search) bestOrder(ctx context.Context, v *voyage.Voyage, run Run) *logbook.Comparison {
-	h := &hunt{search: s, v: v, run: run, rules: orderRulesOf(v), seed: seedOf(run.Seed, "search for an order")}
+	h := &hunt{search: s, v: v, run: run, rules: orderRulesOf(v), seed: chance.SeedOf(run.Seed, "search for an order")}
 	h.found.Rule = telling
 	h.choose(ctx)
 	h.narrow(ctx)
@@ -185,7 +187,7 @@ func (h *hunt) narrow(ctx context.Context) {
 func (h *hunt) stage(ctx context.Context, upTo int) {
 	h.found.Stages = append(h.found.Stages, logbook.Stage{Orders: len(h.left), Replications: upTo})
 	var finished atomic.Int64
-	sharedOut(ctx, h.run.Workers, 0, len(h.left), func() func(int) {
+	workers.Share(ctx, h.run.Workers, 0, len(h.left), func() func(int) {
 		return func(i int) {
 			before := len(h.left[i].outcomes)
 			h.left[i].sail(ctx, h.seed, upTo)

@@ -4,29 +4,7 @@ import (
 	"context"
 	"math"
 	"testing"
-
-	"coredays/model/geo"
-	"coredays/model/plan"
-	"coredays/model/spread"
 )
-
-// tasks is an expedition to one site with tasks of given times.
-func tasks(takes ...spread.Quantity) *plan.Plan {
-	var items []plan.Item
-	for i, q := range takes {
-		items = append(items, plan.Item{Name: string(rune('a' + i)), Rank: 1, Task: &plan.Task{Takes: q}})
-	}
-	return expedition(site("S", geo.Position{Longitude: 1}, 1500, items...))
-}
-
-// between is a time spread evenly between two.
-func evenly(low, high float64) spread.Quantity {
-	shape, err := spread.NewUniform(low, high)
-	if err != nil {
-		panic(err)
-	}
-	return spread.Quantity{Shape: shape, Shares: spread.Shares{0.25, 0.25, 0.25, 0.25}}
-}
 
 // One plan has a task more, which takes 20 h in the mean, so that is the true difference; the rest
 // is drawn alike in both. Of 400 intervals of 95 % from 25 replications each, 380 hold it, give or
@@ -111,7 +89,7 @@ func TestReplicationsToSettleADifferenceGrowWithItsNoise(t *testing.T) {
 func TestReplicationsOfOneAlternativeAreThoseOfASimulation(t *testing.T) {
 	v := compiled(t, uncertain())
 	c := Compare(context.Background(), []Alternative{{"it", v}}, Run{Seed: 3, Replications: 60})
-	if got, want := c.Alternatives[0].Summary.Needed.Total, replicated(t, uncertain(), 60, 1).Summary().Needed.Total; got != want {
+	if got, want := c.Alternatives[0].Summary.Needed.Total, Replicate(t.Context(), compiled(t, uncertain()), Run{Seed: 3, Replications: 60, Workers: 1}).Summary().Needed.Total; got != want {
 		t.Errorf("compared %+v, simulated %+v", got, want)
 	}
 }

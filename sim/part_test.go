@@ -42,9 +42,6 @@ func TestPartsPutTogetherAreTheWholeToTheLastBit(t *testing.T) {
 		if d := cmp.Diff(whole.Columns(), joined.Columns(), cmpopts.EquateNaNs()); d != "" {
 			t.Errorf("parts to %v, replication by replication (-whole +parts):\n%s", ends, d)
 		}
-		if d := cmp.Diff(Sensitivity(t.Context(), whole), Sensitivity(t.Context(), joined), cmpopts.EquateNaNs()); d != "" {
-			t.Errorf("parts to %v, sensitivity (-whole +parts):\n%s", ends, d)
-		}
 	}
 }
 

@@ -37,7 +37,7 @@ func madeUp(truth []merits, seed uint64, n int) [][]outcome {
 			var o outcome
 			o[days] = m.days + 86400*(4.5*shared+4*own.Normal(0))
 			u := 0.5 * math.Erfc(-(0.8*shared+0.6*own.Normal(1))/math.Sqrt2)
-			o[first] = flag(u < m.first)
+			o[first] = oneIf(u < m.first)
 			list[i] = append(list[i], o)
 		}
 	}
@@ -49,8 +49,8 @@ func madeUp(truth []merits, seed uint64, n int) [][]outcome {
 func lostAndTold(truth []merits, replications, experiments int) (lost, told int) {
 	for seed := range uint64(experiments) {
 		able := possible(madeUp(truth, seed, replications), 1-confidence)
-		lost += int(flag(!able[0]))
-		told += int(flag(!able[len(truth)-1]))
+		lost += int(oneIf(!able[0]))
+		told += int(oneIf(!able[len(truth)-1]))
 	}
 	return lost, told
 }
@@ -73,9 +73,9 @@ func TestTheTrueBestIsSeldomRuledOutForRivalsThatAreShorter(t *testing.T) {
 		lost := make([]int, len(truth)) // to each rival; to all of them at 0
 		for seed := range uint64(experiments) {
 			everyone := madeUp(truth, seed, replications)
-			lost[0] += int(flag(!possible(everyone, 1-confidence)[0]))
+			lost[0] += int(oneIf(!possible(everyone, 1-confidence)[0]))
 			for i := 1; i < len(truth); i++ {
-				lost[i] += int(flag(!possible([][]outcome{everyone[0], everyone[i]}, 1-confidence)[0]))
+				lost[i] += int(oneIf(!possible([][]outcome{everyone[0], everyone[i]}, 1-confidence)[0]))
 			}
 		}
 		if slices.Max(lost) > atMost(experiments) {
@@ -97,7 +97,7 @@ func TestARareFailureIsNotTakenForNone(t *testing.T) {
 				rival[r][days] -= 30 * d
 			}
 		}
-		lost += int(flag(!possible(all, 1-confidence)[0]))
+		lost += int(oneIf(!possible(all, 1-confidence)[0]))
 	}
 	if lost > 0 {
 		t.Errorf("ruled out in %d of 400 experiments", lost)
@@ -163,4 +163,11 @@ func TestTheFirstByTheRuleIsNeverRuledOut(t *testing.T) {
 			t.Fatalf("seed %d: alternative %d comes first and is ruled out", seed, best)
 		}
 	}
+}
+
+func oneIf(yes bool) float64 {
+	if yes {
+		return 1
+	}
+	return 0
 }

@@ -11,6 +11,7 @@ import (
 	"coredays/model/logbook"
 	"coredays/model/unit"
 	"coredays/model/voyage"
+	"coredays/model/workers"
 )
 
 // recorder writes the diary of one replication.
@@ -27,7 +28,7 @@ func Diary(ctx context.Context, v *voyage.Voyage, seed uint64, replication int, 
 	s.diary = &recorder{sails: v.Plan.Sails}
 	s.begins(seed, replication)
 	s.bound = bound
-	if !unlessHalted(s.sails) {
+	if !workers.UnlessDropped(s.sails) {
 		return nil
 	}
 	return &logbook.Diary{Title: v.Plan.Title, Seed: seed, Replication: replication, Bound: bound, Days: unit.Duration(s.clock), Entries: s.diary.entries}

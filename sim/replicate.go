@@ -6,6 +6,7 @@ import (
 
 	"coredays/model/unit"
 	"coredays/model/voyage"
+	"coredays/model/workers"
 )
 
 // Run says how often and how a voyage is sailed. The zero value is one replication of the seed 0
@@ -53,7 +54,7 @@ func (run Run) extend(ctx context.Context, r *Results, guess *estimates, want in
 	var finished atomic.Int64
 	finished.Store(int64(from))
 	var sums []*broughtUp
-	sharedOut(ctx, run.Workers, from, want, func() func(int) {
+	workers.Share(ctx, run.Workers, from, want, func() func(int) {
 		bound, mine := newShip(v).until(ctx), newBroughtUp(v)
 		bound.guess, bound.needed = guess, newShip(v).until(ctx)
 		sums = append(sums, &mine)

@@ -86,10 +86,6 @@ func (s *ship) longest() float64 {
 // leastDays keeps a short deadline from cutting the days needed short, s.
 const leastDays = 50 * 86400
 
-// mostTimes is how many times its days an expedition may take before it is given up as one that
-// never ends: its sea is always too rough, or its ground too hard.
-const mostTimes = 20
-
 // fork lets the ship that knows no deadline go her own way from here: a rule of the expedition is
 // about to bite for the first time.
 func (s *ship) fork() {

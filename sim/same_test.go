@@ -8,67 +8,10 @@ import (
 	"github.com/google/go-cmp/cmp"
 	"github.com/google/go-cmp/cmp/cmpopts"
 
-	"coredays/model/coring"
-	"coredays/model/geo"
-	"coredays/model/ground"
 	"coredays/model/plan"
 	"coredays/model/rig"
-	"coredays/model/sea"
-	"coredays/model/spread"
 	"coredays/model/unit"
 )
-
-func just(x float64) spread.Quantity { return spread.Just(x) }
-
-// wide is a quantity spread by a factor around its median at several levels.
-func wide(median, factor float64) spread.Quantity {
-	shape, err := spread.NewLognormal(median, factor)
-	if err != nil {
-		panic(err)
-	}
-	return spread.Quantity{Shape: shape, Shares: spread.Shares{0.3, 0.2, 0.2, 0.3}}
-}
-
-// uncertain is an expedition of four sites in which nearly everything is spread and everything can
-// go wrong, with an alternate site and a cap.
-func uncertain(order ...int) *plan.Plan {
-	var sites []plan.Site
-	for i, name := range []string{"A", "B", "C", "D"} {
-		s := site(name, geo.Position{Latitude: float64(i), Longitude: 2}, unit.Length(1000+700*i),
-			plan.Item{Name: "1", Rank: 1, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: 250, ToRefusal: true}, {With: coring.XCB, To: 300}}}},
-			plan.Item{Name: "2", Rank: 2, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: 250, ToRefusal: true}}}},
-			plan.Item{Name: "3", Rank: 3, Hole: &plan.Hole{DrillAheadTo: 250, Stages: []plan.Stage{{With: coring.RCB, To: 400}}, Logging: []int{0, 1}, Reentry: plan.Funnel}})
-		var rough sea.Climate
-		for m := range rough.Mean {
-			rough.Mean[m], rough.Variation[m] = 2.6, 0.45
-		}
-		s.Climate = rough
-		s.Layers = []ground.Layer{{Bottom: 150, Lithology: mud()}, {Bottom: 1000, Lithology: mud()}}
-		for l := range s.Layers {
-			lith := &s.Layers[l].Lithology
-			lith.Strength, lith.Rate, lith.Ahead = wide(600, 2), wide(25/hours, 3), wide(30/hours, 1.5)
-			for t := range lith.Recovery {
-				lith.Recovery[t] = wide(0.8, 1.3)
-			}
-		}
-		sites = append(sites, s)
-	}
-	sites[3].Alternate = true
-	sites[1].Cap = 9 * unit.Day
-	p := expedition(sites...)
-	if len(order) > 0 {
-		p.Order = order
-	}
-	p.SeaDays = 28 * unit.Day
-	for r, factor := range map[rig.Rate]float64{rig.SailingSpeed: 1.1, rig.Tripping: 1.15, rig.PistonPace: 1.4, rig.ExtendedPace: 1.4, rig.Connection: 1.5, rig.StuckTime: 3, rig.RepairTime: 3} {
-		p.Ship.Rates[r] = wide(roundRates[r], factor)
-	}
-	for r, chance := range map[rig.Rate]float64{rig.PistonTrouble: 0.03, rig.RotaryTrouble: 0.05, rig.StuckChance: 0.01, rig.LostBHA: 0.2, rig.WaterCore: 0.3, rig.Bridge: 0.2, rig.FunnelLost: 0.1} {
-		p.Ship.Rates[r] = just(chance)
-	}
-	p.Ship.Rates[rig.BreakdownEvery] = just(20 * 24 * hours)
-	return p
-}
 
 // replicated sails an expedition many times.
 func replicated(t testing.TB, p *plan.Plan, replications, workers int) *Results {
@@ -129,7 +72,7 @@ func TestASiteMeetsTheSameGroundInAnotherOrder(t *testing.T) {
 
 // So do ice and breakdowns, counted from when the ship comes there: each site takes the same days, whether
 // it is the first or the third, and closes and breaks down as often. An hour is left for the times of
-// day at which forecasts come, by which the crew hangs off.
+// aDay at which forecasts come, by which the crew hangs off.
 func TestASiteClosesAndTheRigBreaksDownThereAlikeInAnotherOrder(t *testing.T) {
 	visit := func(order ...int) *ship {
 		p := uncertain(order...)
@@ -153,7 +96,7 @@ func TestASiteClosesAndTheRigBreaksDownThereAlikeInAnotherOrder(t *testing.T) {
 			a, b := &there.sites[i], &back.sites[i]
 			if days, other := a.left-a.arrived, b.left-b.arrived; math.Abs(days-other) > hours || a.closings != b.closings || a.breakdowns != b.breakdowns {
 				t.Errorf("replication %d, site %d: %.3f d, %d closings, %d breakdowns; in another order %.3f d, %d, %d", n, i,
-					days/day, a.closings, a.breakdowns, other/day, b.closings, b.breakdowns)
+					days/aDay, a.closings, a.breakdowns, other/aDay, b.closings, b.breakdowns)
 			}
 		}
 	}

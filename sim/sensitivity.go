@@ -7,6 +7,7 @@ import (
 	"coredays/model/chance"
 	"coredays/model/logbook"
 	"coredays/model/voyage"
+	"coredays/model/workers"
 )
 
 // Sensitivity tells how much each quantity matters: its share of the variance of days needed, split by the
@@ -36,7 +37,7 @@ func Sensitivity(ctx context.Context, r *Results) []logbook.Influence {
 			sharing[v.Purposes[id]]++
 		}
 	}
-	sharedOut(ctx, r.workers, 0, len(list), func() func(int) {
+	workers.Share(ctx, r.workers, 0, len(list), func() func(int) {
 		s := newDraws(v)
 		return func(id int) {
 			if scores := scoresOf(v, voyage.Quantity(id), places[id], sharing[v.Purposes[id]]); len(scores) > 0 {

@@ -26,7 +26,7 @@ func spreadOver(middle, half float64, level spread.Level) spread.Quantity {
 // influenced is how much each quantity matters in a simulation, and the share of each cause.
 func influenced(t *testing.T, p *plan.Plan, replications int) (*voyage.Voyage, []logbook.Influence, map[string]float64) {
 	t.Helper()
-	r := replicated(t, p, replications, 0)
+	r := Replicate(t.Context(), compiled(t, p), Run{Seed: 3, Replications: replications})
 	causes := map[string]float64{}
 	for _, d := range r.Summary().Drivers {
 		causes[d.Name] = d.Share
@@ -68,34 +68,6 @@ func TestTheOnlySpreadHasAllOfTheVariance(t *testing.T) {
 	}
 }
 
-// All that a corer does counts to its own cause, from the barrel bench to the barrel on deck.
-func TestPistonCoringCountsNothingToOtherCorers(t *testing.T) {
-	s := sailed(t, expedition(site("S", geo.Position{Longitude: 1}, 1500, pistonHole("A", 100))), false)
-	cycle := 0.0
-	for k, spent := range s.spent {
-		switch of := activity.Kind(k).Of(); of.Cause {
-		case activity.OfRotating:
-			if spent > 0 {
-				t.Errorf("%s takes %.0f s", of.Name, spent)
-			}
-		case activity.OfPiston:
-			cycle += spent
-		}
-	}
-	// By hand: eleven cores, 5 m and then 9.5 m each, down and up at 250 m a minute, and 4, 3 and 10 min.
-	want := 0.0
-	for i := range 11 {
-		from := 0.0
-		if i > 0 {
-			from = 5 + 9.5*float64(i-1)
-		}
-		want += 2*(1500+from)/250*minutes + 17*minutes
-	}
-	if !near(cycle, want) {
-		t.Errorf("piston coring takes %.1f min, by hand %.1f", cycle/minutes, want/minutes)
-	}
-}
-
 // A task and positioning are spread evenly, one twice as wide as the other: by hand the variances are as 4 to
 // 1. Both the causes and the numbers have 80 and 20 %.
 func TestTwoSpreadsShareAsTheirVariances(t *testing.T) {
@@ -106,7 +78,7 @@ func TestTwoSpreadsShareAsTheirVariances(t *testing.T) {
 	within(t, "positioning", influences[rig.Positioning].Share, 0.2, 0.03)
 	within(t, "tasks", causes[activity.OfTasks.String()], 0.8, 0.03)
 	within(t, "rig-up", causes[activity.OfRigUp.String()], 0.2, 0.03)
-	if d := replicated(t, p, 100, 0).Summary().Drivers; d[0].Name != activity.OfTasks.String() {
+	if d := Replicate(t.Context(), compiled(t, p), Run{Seed: 3, Replications: 100}).Summary().Drivers; d[0].Name != activity.OfTasks.String() {
 		t.Errorf("%v comes first", d[0])
 	}
 }
@@ -176,7 +148,9 @@ func TestWhatMayBeChanceIsNotTold(t *testing.T) {
 	told := 0
 	for seed := range uint64(4000) {
 		luck := chance.Replication(seed, 1<<40)
-		told += int(flag(madeUpInfluence(t, seed, 60, func(n int, _ float64) float64 { return luck.Normal(n) }).Share != 0))
+		if madeUpInfluence(t, seed, 60, func(n int, _ float64) float64 { return luck.Normal(n) }).Share != 0 {
+			told++
+		}
 	}
 	if math.Abs(float64(told)-40) > 25 {
 		t.Errorf("%d of 4000 are told", told)
@@ -233,10 +207,10 @@ func TestPlacesCountByTheirRuns(t *testing.T) {
 
 // One expedition in a thousand waits for a year. It is left aside, and so tasks, which vary in all the others, have the whole.
 func TestOneThatWaitsForAYearDoesNotTakeTheWhole(t *testing.T) {
-	r := replicated(t, tasks(spreadOver(20*hours, 8*hours, spread.Run)), 1000, 0)
+	r := Replicate(t.Context(), compiled(t, tasks(spreadOver(20*hours, 8*hours, spread.Run))), Run{Seed: 3, Replications: 1000})
 	late := r.needed[500*r.columns.width:]
-	late[colCause+int(activity.OfWeather)] += 365 * day
-	late[colDays] += 365 * day
+	late[colCause+int(activity.OfWeather)] += 365 * aDay
+	late[colDays] += 365 * aDay
 	drivers := r.drivers()
 	if !slices.IsSortedFunc(drivers, func(a, b logbook.Driver) int { return cmp.Compare(b.Share, a.Share) }) {
 		t.Errorf("not the largest first: %v", drivers)

@@ -2,10 +2,7 @@ package sim
 
 import (
 	"math"
-	"slices"
 	"testing"
-
-	"coredays/model/unit"
 )
 
 // upTo is the numbers from 1 to n, so that a value is its rank.
@@ -45,23 +42,5 @@ func TestAColumnIsSummarisedAsByHand(t *testing.T) {
 	}
 	if s := summarise(nil); s.N != 0 || s.Mean != 0 {
 		t.Errorf("of none: %+v", s)
-	}
-}
-
-// taken is results of which only the days needed are known, in s.
-func taken(values []float64) *Results {
-	return &Results{columns: columns{width: 1}, needed: values, done: slices.Repeat([]bool{true}, len(values))}
-}
-
-// The interval of P90 of a thousand goes from rank 881 to 919, so that P90 of 1 to 1,000 s is known to 19 s.
-func TestARunGoesOnUntilP90IsKnownSoWell(t *testing.T) {
-	for _, c := range []struct {
-		n         int
-		precision unit.Duration
-		want      int
-	}{{1000, 19, 1000}, {1000, 18.99, 2000}, {1000, 0, 1000}, {1, 1, 2}, {600_000, 1e-6, mostReplications}, {mostReplications, 1e-6, mostReplications}} {
-		if got := (Run{Precision: c.precision}).enough(taken(upTo(c.n))); got != c.want {
-			t.Errorf("%d replications at %g s: goes on to %d, want %d", c.n, float64(c.precision), got, c.want)
-		}
 	}
 }

@@ -3,10 +3,7 @@ package sim
 import (
 	"testing"
 
-	"coredays/model/coring"
-	"coredays/model/geo"
 	"coredays/model/plan"
-	"coredays/model/unit"
 )
 
 // goOn carries an expedition on by one operation, as sails does, and names the operation.
@@ -65,19 +62,4 @@ func times(did []string, what string) (n int) {
 		}
 	}
 	return n
-}
-
-// rotaryHole is a hole cored with the rotary barrel to a depth.
-func rotaryHole(name string, to unit.Depth) plan.Item {
-	return plan.Item{Name: name, Rank: 1, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.RCB, To: to}}}}
-}
-
-// drilledHole is a hole drilled to a depth, of which nothing is cored.
-func drilledHole(name string, to unit.Depth) plan.Item {
-	return plan.Item{Name: name, Rank: 1, Hole: &plan.Hole{DrillAheadTo: to}}
-}
-
-// oneSite is an expedition to one site in 1,500 m of water.
-func oneSite(items ...plan.Item) *plan.Plan {
-	return expedition(site("S", geo.Position{Longitude: 1}, 1500, items...))
 }

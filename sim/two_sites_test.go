@@ -3,25 +3,9 @@ package sim
 import (
 	"testing"
 
-	"coredays/model/coring"
 	"coredays/model/geo"
-	"coredays/model/plan"
 	"coredays/model/unit"
 )
-
-// twoSites has a piston and extended-barrel hole, a second piston hole and a task at the first
-// site, and a rotary hole that is drilled ahead, cored, logged and filled at the second.
-func twoSites() *plan.Plan {
-	first := site("North", geo.Position{Longitude: 1}, 1500,
-		plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{Oriented: true, Temperature: []int{2},
-			Stages: []plan.Stage{{With: coring.APC, To: 14.5}, {With: coring.XCB, To: 33}}}},
-		plan.Item{Name: "B", Rank: 1, Hole: &plan.Hole{StartOffset: 2, Stages: []plan.Stage{{With: coring.APC, To: 12}}}},
-		plan.Item{Name: "observatory", Rank: 1, Task: &plan.Task{Takes: just(20 * hours)}})
-	second := site("South", geo.Position{Latitude: -1, Longitude: 1}, 3000,
-		plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{DrillAheadTo: 200, Stages: []plan.Stage{{With: coring.RCB, To: 228.5}},
-			Logging: []int{0}, Abandon: plan.HeavyMud}})
-	return expedition(first, second)
-}
 
 func TestDaysOfTwoSitesAreTheSumDoneByHand(t *testing.T) {
 	s := sailed(t, twoSites(), false)

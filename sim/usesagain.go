@@ -1,6 +1,10 @@
 package sim
 
-import "context"
+import (
+	"context"
+
+	"coredays/model/workers"
+)
 
 // sailedAgain is how many replications are sailed again to see where quantities count. Our choice.
 const sailedAgain = 50
@@ -15,7 +19,7 @@ func usesIn(ctx context.Context, r *Results, numbers []int) [][]usedAt {
 		u.next()
 		s.begins(r.seed, n)
 		s.uses = u
-		if !unlessHalted(s.sails) {
+		if !workers.UnlessDropped(s.sails) {
 			break
 		}
 	}

@@ -6,6 +6,7 @@ import (
 
 	"coredays/model/rig"
 	"coredays/model/voyage"
+	"coredays/model/workers"
 )
 
 // visitBook says how long each site takes when the ship comes there on each day, in a few
@@ -28,7 +29,7 @@ type visitBook struct {
 const day = 86400.0 // s
 
 // newVisitBook sails the visits.
-func newVisitBook(ctx context.Context, v *voyage.Voyage, seed uint64, replications, workers int) *visitBook {
+func newVisitBook(ctx context.Context, v *voyage.Voyage, seed uint64, replications, processors int) *visitBook {
 	guess := reckon(v)
 	b := &visitBook{v: v, replications: replications, days: lastDay(v, guess)}
 	b.whole, b.first = make([][]float32, len(v.Sites)), make([][]float32, len(v.Sites))
@@ -38,7 +39,7 @@ func newVisitBook(ctx context.Context, v *voyage.Voyage, seed uint64, replicatio
 		b.home = append(b.home, guess.leg[voyage.SitePlace(n)][voyage.ToPort]*contingency+v.Quantities[rig.Pilotage].Median)
 	}
 	b.legs = passages(v)
-	b.fill(ctx, seed, workers)
+	b.fill(ctx, seed, processors)
 	b.bounds()
 	return b
 }
@@ -64,8 +65,8 @@ func firstRank(v *voyage.Voyage, site int, guess *estimates) (sum float64) {
 }
 
 // fill sails every visit on every day of every replication.
-func (b *visitBook) fill(ctx context.Context, seed uint64, workers int) {
-	sharedOut(ctx, workers, 0, b.replications, func() func(int) {
+func (b *visitBook) fill(ctx context.Context, seed uint64, processors int) {
+	workers.Share(ctx, processors, 0, b.replications, func() func(int) {
 		visitor := newVisitor(ctx, b.v)
 		return func(n int) { b.replicate(visitor, seed, n) }
 	})

@@ -65,8 +65,8 @@ func TestNoTimeIsKeptForALaterSiteThatCannotFit(t *testing.T) {
 	second.Rank = 2
 	near := site("Near", geo.Position{Longitude: 1}, 1500, pistonHole("A", 50), second)
 	far := site("Later", geo.Position{Longitude: 40}, 4000, pistonHole("A", 300))
-	long := site("Later", geo.Position{Longitude: 2}, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: just(30 * day)}})
-	fits := site("Later", geo.Position{Longitude: 2}, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: just(11 * day)}})
+	long := site("Later", geo.Position{Longitude: 2}, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: just(30 * aDay)}})
+	fits := site("Later", geo.Position{Longitude: 2}, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: just(11 * aDay)}})
 	closed := fits
 	closed.NotAfter = expedition().Sails.AddDate(0, 0, 1)
 	for name, c := range map[string]struct {
@@ -89,7 +89,7 @@ func TestASiteIsPassedOverWhereLessThanItsWorthIsLeft(t *testing.T) {
 	for name, c := range map[string]struct {
 		item  plan.Item
 		worth float64
-	}{"a hole": {pistonHole("A", 300), 0.75}, "a hole to log": {logged, 1}, "a task": {plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: just(3 * day)}}, 1}} {
+	}{"a hole": {pistonHole("A", 300), 0.75}, "a hole to log": {logged, 1}, "a task": {plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: just(3 * aDay)}}, 1}} {
 		s := inPort(t, oneSite(c.item))
 		s.bound = true
 		to := s.v.Sites[0].Items[0]

@@ -2,12 +2,10 @@ package sea
 
 import (
 	"context"
-	"runtime"
-	"sync"
-	"sync/atomic"
 	"time"
 
 	"coredays/model/chance"
+	"coredays/model/workers"
 )
 
 // census is all that is counted of a made sea.
@@ -70,18 +68,13 @@ func madeYears(ctx context.Context, c Course, t *Table, heights, limits []float6
 // the sum does not depend on who did what. It is nil where the context ends before all are counted.
 func inParallel(ctx context.Context, pieces int, heights, limits []float64, work func(into *census, s *Series, n int)) *census {
 	parts := make([]*census, pieces)
-	var next atomic.Int64
-	var group sync.WaitGroup
-	for range min(pieces, runtime.GOMAXPROCS(0)) {
-		group.Go(func() {
-			var s Series
-			for n := int(next.Add(1)) - 1; n < pieces && ctx.Err() == nil; n = int(next.Add(1)) - 1 {
-				parts[n] = newCensus(heights, limits)
-				work(parts[n], &s, n)
-			}
-		})
-	}
-	group.Wait()
+	workers.Share(ctx, 0, 0, pieces, func() func(int) {
+		var s Series
+		return func(n int) {
+			parts[n] = newCensus(heights, limits)
+			work(parts[n], &s, n)
+		}
+	})
 	if ctx.Err() != nil {
 		return nil
 	}

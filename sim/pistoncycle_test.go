@@ -1,0 +1,36 @@
+package sim
+
+import (
+	"testing"
+
+	"coredays/model/activity"
+	"coredays/model/geo"
+)
+
+// All that a corer does counts to its own cause, from the barrel bench to the barrel on deck.
+func TestPistonCoringCountsNothingToOtherCorers(t *testing.T) {
+	s := sailed(t, expedition(site("S", geo.Position{Longitude: 1}, 1500, pistonHole("A", 100))), false)
+	cycle := 0.0
+	for k, spent := range s.spent {
+		switch of := activity.Kind(k).Of(); of.Cause {
+		case activity.OfRotating:
+			if spent > 0 {
+				t.Errorf("%s takes %.0f s", of.Name, spent)
+			}
+		case activity.OfPiston:
+			cycle += spent
+		}
+	}
+	// By hand: eleven cores, 5 m and then 9.5 m each, down and up at 250 m a minute, and 4, 3 and 10 min.
+	want := 0.0
+	for i := range 11 {
+		from := 0.0
+		if i > 0 {
+			from = 5 + 9.5*float64(i-1)
+		}
+		want += 2*(1500+from)/250*minutes + 17*minutes
+	}
+	if !near(cycle, want) {
+		t.Errorf("piston coring takes %.1f min, by hand %.1f", cycle/minutes, want/minutes)
+	}
+}
