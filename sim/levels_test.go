@@ -51,9 +51,7 @@ func drawnBy(t *testing.T, rates []leveled, look func(score func(r rig.Rate, sit
 		return math.Log(s.draw(voyage.Quantity(r))/evenLevel) / sigma
 	}
 	for n := range expeditions {
-		clear(s.drawn)
-		s.tally.reset()
-		s.luck = chance.Replication(11, n)
+		s.draws.begins(chance.Replication(11, n))
 		look(score)
 	}
 }
@@ -171,9 +169,7 @@ func TestWhatHappensDoesSoAsOftenAsItsChance(t *testing.T) {
 	s := sailedTo(t, p)
 	var first, fifth []float64
 	for n := range expeditions {
-		clear(s.drawn)
-		s.tally.reset()
-		s.luck = chance.Replication(12, n)
+		s.draws.begins(chance.Replication(12, n))
 		var times [5]float64
 		for i := range times {
 			times[i] = flag(s.happens(rig.PistonTrouble))

@@ -178,31 +178,14 @@ func madeUpInfluence(t *testing.T, seed uint64, replications int, days func(n in
 	for i := range 6 {
 		places = append(places, usedAt{place{1, chance.Key(i)}, 0})
 	}
-	scores, s := scoresOf(v, 0, places, 1), &draws{v: v}
+	scores, s := scoresOf(v, 0, places, 1), newDraws(v)
 	var numbers []int
 	var rows []float64
 	for n := range replications {
 		s.luck = chance.Replication(seed, n)
 		numbers, rows = append(numbers, n), append(rows, days(n, s.score(&scores[0])))
 	}
-	return fitOf(seed, numbers, rows, 1).influence(s, scores)
-}
-
-// Of twenty replications a place that counts in one is rare no more. By hand: 3 runs in one replication and 6 in two others make 5 in the mean.
-func TestPlacesCountByTheirRuns(t *testing.T) {
-	u := &uses{of: make([]map[place]*use, 2)}
-	often, once := place{1, 2}, place{1, 1}
-	for u.at = 1; u.at <= 3; u.at++ {
-		for n := range []int{3, 6, 6}[u.at-1] {
-			u.note(1, often, n+1)
-		}
-	}
-	u.note(1, once, 0)
-	for replications, want := range map[int][]usedAt{20: {{once, 0}, {often, 5}}, 21: {{often, 5}}} {
-		if got := u.worthwhile(replications); !slices.Equal(got[1], want) || len(got[0]) > 0 {
-			t.Errorf("of %d replications %v, want %v", replications, got, want)
-		}
-	}
+	return fitOf(seed, numbers, rows, 1).influence(&s, scores)
 }
 
 // One expedition in a thousand waits for a year. It is left aside, and so tasks, which vary in all the others, have the whole.
@@ -211,7 +194,7 @@ func TestOneThatWaitsForAYearDoesNotTakeTheWhole(t *testing.T) {
 	late := r.needed[500*r.columns.width:]
 	late[colCause+int(activity.OfWeather)] += 365 * aDay
 	late[colDays] += 365 * aDay
-	drivers := r.drivers()
+	drivers := r.Summary().Drivers
 	if !slices.IsSortedFunc(drivers, func(a, b logbook.Driver) int { return cmp.Compare(b.Share, a.Share) }) {
 		t.Errorf("not the largest first: %v", drivers)
 	}
