@@ -3,6 +3,7 @@ package sim
 import (
 	"testing"
 
+	"gonum.org/v1/gonum/floats"
 	"gonum.org/v1/gonum/stat"
 
 	"coredays/model/activity"
@@ -135,7 +136,7 @@ func TestABetterForecastNeverLosesMoreHolesOnAverage(t *testing.T) {
 		return all
 	}
 	none, good := lost(0), lost(0.95)
-	difference := each(none, good, func(a, b float64) float64 { return a - b })
+	difference := floats.SubTo(make([]float64, len(none)), none, good)
 	mean, sd := stat.MeanStdDev(difference, nil)
 	se := stat.StdErr(sd, n)
 	t.Logf("holes lost: %.2f without a forecast, %.2f with a good one; difference %.2f ± %.2f", stat.Mean(none, nil), stat.Mean(good, nil), mean, se)

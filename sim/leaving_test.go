@@ -4,6 +4,8 @@ import (
 	"slices"
 	"testing"
 
+	"gonum.org/v1/gonum/stat"
+
 	"coredays/model/activity"
 	"coredays/model/geo"
 	"coredays/model/plan"
@@ -86,7 +88,7 @@ func TestDrillingAheadIsBrokenOffInTime(t *testing.T) {
 	if latest := -slices.Min(r.column(r.bound, colInHand)); latest > 3*hours {
 		t.Errorf("up to %.1f h late", latest/hours)
 	}
-	if done := mean(r.column(r.bound, r.columns.item(0, itemDone))); done < 0.5 || done > 0.95 {
+	if done := stat.Mean(r.column(r.bound, r.columns.item(0, itemDone)), nil); done < 0.5 || done > 0.95 {
 		t.Errorf("%.2f of the holes are complete: this shows little", done)
 	}
 }

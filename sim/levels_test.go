@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"gonum.org/v1/gonum/floats"
 	"gonum.org/v1/gonum/stat"
 
 	"coredays/model/chance"
@@ -65,7 +66,7 @@ func isNormal(t *testing.T, what string, scores []float64) {
 		t.Errorf("%s: scores of mean %.3f and variance %.3f, want 0 and 1", what, mean, variance)
 	}
 	for _, p := range []float64{0.1, 0.5, 0.9} {
-		below := float64(count(scores, func(z float64) bool { return z < spread.Score(p) })) / expeditions
+		below := float64(floats.Count(func(z float64) bool { return z < spread.Score(p) }, scores)) / expeditions
 		if math.Abs(below-p) > 4*math.Sqrt(p*(1-p)/expeditions) {
 			t.Errorf("%s: %.3f of the draws lie below the quantile %g", what, below, p)
 		}
