@@ -44,7 +44,7 @@ func Join(ctx context.Context, v *voyage.Voyage, parts []Part) (*Results, error)
 	parts = slices.SortedFunc(slices.Values(parts), func(a, b Part) int { return cmp.Compare(a.First, b.First) })
 	r := newResults(v, parts[0].Seed, 0)
 	for i := range parts {
-		if err := r.join(ctx, v, &parts[i], parts[0].Seed); err != nil {
+		if err := join(ctx, r, v, &parts[i], parts[0].Seed); err != nil {
 			return nil, err
 		}
 	}
@@ -52,7 +52,7 @@ func Join(ctx context.Context, v *voyage.Voyage, parts []Part) (*Results, error)
 }
 
 // join adds a part behind those that are there.
-func (r *Results) join(ctx context.Context, v *voyage.Voyage, p *Part, seed uint64) error {
+func join(ctx context.Context, r *Results, v *voyage.Voyage, p *Part, seed uint64) error {
 	switch n := len(r.done); {
 	case p.Seed != seed:
 		return fmt.Errorf("the part from replication %d on is of seed %d, another of seed %d", p.First, p.Seed, seed)
