@@ -7,6 +7,8 @@ import (
 	"coredays/model/coring"
 	"coredays/model/plan"
 	"coredays/model/unit"
+	"coredays/sim/simtest"
+	"coredays/sim/statistics"
 )
 
 // Drilling ahead turns the rotary bit as coring does. At 10 m/h a joint of 10 m takes an hour of the fifty
@@ -18,8 +20,8 @@ func drilledAt10(ahead, to float64, reentry plan.Reentry) *plan.Plan {
 	if to > ahead {
 		item.Hole.Stages = []plan.Stage{{With: coring.RCB, To: unit.Depth(to)}}
 	}
-	p := oneSite(item)
-	p.Sites[0].Layers[0].Lithology.Ahead, p.Sites[0].Layers[0].Lithology.Rate = just(10/hours), just(5/hours)
+	p := simtest.OneSite(item)
+	p.Sites[0].Layers[0].Lithology.Ahead, p.Sites[0].Layers[0].Lithology.Rate = simtest.Just(10/simtest.Hours), simtest.Just(5/simtest.Hours)
 	return p
 }
 
@@ -41,12 +43,12 @@ func TestDrillingAheadWearsTheBit(t *testing.T) {
 	}
 	for _, test := range tests {
 		s := sailed(t, drilledAt10(test.ahead, test.to, test.reentry), false)
-		if log := s.items[0]; !near(log.depth, test.depth) || log.incomplete != test.incomplete || s.used[rotaryBits] != test.bits {
-			t.Errorf("%s: to %g m, incomplete %v, %d bits; by hand to %g m, %v, %d", test.name, log.depth, log.incomplete, s.used[rotaryBits],
+		if log := s.items[0]; !simtest.Near(log.depth, test.depth) || log.incomplete != test.incomplete || s.consumed[statistics.RotaryBits] != test.bits {
+			t.Errorf("%s: to %g m, incomplete %v, %d bits; by hand to %g m, %v, %d", test.name, log.depth, log.incomplete, s.consumed[statistics.RotaryBits],
 				test.depth, test.incomplete, test.bits)
 		}
 		if got, want := s.spent[activity.CentreBit] > 0, test.centre > 0; got != want {
-			t.Errorf("%s: the centre bit was pulled for %.2f h", test.name, s.spent[activity.CentreBit]/hours)
+			t.Errorf("%s: the centre bit was pulled for %.2f h", test.name, s.spent[activity.CentreBit]/simtest.Hours)
 		}
 	}
 }
@@ -62,7 +64,7 @@ func TestPipeThatWasHungOffIsPulledOnce(t *testing.T) {
 		t.Fatalf("ending %d with the bit at %g m and the hole at %g m, want the bit hung off at 1,580 m", s.ended, s.bit, s.hole.depth)
 	}
 	s.makeSafe()
-	if got, want := s.spent[activity.PullPipe], 500.0/300*hours+30.0/600*hours; !near(got, want) || s.bit != 1470 {
-		t.Errorf("pulled for %.2f h up to %g m, by hand %.2f h", got/hours, s.bit, want/hours)
+	if got, want := s.spent[activity.PullPipe], 500.0/300*simtest.Hours+30.0/600*simtest.Hours; !simtest.Near(got, want) || s.bit != 1470 {
+		t.Errorf("pulled for %.2f h up to %g m, by hand %.2f h", got/simtest.Hours, s.bit, want/simtest.Hours)
 	}
 }

@@ -6,29 +6,31 @@ import (
 
 	"coredays/model/coring"
 	"coredays/model/plan"
+	"coredays/sim/simtest"
+	"coredays/sim/statistics"
 )
 
 // At 5 m/h a bit of 50 h is worn out by the core that ends at 256.5 m, the 27th of 9.5 m.
 func TestEachRotaryHoleBeginsWithABitThatWears(t *testing.T) {
-	p := oneSite(rotaryHole("A", 400), rotaryHole("B", 400))
-	p.Sites[0].Layers[0].Lithology.Rate = just(5 / hours)
+	p := simtest.OneSite(simtest.RotaryHole("A", 400), simtest.RotaryHole("B", 400))
+	p.Sites[0].Layers[0].Lithology.Rate = simtest.Just(5 / simtest.Hours)
 	s := sailed(t, p, false)
 	for i, log := range s.items {
 		if log.depth != 256.5 || !log.incomplete {
 			t.Errorf("hole %d ends at %g m, incomplete %v; by hand at 256.5 m of 400", i, log.depth, log.incomplete)
 		}
 	}
-	if s.used[rotaryBits] != 2 {
-		t.Errorf("%d bits for two holes", s.used[rotaryBits])
+	if s.consumed[statistics.RotaryBits] != 2 {
+		t.Errorf("%d bits for two holes", s.consumed[statistics.RotaryBits])
 	}
 }
 
 // The storm comes while the worn bit is being pulled, when the funnel has been dropped.
 func TestAHoleWithAFunnelGoesOnAfterAStormAtAChangeOfBits(t *testing.T) {
-	hole := rotaryHole("A", 700)
+	hole := simtest.RotaryHole("A", 700)
 	hole.Hole.Reentry = plan.Funnel
-	p := oneSite(hole)
-	p.Sites[0].Layers[0].Lithology.Rate = just(5 / hours)
+	p := simtest.OneSite(hole)
+	p.Sites[0].Layers[0].Lithology.Rate = simtest.Just(5 / simtest.Hours)
 	s := inPort(t, p)
 	goOnUntil(t, s, func() bool { return s.item != nil && s.bitWorn() })
 	seaAhead(s, 1, 1, 8.5, 8.5, 1)
@@ -37,17 +39,17 @@ func TestAHoleWithAFunnelGoesOnAfterAStormAtAChangeOfBits(t *testing.T) {
 		t.Errorf("%d holes to %g m, incomplete %v", log.holes, log.depth, log.incomplete)
 	}
 	// Worn at 256.5 and 513 m: three bits, two re-entries.
-	if n := times(did, "find the hole again"); n != 2 || s.used[rotaryBits] != 3 || s.used[funnels] != 1 {
-		t.Errorf("%d re-entries, %d bits, %d funnels", n, s.used[rotaryBits], s.used[funnels])
+	if n := times(did, "find the hole again"); n != 2 || s.consumed[statistics.RotaryBits] != 3 || s.consumed[statistics.Funnels] != 1 {
+		t.Errorf("%d re-entries, %d bits, %d funnels", n, s.consumed[statistics.RotaryBits], s.consumed[statistics.Funnels])
 	}
 }
 
 // The bit is released for logging, then a storm drives the pipe out of the hole.
 func TestAReleasedBitIsReplacedBeforeTheNextHole(t *testing.T) {
 	for _, lost := range []plan.IfLost{plan.Retry, plan.GiveUp} {
-		a := rotaryHole("A", 500)
+		a := simtest.RotaryHole("A", 500)
 		a.Hole.Logging, a.Hole.IfLost = []int{0, 1}, lost
-		s := inPort(t, oneSite(a, rotaryHole("B", 100)))
+		s := inPort(t, simtest.OneSite(a, simtest.RotaryHole("B", 100)))
 		goOnUntil(t, s, func() bool { return s.hole.released })
 		seaAhead(s, 1, 1, 1, 1, 8.5, 8.5, 1)
 		did := goOnUntil(t, s, func() bool { return s.hole.lost })
@@ -55,8 +57,8 @@ func TestAReleasedBitIsReplacedBeforeTheNextHole(t *testing.T) {
 		if made := slices.Index(did, "make up the BHA"); made < 0 || made > slices.Index(did, "spud") {
 			t.Errorf("if lost %d: did %q", lost, did)
 		}
-		if s.bha != coring.RotaryBHA || s.rotating != 0 || s.used[rotaryBits] != 2 {
-			t.Errorf("if lost %d: %d bits, the one in the string turned for %.1f h", lost, s.used[rotaryBits], s.rotating/hours)
+		if s.bha != coring.RotaryBHA || s.rotating != 0 || s.consumed[statistics.RotaryBits] != 2 {
+			t.Errorf("if lost %d: %d bits, the one in the string turned for %.1f h", lost, s.consumed[statistics.RotaryBits], s.rotating/simtest.Hours)
 		}
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"coredays/model/voyage"
+	"coredays/sim/statistics"
 )
 
 // balances looks at the books of a ship that is home or was given up.
@@ -82,28 +83,28 @@ func (w *watch) itemBalances(name string, item *voyage.Item) {
 
 // agrees holds what a worker wrote against the ship, and looks for numbers that mean nothing: NaN
 // marks what did not happen and nothing else.
-func (w *watch) agrees(written row, c columns) {
-	again := make(row, c.width)
+func (w *watch) agrees(written statistics.Row, c statistics.Layout) {
+	again := make(statistics.Row, c.Width)
 	writeRow(c, again, w.ship)
 	for i, x := range written {
 		if x != again[i] && !(math.IsNaN(x) && math.IsNaN(again[i])) {
 			w.wrong("column %d is %g, and %g when sailed again", i, x, again[i])
 		}
-		if math.IsInf(x, 0) || math.IsNaN(x) && i < firstColumn {
+		if math.IsInf(x, 0) || math.IsNaN(x) && i < statistics.FirstColumn {
 			w.wrong("column %d is %g", i, x)
 		}
 	}
 	for n := range w.sites {
-		reached := written[c.site(n, siteReached)] == 1
-		for column := range siteColumns {
-			if math.IsNaN(written[c.site(n, column)]) == reached && column >= siteArrived {
-				w.wrong("site %d, column %d: %g, reached %v", n, column, written[c.site(n, column)], reached)
+		reached := written[c.Site(n, statistics.SiteReached)] == 1
+		for column := range statistics.SiteColumns {
+			if math.IsNaN(written[c.Site(n, column)]) == reached && column >= statistics.SiteArrived {
+				w.wrong("site %d, column %d: %g, reached %v", n, column, written[c.Site(n, column)], reached)
 			}
 		}
 	}
 	for n := range w.items {
-		if math.IsNaN(written[c.item(n, itemTook)]) == (w.items[n].began > 0) {
-			w.wrong("item %d begun at %g s, took %g s", n, w.items[n].began, written[c.item(n, itemTook)])
+		if math.IsNaN(written[c.Item(n, statistics.ItemTook)]) == (w.items[n].began > 0) {
+			w.wrong("item %d begun at %g s, took %g s", n, w.items[n].began, written[c.Item(n, statistics.ItemTook)])
 		}
 	}
 }

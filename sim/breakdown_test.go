@@ -11,30 +11,31 @@ import (
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/unit"
+	"coredays/sim/simtest"
 )
 
 // aTask is an expedition to one site for a task.
 func aTask(task plan.Task) *plan.Plan {
-	return expedition(site("S", geo.Position{Longitude: 1}, 1500, plan.Item{Name: "task", Rank: 1, Task: &task}))
+	return simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, plan.Item{Name: "task", Rank: 1, Task: &task}))
 }
 
 // breaking is a plan whose rig breaks down after so many hours on station on average, for so many.
 func breaking(p *plan.Plan, every, repair float64) *plan.Plan {
-	p.Ship.Rates[rig.BreakdownEvery], p.Ship.Rates[rig.RepairTime] = just(every*hours), just(repair*hours)
+	p.Ship.Rates[rig.BreakdownEvery], p.Ship.Rates[rig.RepairTime] = simtest.Just(every*simtest.Hours), simtest.Just(repair*simtest.Hours)
 	return p
 }
 
 // The estimate of a plan is the sum that a hand does, however often the rig breaks down (see
 // TestDaysOfOneHoleAreTheSumDoneByHand).
 func TestTheCrewReckonsWithoutBreakdowns(t *testing.T) {
-	want := sailed(t, oneSite(pistonHole("A", 33)), false).clock
+	want := sailed(t, simtest.OneSite(simtest.PistonHole("A", 33)), false).clock
 	for every := range 60 {
-		v := compiled(t, breaking(oneSite(pistonHole("A", 33)), float64(every), 8))
-		if got := float64(Estimate(v).Total); !near(got, want) {
-			t.Errorf("a breakdown every %d h: the estimate is %.2f h, by hand %.2f h", every, got/hours, want/hours)
+		v := simtest.Compiled(t, breaking(simtest.OneSite(simtest.PistonHole("A", 33)), float64(every), 8))
+		if got := float64(Estimate(v).Total); !simtest.Near(got, want) {
+			t.Errorf("a breakdown every %d h: the estimate is %.2f h, by hand %.2f h", every, got/simtest.Hours, want/simtest.Hours)
 		}
-		if item := reckon(v).item[0] / contingency; item > want {
-			t.Errorf("a breakdown every %d h: the crew reckons with %.2f h for the hole", every, item/hours)
+		if item := EstimateByCrew(v).Item[0] / Contingency; item > want {
+			t.Errorf("a breakdown every %d h: the crew reckons with %.2f h for the hole", every, item/simtest.Hours)
 		}
 	}
 }
@@ -45,12 +46,12 @@ func TestTheCrewReckonsWithoutBreakdowns(t *testing.T) {
 func TestBreakdownsComeByTheHoursThatTheRigWorks(t *testing.T) {
 	const n = 400
 	repairs := func(repair float64) (numbers []float64) {
-		v := compiled(t, breaking(aTask(plan.Task{Takes: just(100 * 24 * hours), Interruptible: true}), 4*24, repair))
+		v := simtest.Compiled(t, breaking(aTask(plan.Task{Takes: simtest.Just(100 * 24 * simtest.Hours), Interruptible: true}), 4*24, repair))
 		s := newShip(v)
 		for i := range n {
 			s.begins(6, i)
 			s.sails()
-			numbers = append(numbers, math.Round(s.spent[activity.Breakdown]/(repair*hours)))
+			numbers = append(numbers, math.Round(s.spent[activity.Breakdown]/(repair*simtest.Hours)))
 		}
 		return numbers
 	}
@@ -73,28 +74,28 @@ func TestBreakdownsComeByTheHoursThatTheRigWorks(t *testing.T) {
 // Each hour of work is followed by a repair of fifteen days: the programme is given up at 20 times its
 // days, and the ship that must be home goes home.
 func TestRepairsLongerThanTheTimeBetweenThemEnd(t *testing.T) {
-	hole := rotaryHole("A", 400)
+	hole := simtest.RotaryHole("A", 400)
 	hole.Hole.Logging = []int{0}
-	p := breaking(oneSite(hole), 1, 15*24)
+	p := breaking(simtest.OneSite(hole), 1, 15*24)
 	free, bound := sailed(t, p, false), sailed(t, p, true)
-	if late := free.clock - free.longest(); !free.stuck || late < 0 || late > 16*aDay {
-		t.Errorf("given up %v, %.1f d after 20 times the days", free.stuck, late/aDay)
+	if late := free.clock - free.longest(); !free.stuck || late < 0 || late > 16*simtest.Day {
+		t.Errorf("given up %v, %.1f d after 20 times the days", free.stuck, late/simtest.Day)
 	}
 	if !bound.home || bound.items[0].depth > 0 {
-		t.Errorf("home %v after %.1f d from a hole of %g m", bound.home, bound.clock/aDay, bound.items[0].depth)
+		t.Errorf("home %v after %.1f d from a hole of %g m", bound.home, bound.clock/simtest.Day, bound.items[0].depth)
 	}
 }
 
 // Sixteen hours without a breakdown are e^16 times less likely than not where one comes each hour on
 // average: what begins again after each would take a thousand years.
 func TestWorkThatBeginsAgainAfterEachBreakdownIsGivenUp(t *testing.T) {
-	p := breaking(aTask(plan.Task{Takes: just(16 * hours)}), 1, 1)
+	p := breaking(aTask(plan.Task{Takes: simtest.Just(16 * simtest.Hours)}), 1, 1)
 	p.SeaDays = 60 * unit.Day
 	free, bound := sailed(t, p, false), sailed(t, p, true)
-	if late := free.clock - free.longest(); !free.stuck || late < 0 || late > aDay {
-		t.Errorf("given up %v, %.1f d after 20 times the days", free.stuck, late/aDay)
+	if late := free.clock - free.longest(); !free.stuck || late < 0 || late > simtest.Day {
+		t.Errorf("given up %v, %.1f d after 20 times the days", free.stuck, late/simtest.Day)
 	}
-	if !bound.home || bound.clock > bound.v.Deadline+6*hours || !bound.items[0].incomplete {
-		t.Errorf("home %v after %.1f d, task incomplete %v", bound.home, bound.clock/aDay, bound.items[0].incomplete)
+	if !bound.home || bound.clock > bound.v.Deadline+6*simtest.Hours || !bound.items[0].incomplete {
+		t.Errorf("home %v after %.1f d, task incomplete %v", bound.home, bound.clock/simtest.Day, bound.items[0].incomplete)
 	}
 }

@@ -15,11 +15,11 @@ var theClosings = chance.KeyOf("site closed")
 // planClosing sets when the site closes next: after an exponential time, as such things come without
 // a memory of the last.
 func (s *ship) planClosing() {
-	if s.here.Every == voyage.NoQuantity || s.median {
+	if s.here.Every == voyage.NoQuantity || s.Median {
 		return
 	}
-	luck, log := s.luck.For(theClosings).For(s.here.Key), &s.sites[s.siteNumber()]
-	s.agenda.plan(theSite, s.clock-s.ofSite(s.here.Every)*math.Log(luck.Uniform(log.closings)))
+	luck, log := s.Stream.For(theClosings).For(s.here.Key), &s.sites[s.siteNumber()]
+	s.agenda.plan(theSite, s.clock-s.OfSite(s.here.Every)*math.Log(luck.Uniform(log.closings)))
 	log.closings++
 }
 
@@ -27,7 +27,7 @@ func (s *ship) planClosing() {
 func (s *ship) closeOrOpen() {
 	s.closed = !s.closed
 	if s.closed {
-		s.agenda.plan(theSite, s.clock+s.ofSite(s.here.Lasts))
+		s.agenda.plan(theSite, s.clock+s.OfSite(s.here.Lasts))
 		return
 	}
 	s.agenda.plan(theSite, math.Inf(1))
@@ -55,13 +55,13 @@ func (s *ship) sinceSailing(date time.Time, none float64) float64 {
 // tooEarly tells whether the ship must wait for the site's first date. The crew's estimates leave that
 // out: it depends on when she comes.
 func (s *ship) tooEarly() bool {
-	return s.here != nil && !s.median && !s.positioned && s.clock < s.opens(s.siteNumber())-1
+	return s.here != nil && !s.Median && !s.positioned && s.clock < s.opens(s.siteNumber())-1
 }
 
 // awaitDate waits off the site for its first date; a bound ship no longer than she has time.
 func (s *ship) awaitDate() {
 	wait := s.opens(s.siteNumber()) - s.clock
-	if s.bound && s.mustLeave(wait) {
+	if s.constrained && s.mustLeave(wait) {
 		s.fork()
 		s.timeUp = true
 		s.finishItem(true)

@@ -6,15 +6,16 @@ import (
 
 	"coredays/model/plan"
 	"coredays/model/unit"
+	"coredays/sim/simtest"
 )
 
 // conditional is a site whose hole A to 200 m is followed by B, wanted when the piston corer was
 // refused above 120 m, and C, wanted when it got deeper.
 func conditional() *plan.Plan {
-	b, c := pistonHole("B", 30), pistonHole("C", 30)
+	b, c := simtest.PistonHole("B", 30), simtest.PistonHole("C", 30)
 	b.When = &plan.Condition{Hole: 0, Above: true, Depth: 120}
 	c.When = &plan.Condition{Hole: 0, Above: false, Depth: 120}
-	p := oneSite(pistonHole("A", 200), b, c)
+	p := simtest.OneSite(simtest.PistonHole("A", 200), b, c)
 	p.Sites[0].Items[0].Hole.IfLost = plan.GiveUp
 	return p
 }
@@ -34,7 +35,7 @@ func workedOn(s *ship) (names []string) {
 func TestAHoleFollowsFromWhereThePistonWasRefused(t *testing.T) {
 	for strength, want := range map[float64][]string{2000: {"A", "B"}, 1000: {"A", "C"}, 100: {"A", "C"}} {
 		p := conditional()
-		p.Sites[0].Layers[0].Lithology.Strength = just(strength)
+		p.Sites[0].Layers[0].Lithology.Strength = simtest.Just(strength)
 		if got := workedOn(sailed(t, p, false)); !slices.Equal(got, want) {
 			t.Errorf("%g Pa/m: began %q, want %q", strength, got, want)
 		}
@@ -77,7 +78,7 @@ func TestDoneNotCalledForAndDroppedAreThreeNumbers(t *testing.T) {
 	}
 	for _, test := range tests {
 		p := conditional()
-		p.Sites[0].Layers[0].Lithology.Strength = just(2000)
+		p.Sites[0].Layers[0].Lithology.Strength = simtest.Just(2000)
 		p.SeaDays = test.days
 		r := replicated(t, p, 4, 1)
 		s := r.Summary()

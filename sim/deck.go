@@ -36,14 +36,14 @@ func (s *ship) awaitCatwalk() {
 	s.do(activity.CatwalkWait, s.deck.out[n]-s.clock)
 }
 
-// land gives a core to the catwalk and its barrel to the bench, each to be worked on in turn.
-func (s *ship) land() {
+// coreOnDeck gives a core to the catwalk and its barrel to the bench, each to be worked on in turn.
+func (s *ship) coreOnDeck() {
 	d := &s.deck
-	d.cutFree = max(d.cutFree, s.clock) + s.rate(rig.CatwalkTime)
+	d.cutFree = max(d.cutFree, s.clock) + s.Rate(rig.CatwalkTime)
 	d.out[d.landed%s.count(rig.CatwalkRoom)] = d.cutFree
 	d.landed++
 	s.toLaboratory()
-	d.benchFree = max(d.benchFree, s.clock) + s.rate(rig.Bench)
+	d.benchFree = max(d.benchFree, s.clock) + s.Rate(rig.Bench)
 	d.barrels[d.inPipe%s.count(rig.Barrels)] = d.benchFree
 	d.inPipe++
 }
@@ -51,7 +51,7 @@ func (s *ship) land() {
 // toLaboratory sends the core that was cut last on to the laboratory, which takes cores in turn.
 func (s *ship) toLaboratory() {
 	d := &s.deck
-	d.labFree = max(d.labFree, d.cutFree) + s.rate(rig.LaboratoryTime)
+	d.labFree = max(d.labFree, d.cutFree) + s.Rate(rig.LaboratoryTime)
 	d.behind = max(d.behind, d.labFree-s.clock)
 	const day = 86400
 	if today := int(s.clock / day); today != d.today {

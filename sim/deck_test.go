@@ -7,29 +7,30 @@ import (
 	"coredays/model/geo"
 	"coredays/model/rig"
 	"coredays/model/unit"
+	"coredays/sim/simtest"
 )
 
 // Cores come up every 25 to 31 min in 200 m of water and every 55 to 61 min in 4,000 m. A catwalk
 // that needs 40 min for each and has room for three fills up in the one and never in the other.
 func TestAFullCatwalkDelaysTheRigInShallowWaterOnly(t *testing.T) {
 	waited := func(water unit.Length) float64 {
-		p := expedition(site("S", geo.Position{Longitude: 1}, water, pistonHole("A", 150)))
-		p.Ship.Rates[rig.CatwalkTime] = just(40 * minutes)
+		p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, water, simtest.PistonHole("A", 150)))
+		p.Ship.Rates[rig.CatwalkTime] = simtest.Just(40 * simtest.Minutes)
 		return sailed(t, p, false).spent[activity.CatwalkWait]
 	}
 	if w := waited(4000); w != 0 {
-		t.Errorf("in 4,000 m the rig waited %.1f min", w/minutes)
+		t.Errorf("in 4,000 m the rig waited %.1f min", w/simtest.Minutes)
 	}
 	// By hand: 17 cores of 150 m. In the long run the catwalk sets the pace, 40 min a core; the rig
 	// alone would need about 19 + 6 min and is ahead by the three places that the catwalk has room for.
-	if w := waited(200); w < 100*minutes {
-		t.Errorf("in 200 m the rig waited only %.1f min", w/minutes)
+	if w := waited(200); w < 100*simtest.Minutes {
+		t.Errorf("in 200 m the rig waited only %.1f min", w/simtest.Minutes)
 	}
 }
 
 func TestASlowBenchSetsThePaceInShallowWater(t *testing.T) {
-	p := expedition(site("S", geo.Position{Longitude: 1}, 200, pistonHole("A", 300)))
-	p.Ship.Rates[rig.Bench] = just(45 * minutes)
+	p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 200, simtest.PistonHole("A", 300)))
+	p.Ship.Rates[rig.Bench] = simtest.Just(45 * simtest.Minutes)
 	s := sailed(t, p, false)
 	// 33 cores: the first three barrels are ready, each of the others comes off the bench 45 min after the last.
 	cycle := s.spent[activity.BenchWait] + s.spent[activity.RunBarrel] + s.spent[activity.ShootPiston] + s.spent[activity.PullPiston] +
@@ -37,9 +38,9 @@ func TestASlowBenchSetsThePaceInShallowWater(t *testing.T) {
 	cores := float64(s.tools[0].cores)
 	// The core before the last gives its barrel back long before the last is run: (cores - 3) barrels
 	// are waited for in turn, after the first core has come up.
-	low, high := (cores-3)*45*minutes, cores*45*minutes
+	low, high := (cores-3)*45*simtest.Minutes, cores*45*simtest.Minutes
 	if cycle < low || cycle > high {
-		t.Errorf("%g cores took %.1f h, want between %.1f and %.1f", cores, cycle/hours, low/hours, high/hours)
+		t.Errorf("%g cores took %.1f h, want between %.1f and %.1f", cores, cycle/simtest.Hours, low/simtest.Hours, high/simtest.Hours)
 	}
 }
 
@@ -47,21 +48,21 @@ func TestASlowBenchSetsThePaceInShallowWater(t *testing.T) {
 // four of them it is behind by 1 + 4 x 40 - 3 x 30 = 71 min; the one that comes ten hours later finds it
 // free. Three came before midnight and two after.
 func TestTheLaboratoryFallsBehindByWhatAHandAddsUp(t *testing.T) {
-	p := oneSite(pistonHole("A", 100))
-	p.Ship.Rates[rig.LaboratoryTime] = just(40 * minutes)
+	p := simtest.OneSite(simtest.PistonHole("A", 100))
+	p.Ship.Rates[rig.LaboratoryTime] = simtest.Just(40 * simtest.Minutes)
 	s := sailedTo(t, p)
-	s.clock = 22.5 * hours
+	s.clock = 22.5 * simtest.Hours
 	for _, want := range []float64{41, 51, 61, 71} {
-		s.land()
-		if !near(s.deck.behind, want*minutes) {
-			t.Errorf("behind by %.2f min, by hand %g", s.deck.behind/minutes, want)
+		s.coreOnDeck()
+		if !simtest.Near(s.deck.behind, want*simtest.Minutes) {
+			t.Errorf("behind by %.2f min, by hand %g", s.deck.behind/simtest.Minutes, want)
 		}
-		s.clock += 30 * minutes
+		s.clock += 30 * simtest.Minutes
 	}
-	s.clock += 10 * hours
-	s.land()
-	if !near(s.deck.labFree, s.clock+41*minutes) || !near(s.deck.behind, 71*minutes) {
-		t.Errorf("free again after %.2f min, by hand 41; behind by %.2f min at most, by hand 71", (s.deck.labFree-s.clock)/minutes, s.deck.behind/minutes)
+	s.clock += 10 * simtest.Hours
+	s.coreOnDeck()
+	if !simtest.Near(s.deck.labFree, s.clock+41*simtest.Minutes) || !simtest.Near(s.deck.behind, 71*simtest.Minutes) {
+		t.Errorf("free again after %.2f min, by hand 41; behind by %.2f min at most, by hand 71", (s.deck.labFree-s.clock)/simtest.Minutes, s.deck.behind/simtest.Minutes)
 	}
 	if s.deck.mostCores != 3 {
 		t.Errorf("%d cores on the busiest day, by hand 3", s.deck.mostCores)

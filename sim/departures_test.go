@@ -6,13 +6,14 @@ import (
 
 	"coredays/model/chance"
 	"coredays/model/voyage"
+	"coredays/sim/simtest"
 )
 
 func TestShipsThatSailAtOtherDatesMeetTheSameSeaOnTheSameDate(t *testing.T) {
-	early := uncertain()
-	late := uncertain()
+	early := simtest.Uncertain()
+	late := simtest.Uncertain()
 	late.Sails = early.Sails.Add(17*24*time.Hour + 5*time.Hour)
-	both := []*voyage.Voyage{compiled(t, early).ByTheSeaFrom(early.Sails), compiled(t, late).ByTheSeaFrom(early.Sails)}
+	both := []*voyage.Voyage{simtest.Compiled(t, early).ByTheSeaFrom(early.Sails), simtest.Compiled(t, late).ByTheSeaFrom(early.Sails)}
 	var seas [2]*ship
 	for i, a := range both {
 		seas[i] = newShip(a)
@@ -35,7 +36,7 @@ func TestShipsThatSailAtOtherDatesMeetTheSameSeaOnTheSameDate(t *testing.T) {
 }
 
 func TestASeaFromTheDayOfSailingIsThatOfASimulation(t *testing.T) {
-	v := compiled(t, uncertain())
+	v := simtest.Compiled(t, simtest.Uncertain())
 	var plain, from weather
 	plain.series, from.series = newShip(v).sea.series, newShip(v).sea.series
 	plain.begin(v, chance.Replication(1, 2))

@@ -7,23 +7,24 @@ import (
 	"coredays/model/rig"
 	"coredays/model/spread"
 	"coredays/model/voyage"
+	"coredays/sim/simtest"
 )
 
 // A hole goes on with its own luck after another was worked on between.
 func TestAHoleHasTheSameLuckWhateverIsDoneBetween(t *testing.T) {
-	p := oneSite(pistonHole("A", 100), pistonHole("B", 100))
-	p.Ship.Rates[rig.Connection] = wide(360, 1.5) // each joint for itself
-	p.Ship.Rates[rig.PistonPace] = spread.Quantity{Shape: wide(1, 1.4).Shape, Shares: spread.All(spread.Run), Persistence: 0.7}
-	p.Ship.Rates[rig.PistonTrouble] = just(0.5)
+	p := simtest.OneSite(simtest.PistonHole("A", 100), simtest.PistonHole("B", 100))
+	p.Ship.Rates[rig.Connection] = simtest.Wide(360, 1.5) // each joint for itself
+	p.Ship.Rates[rig.PistonPace] = spread.Quantity{Shape: simtest.Wide(1, 1.4).Shape, Shares: spread.All(spread.Run), Persistence: 0.7}
+	p.Ship.Rates[rig.PistonTrouble] = simtest.Just(0.5)
 	luck := func(holes ...int) (values [2][]float64) {
 		s := sailedTo(t, p)
 		for _, n := range holes {
-			s.place.hole = s.here.Items[n].Key
+			s.Place.Hole = s.here.Items[n].Key
 			var happened float64
-			if s.happens(rig.PistonTrouble) {
+			if s.Happens(rig.PistonTrouble) {
 				happened = 1
 			}
-			values[n] = append(values[n], s.draw(voyage.Quantity(rig.Connection)), s.rate(rig.PistonPace), happened)
+			values[n] = append(values[n], s.Draw(voyage.Quantity(rig.Connection)), s.Rate(rig.PistonPace), happened)
 		}
 		return values
 	}

@@ -11,32 +11,32 @@ import (
 	"coredays/model/voyage"
 )
 
-// estimates is what the crew reckons with: the time of each item from a run of the plan in which
+// CrewEstimates is what the crew reckons with: the time of each item from a run of the plan in which
 // every draw is even, the sea is calm and nothing goes wrong.
-type estimates struct {
-	item    []float64 // s
+type CrewEstimates struct {
+	Item    []float64 // s
 	leaving []float64 // s of these after the item is done, to get under way: of the last one of a site
-	leg     [][]float64
+	Leg     [][]float64
 }
 
-// contingency is what the crew adds to a calm estimate for sea and trouble [common practice].
-const contingency = 1.1
+// Contingency is what the crew adds to a calm estimate for sea and trouble [common practice].
+const Contingency = 1.1
 
-// reckon makes the crew's estimates.
-func reckon(v *voyage.Voyage) *estimates {
+// EstimateByCrew makes the crew's estimates.
+func EstimateByCrew(v *voyage.Voyage) *CrewEstimates {
 	s := newShip(v)
-	e := &estimates{leg: make([][]float64, len(v.Legs))}
+	e := &CrewEstimates{Leg: make([][]float64, len(v.Legs))}
 	for from := range v.Legs {
 		for to := range v.Legs[from] {
-			e.leg[from] = append(e.leg[from], v.Legs[from][to].Distance/speedTo(v, voyage.Place(from), voyage.Place(to)))
+			e.Leg[from] = append(e.Leg[from], v.Legs[from][to].Distance/speedTo(v, voyage.Place(from), voyage.Place(to)))
 		}
 	}
 	s.beginsEvenly()
 	s.everything = true
 	s.sails()
 	for i := range s.items {
-		e.item = append(e.item, s.items[i].took*contingency)
-		e.leaving = append(e.leaving, s.items[i].leaving*contingency)
+		e.Item = append(e.Item, s.items[i].took*Contingency)
+		e.leaving = append(e.leaving, s.items[i].leaving*Contingency)
 	}
 	return e
 }
@@ -68,22 +68,22 @@ const trust = 5 * 86400
 
 // learn compares a finished item with its estimate, both without the way off the site: which item is the
 // last there may turn out otherwise than in the estimates.
-func (s *ship) learn(log *itemLog) {
-	if s.guess == nil || log.incomplete {
+func (s *ship) learn(log *itemRecord) {
+	if s.crew == nil || log.incomplete {
 		return
 	}
-	s.reckoned += s.guess.item[s.item.Number] - s.guess.leaving[s.item.Number]
-	s.seen += log.took
+	s.plannedTime += s.crew.Item[s.item.Number] - s.crew.leaving[s.item.Number]
+	s.actualTime += log.took
 }
 
-// reckons is the crew's estimate of an item now, s.
-func (s *ship) reckons(i *voyage.Item) float64 {
-	return s.guess.item[i.Number] * (trust + s.seen) / (trust + s.reckoned)
+// crewEstimate is the crew's estimate of an item now, s.
+func (s *ship) crewEstimate(i *voyage.Item) float64 {
+	return s.crew.Item[i.Number] * (trust + s.actualTime) / (trust + s.plannedTime)
 }
 
 // passageTime is the crew's estimate of the passage from where the ship is to a site, s.
 func (s *ship) passageTime(to voyage.Place) float64 {
-	t := s.guess.leg[s.at][to] * contingency
+	t := s.crew.Leg[s.at][to] * Contingency
 	if s.at == voyage.FromPort {
 		t += s.rateMedian(rig.Pilotage)
 	}
@@ -92,7 +92,7 @@ func (s *ship) passageTime(to voyage.Place) float64 {
 
 // homeTime is the crew's estimate of the passage from a place to the last port, s.
 func (s *ship) homeTime(from voyage.Place) float64 {
-	return s.guess.leg[from][voyage.ToPort]*contingency + s.rateMedian(rig.Pilotage) + s.rateMedian(rig.HomeReserve)
+	return s.crew.Leg[from][voyage.ToPort]*Contingency + s.rateMedian(rig.Pilotage) + s.rateMedian(rig.HomeReserve)
 }
 
 // leaveTime is the crew's estimate from now until the ship is under way, s.
@@ -105,7 +105,7 @@ func (s *ship) leaveTime() float64 {
 	if s.inHole() {
 		t += s.moveTime(s.bit-floor) + s.rateMedian(rig.TopDrive) + s.fillTime()
 	}
-	return (s.withOther(t) + s.rateMedian(rig.Securing)) * contingency
+	return (s.withOther(t) + s.rateMedian(rig.Securing)) * Contingency
 }
 
 // fillTime is the crew's estimate of filling or plugging the hole in hand, s.

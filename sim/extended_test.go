@@ -7,31 +7,32 @@ import (
 	"coredays/model/coring"
 	"coredays/model/plan"
 	"coredays/model/unit"
+	"coredays/sim/simtest"
 )
 
 // slowGround is a hole cored with the piston to 20 m and from there with the extended barrel in ground
 // that it cuts at 0.2 m/h, far below its least rate of 4 m/h.
 func slowGround(t *testing.T, to unit.Depth) *ship {
 	t.Helper()
-	p := oneSite(plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: 20}, {With: coring.XCB, To: to}}}})
-	p.Sites[0].Layers[0].Lithology.Rate = just(0.2 / hours)
+	p := simtest.OneSite(plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: 20}, {With: coring.XCB, To: to}}}})
+	p.Sites[0].Layers[0].Lithology.Rate = simtest.Just(0.2 / simtest.Hours)
 	return sailed(t, p, false)
 }
 
 // Two cores of two hours, 0.4 m each.
 func TestAnExtendedBarrelThatMakesNoWayIsGivenUp(t *testing.T) {
 	s := slowGround(t, 100)
-	if cut := s.spent[activity.CutCore]; !near(cut, 4*hours) {
-		t.Errorf("cut for %.2f h, by hand 4 h", cut/hours)
+	if cut := s.spent[activity.CutCore]; !simtest.Near(cut, 4*simtest.Hours) {
+		t.Errorf("cut for %.2f h, by hand 4 h", cut/simtest.Hours)
 	}
-	if log := s.items[0]; !near(log.depth, 20.8) || !log.incomplete {
+	if log := s.items[0]; !simtest.Near(log.depth, 20.8) || !log.incomplete {
 		t.Errorf("given up at %.2f m, by hand 20.8 m; incomplete %v", log.depth, log.incomplete)
 	}
 }
 
 // The 0.2 m that are left below 20.8 m are not worth a core.
 func TestAnExtendedBarrelGivenUpAtItsTargetHasDoneItsWork(t *testing.T) {
-	if log := slowGround(t, 21).items[0]; !near(log.depth, 20.8) || log.incomplete {
+	if log := slowGround(t, 21).items[0]; !simtest.Near(log.depth, 20.8) || log.incomplete {
 		t.Errorf("ends at %.2f m of 21, incomplete %v", log.depth, log.incomplete)
 	}
 }

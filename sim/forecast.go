@@ -9,9 +9,9 @@ import (
 const lookAhead = 72 * 3600
 
 const (
-	issueEvery = 12 * 3600 // s between forecasts: twice a day [common practice]
-	toldEvery  = 3 * 3600  // s between the times that a forecast tells of
-	toldTimes  = (lookAhead+issueEvery)/toldEvery + 1
+	issueEvery    = 12 * 3600 // s between forecasts: twice a day [common practice]
+	forecastEvery = 3 * 3600  // s between the times that a forecast tells of
+	forecastTimes = (lookAhead+issueEvery)/forecastEvery + 1
 )
 
 // forecast is what the crew was told last: the best estimate of the sea here at times to come.
@@ -19,14 +19,14 @@ const (
 type forecast struct {
 	issue  int // number of the issue, counted from sailing; -1 before the first
 	at     int // place for which it was read
-	height [toldTimes]float64
+	height [forecastTimes]float64
 	skill  skill
 }
 
 // skill is the correlation of told and true for each lead that a forecast tells of.
 type skill struct {
 	of   sea.Forecast
-	lead [toldTimes]float64
+	lead [forecastTimes]float64
 }
 
 // skills works the correlations out once for a channel of forecasts.
@@ -34,7 +34,7 @@ func (f *forecast) skills(channel sea.Forecast) *skill {
 	if f.skill.of != channel {
 		f.skill.of = channel
 		for i := range f.skill.lead {
-			f.skill.lead[i] = channel.Correlation(seconds(float64(i * toldEvery)))
+			f.skill.lead[i] = channel.Correlation(seconds(float64(i * forecastEvery)))
 		}
 	}
 	return &f.skill
@@ -43,18 +43,18 @@ func (f *forecast) skills(channel sea.Forecast) *skill {
 // theForecast is the purpose of the errors of forecasts.
 var theForecast = chance.KeyOf("forecast")
 
-// told reads the latest forecast for the place where the ship is.
-func (s *ship) told() *forecast {
+// issuedForecast reads the latest forecast for the place where the ship is.
+func (s *ship) issuedForecast() *forecast {
 	f := &s.forecast
 	issue := int(s.clock / issueEvery)
 	if f.issue == issue && f.at == int(s.at) && !s.sea.calm {
 		return f
 	}
 	f.issue, f.at = issue, int(s.at)
-	noise := s.luck.For(theForecast).Normal(issue + s.sea.ahead*int(seaStep)/issueEvery) // one error for all that an issue tells
+	noise := s.Stream.For(theForecast).Normal(issue + s.sea.ahead*int(seaStep)/issueEvery) // one error for all that an issue tells
 	skill := f.skills(s.v.Forecast)
 	for i := range f.height {
-		step := int(float64(issue*issueEvery+i*toldEvery) / seaStep)
+		step := int(float64(issue*issueEvery+i*forecastEvery) / seaStep)
 		r := skill.lead[i]
 		told := sea.Told(s.sea.score(step), noise, r)
 		f.height[i] = s.sea.at(step, r*told)
@@ -64,37 +64,37 @@ func (s *ship) told() *forecast {
 
 // until is the index of the first told time after a moment.
 func (f *forecast) until(clock float64) int {
-	return max(0, int((clock-float64(f.issue*issueEvery))/toldEvery)+1)
+	return max(0, int((clock-float64(f.issue*issueEvery))/forecastEvery)+1)
 }
 
-// toldWait is how long the forecast says that the sea will stay above a height, s, as far as the
+// forecastWait is how long the forecast says that the sea will stay above a height, s, as far as the
 // crew looks ahead.
-func (s *ship) toldWait(most float64) float64 {
-	f := s.told()
-	for i := f.until(s.clock); i < toldTimes; i++ {
+func (s *ship) forecastWait(most float64) float64 {
+	f := s.issuedForecast()
+	for i := f.until(s.clock); i < forecastTimes; i++ {
 		if f.height[i] <= most {
-			return float64(f.issue*issueEvery+i*toldEvery) - s.clock
+			return float64(f.issue*issueEvery+i*forecastEvery) - s.clock
 		}
 	}
 	return lookAhead
 }
 
-// toldMost is the highest sea that the forecast has for so many seconds from now on, m.
-func (s *ship) toldMost(during float64) float64 {
-	f := s.told()
+// forecastMaximum is the highest sea that the forecast has for so many seconds from now on, m.
+func (s *ship) forecastMaximum(during float64) float64 {
+	f := s.issuedForecast()
 	most, first := s.sea.height, f.until(s.clock)
-	for i := first; i < toldTimes && float64(i-first)*toldEvery <= during; i++ {
+	for i := first; i < forecastTimes && float64(i-first)*forecastEvery <= during; i++ {
 		most = max(most, f.height[i])
 	}
 	return most
 }
 
-// toldAbove is the time to come for which the forecast has a sea above a height, s.
-func (s *ship) toldAbove(most float64) (above float64) {
-	f := s.told()
-	for i := f.until(s.clock); i < toldTimes; i++ {
+// forecastAbove is the time to come for which the forecast has a sea above a height, s.
+func (s *ship) forecastAbove(most float64) (above float64) {
+	f := s.issuedForecast()
+	for i := f.until(s.clock); i < forecastTimes; i++ {
 		if f.height[i] > most {
-			above += toldEvery
+			above += forecastEvery
 		}
 	}
 	return above

@@ -13,6 +13,7 @@ import (
 	"coredays/model/sea"
 	"coredays/model/unit"
 	"coredays/model/voyage"
+	"coredays/sim/simtest"
 )
 
 // seasonal is a sea whose height changes much from month to month.
@@ -24,11 +25,11 @@ func seasonal() (c sea.Climate) {
 }
 
 // toldAt is what the crew is told at an issue, in scores, and what comes true, by lead.
-func toldAt(s *ship, issue int) (told, truth [toldTimes]float64) {
+func toldAt(s *ship, issue int) (told, truth [forecastTimes]float64) {
 	s.clock = float64(issue * issueEvery)
-	f := s.told()
+	f := s.issuedForecast()
 	for i := range told {
-		step := (issue*issueEvery + i*toldEvery) / int(seaStep)
+		step := (issue*issueEvery + i*forecastEvery) / int(seaStep)
 		told[i] = s.sea.waves.Score(s.sea.series[0].Day(step+s.sea.ahead), f.height[i])
 		truth[i] = s.sea.score(step)
 	}
@@ -41,9 +42,9 @@ func toldAt(s *ship, issue int) (told, truth [toldTimes]float64) {
 // has nothing to do with that of the next.
 func TestTheCrewIsToldTheBestEstimateOfTheChannel(t *testing.T) {
 	const n = 5000
-	p := oneSite(pistonHole("A", 100))
+	p := simtest.OneSite(simtest.PistonHole("A", 100))
 	p.Sites[0].Climate = seasonal()
-	p.Ship.Rates[rig.ForecastHorizon], p.Ship.Rates[rig.ForecastSkill] = just(48*hours), just(0.6)
+	p.Ship.Rates[rig.ForecastHorizon], p.Ship.Rates[rig.ForecastSkill] = simtest.Just(48*simtest.Hours), simtest.Just(0.6)
 	s := sailedTo(t, p)
 	leads := map[int]float64{1: math.Pow(0.6, 1.0/256), 8: math.Pow(0.6, 0.25), 16: 0.6, 24: math.Pow(0.6, 2.25)} // of 3 h
 	told, truth := map[int][]float64{}, map[int][]float64{}
@@ -86,22 +87,22 @@ func TestTheCrewIsToldTheBestEstimateOfTheChannel(t *testing.T) {
 
 // Told at noon and midnight: each time what is now, and what comes from then on. Between, nothing is news.
 func TestTheForecastIsReadAnewTwiceADay(t *testing.T) {
-	p := oneSite(pistonHole("A", 100))
+	p := simtest.OneSite(simtest.PistonHole("A", 100))
 	p.Sites[0].Climate = seasonal()
-	p.Ship.Rates[rig.ForecastSkill] = just(0.2)
+	p.Ship.Rates[rig.ForecastSkill] = simtest.Just(0.2)
 	s := sailedTo(t, p)
 	tellsNow := func(clock float64) bool {
 		s.clock = clock
-		return math.Abs(s.told().height[0]/s.sea.now(int(clock/seaStep))-1) < 1e-9
+		return math.Abs(s.issuedForecast().height[0]/s.sea.now(int(clock/seaStep))-1) < 1e-9
 	}
-	first := s.told().height
+	first := s.issuedForecast().height
 	for _, h := range []float64{1, 6, 11.9} {
-		if s.clock = h * hours; s.told().height != first {
+		if s.clock = h * simtest.Hours; s.issuedForecast().height != first {
 			t.Errorf("told anew %.1f h after the issue", h)
 		}
 	}
 	for _, h := range []float64{12, 24, 36} {
-		if before := s.forecast.height; !tellsNow(h*hours) || s.forecast.height == before {
+		if before := s.forecast.height; !tellsNow(h*simtest.Hours) || s.forecast.height == before {
 			t.Errorf("at hour %g the crew is not told what is now", h)
 		}
 	}
@@ -124,15 +125,15 @@ func TestWhatTheCrewMakesOfAForecastIsCountedByHand(t *testing.T) {
 	}
 	for _, test := range tests {
 		s := stormy(t, test.heights...)
-		s.clock = test.clock * hours
+		s.clock = test.clock * simtest.Hours
 		s.meetSea()
-		if got := s.toldWait(5); !near(got, test.wait*hours) {
-			t.Errorf("%s: a wait of %.1f h, by hand %g", test.name, got/hours, test.wait)
+		if got := s.forecastWait(5); !simtest.Near(got, test.wait*simtest.Hours) {
+			t.Errorf("%s: a wait of %.1f h, by hand %g", test.name, got/simtest.Hours, test.wait)
 		}
-		if got := s.toldAbove(5); !near(got, test.above*hours) {
-			t.Errorf("%s: %.1f h above 5 m, by hand %g", test.name, got/hours, test.above)
+		if got := s.forecastAbove(5); !simtest.Near(got, test.above*simtest.Hours) {
+			t.Errorf("%s: %.1f h above 5 m, by hand %g", test.name, got/simtest.Hours, test.above)
 		}
-		if got := s.toldMost(12 * hours); got != test.most {
+		if got := s.forecastMaximum(12 * simtest.Hours); got != test.most {
 			t.Errorf("%s: %g m at most in 12 h, by hand %g", test.name, got, test.most)
 		}
 	}
@@ -141,13 +142,13 @@ func TestWhatTheCrewMakesOfAForecastIsCountedByHand(t *testing.T) {
 // Ships that sail two and a half days apart and lie at one site on one date are told the same of it: the season and
 // the error of the channel are those of the date.
 func TestShipsAtOnePlaceAndDateAreToldTheSame(t *testing.T) {
-	early := oneSite(pistonHole("A", 100))
+	early := simtest.OneSite(simtest.PistonHole("A", 100))
 	early.Sites[0].Climate = seasonal()
 	late := *early
 	late.Sails = early.Sails.Add(60 * time.Hour)
 	ships := map[string]*ship{}
 	for name, p := range map[string]*plan.Plan{"early": early, "late": &late} {
-		s := newShip(compiled(t, p).ByTheSeaFrom(early.Sails))
+		s := newShip(simtest.Compiled(t, p).ByTheSeaFrom(early.Sails))
 		s.begins(3, 7)
 		s.at = voyage.SitePlace(0)
 		s.reachSite()
@@ -155,7 +156,7 @@ func TestShipsAtOnePlaceAndDateAreToldTheSame(t *testing.T) {
 	}
 	for issue := range 40 {
 		ships["early"].clock, ships["late"].clock = float64(issue+5)*issueEvery, float64(issue)*issueEvery
-		a, b := ships["early"].told().height, ships["late"].told().height
+		a, b := ships["early"].issuedForecast().height, ships["late"].issuedForecast().height
 		for i := range a {
 			if math.Abs(a[i]/b[i]-1) > 1e-9 {
 				t.Fatalf("issue %d, %d h ahead: %g m and %g m", issue, 3*i, a[i], b[i])

@@ -7,6 +7,7 @@ import (
 	"coredays/model/coring"
 	"coredays/model/plan"
 	"coredays/model/rig"
+	"coredays/sim/simtest"
 )
 
 // A piston corer stops at 4 m, rotated barrels at 5 m. At half of the limit all of the core comes up, at the
@@ -18,14 +19,14 @@ func TestHeaveCostsRecoveryFromHalfTheLimitOn(t *testing.T) {
 		{0.5, 1, 1}, {2, 1, 1}, {2.5, 0.9, 1}, {3, 0.8, 0.92}, {4, 0.6, 0.76},
 	} {
 		extended := plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: 33}, {With: coring.XCB, To: 61.5}}}}
-		p := oneSite(extended, rotaryHole("B", 38))
-		p.Ship.Rates[rig.HeaveLoss] = just(0.4)
+		p := simtest.OneSite(extended, simtest.RotaryHole("B", 38))
+		p.Ship.Rates[rig.HeaveLoss] = simtest.Just(0.4)
 		s := inPort(t, p)
 		s.sea.forced = []float64{c.height}
 		goHome(t, s)
 		for tool, want := range map[coring.Tool]float64{coring.APC: c.piston, coring.XCB: c.rotated, coring.RCB: c.rotated} {
 			log := s.tools[tool]
-			if got := log.recovered / log.cored; log.cored < 28 || !near(got, want) {
+			if got := log.recovered / log.cored; log.cored < 28 || !simtest.Near(got, want) {
 				t.Errorf("%v in %g m of sea: %.3f of %.1f m came up, by hand %.3f", tool, c.height, got, log.cored, want)
 			}
 		}
@@ -34,12 +35,12 @@ func TestHeaveCostsRecoveryFromHalfTheLimitOn(t *testing.T) {
 
 // A barrel that is on the wire is fetched in any sea: above the limit it costs no more than at it.
 func TestASeaAboveTheLimitCostsNoMoreThanTheLimit(t *testing.T) {
-	p := oneSite(pistonHole("A", 33))
-	p.Ship.Rates[rig.HeaveLoss] = just(0.4)
+	p := simtest.OneSite(simtest.PistonHole("A", 33))
+	p.Ship.Rates[rig.HeaveLoss] = simtest.Just(0.4)
 	s := sailedTo(t, p)
 	for height, want := range map[float64]float64{4: 0.6, 4.5: 0.6, 9: 0.6} {
 		forceSea(s, []float64{height})
-		if got := s.recovers(coring.APC, 10); !near(got, want) {
+		if got := s.recovers(coring.APC, 10); !simtest.Near(got, want) {
 			t.Errorf("in %g m of sea: %.3f, by hand %.3f", height, got, want)
 		}
 	}
@@ -63,9 +64,9 @@ func TestWhatIsPumpedIntoTheHoleStopsAsOperationsDo(t *testing.T) {
 	}
 	for _, test := range tests {
 		s := stormy(t, test.heights...)
-		s.do(test.kind, 3*hours)
-		if got := s.spent[activity.WaitOnWeather]; !near(got, test.waited*hours) || !near(s.clock, test.ends*hours) || !near(s.spent[test.kind], s.clock-got) {
-			t.Errorf("%v in %v m: waited %.2f h, ended at %.2f h; want %g and %g", test.kind, test.heights, got/hours, s.clock/hours, test.waited, test.ends)
+		s.do(test.kind, 3*simtest.Hours)
+		if got := s.spent[activity.WaitOnWeather]; !simtest.Near(got, test.waited*simtest.Hours) || !simtest.Near(s.clock, test.ends*simtest.Hours) || !simtest.Near(s.spent[test.kind], s.clock-got) {
+			t.Errorf("%v in %v m: waited %.2f h, ended at %.2f h; want %g and %g", test.kind, test.heights, got/simtest.Hours, s.clock/simtest.Hours, test.waited, test.ends)
 		}
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"coredays/model/voyage"
+	"coredays/sim/simtest"
 )
 
 var long = option.Bool("long", false, "sail 3,000 random plans rather than 80")
@@ -34,21 +35,21 @@ func randomPlans(t *testing.T, test func(*testing.T, *voyage.Voyage)) {
 func TestWhateverThePlanTheBooksBalance(t *testing.T) {
 	randomPlans(t, func(t *testing.T, v *voyage.Voyage) {
 		const seed, replications = 5, 3
-		worker, guess := newSailor(t.Context(), v), reckon(v)
+		worker, guess := NewSailor(t.Context(), v), EstimateByCrew(v)
 		for n := range replications {
-			worker.sail(seed, n)
+			worker.Sail(seed, n)
 			for _, bound := range []bool{true, false} {
-				written := worker.whole
+				written := worker.Whole
 				if bound {
-					written = worker.within
+					written = worker.Within
 				}
 				w := watch{t: t, ship: newShip(v), slow: map[voyage.Place]bool{}, name: fmt.Sprintf("replication %d, bound %v", n, bound)}
-				w.guess = guess
+				w.crew = guess
 				w.begins(seed, n)
-				w.bound = bound
+				w.constrained = bound
 				w.sails()
 				w.balances()
-				w.agrees(written, worker.columns)
+				w.agrees(written, worker.Layout)
 			}
 		}
 	})
@@ -59,17 +60,17 @@ func TestWhateverThePlanTheBooksBalance(t *testing.T) {
 func TestAnExpeditionWithoutSurprisesIsNeverLate(t *testing.T) {
 	randomPlans(t, func(t *testing.T, v *voyage.Voyage) {
 		s := newShip(v)
-		s.guess = reckon(v)
+		s.crew = EstimateByCrew(v)
 		s.beginsEvenly()
-		s.bound = true
+		s.constrained = true
 		s.sails()
 		if late := s.clock - s.v.Deadline; late > 0 && reachedAny(s) {
-			t.Errorf("%.2f h late", late/hours)
+			t.Errorf("%.2f h late", late/simtest.Hours)
 		}
 	})
 }
 
 // reachedAny tells whether a ship got to any site.
 func reachedAny(s *ship) bool {
-	return slices.ContainsFunc(s.sites, func(log siteLog) bool { return log.state == done })
+	return slices.ContainsFunc(s.sites, func(log siteRecord) bool { return log.state == done })
 }

@@ -11,6 +11,7 @@ import (
 	"coredays/model/rig"
 	"coredays/model/sea"
 	"coredays/model/unit"
+	"coredays/sim/simtest"
 )
 
 // repeated is a height for so many hours.
@@ -35,10 +36,10 @@ func inOpenHole(t *testing.T, depth float64, heights ...float64) *ship {
 func TestWorkGoesOnOnlyInASeaWellBelowTheLimitThatStoppedIt(t *testing.T) {
 	// Logging stops at 3 m and goes on below 90 % of it, 2.7 m.
 	s := stormy(t, 3.5, 2.9, 2.9, 2.6)
-	s.v.Quantities[rig.ResumeAt] = just(0.9).Compile()
-	s.do(activity.RigUpLogging, 1*hours)
-	if got := s.spent[activity.WaitOnWeather]; !near(got, 3*hours) {
-		t.Errorf("waited %.1f h, want 3", got/hours)
+	s.v.Quantities[rig.ResumeAt] = simtest.Just(0.9).Compile()
+	s.do(activity.RigUpLogging, 1*simtest.Hours)
+	if got := s.spent[activity.WaitOnWeather]; !simtest.Near(got, 3*simtest.Hours) {
+		t.Errorf("waited %.1f h, want 3", got/simtest.Hours)
 	}
 }
 
@@ -49,24 +50,24 @@ func TestEachRungOfTheLadderIsTakenAtItsCost(t *testing.T) {
 	heights = append(heights, repeated(9, 30)...)
 	heights = append(heights, repeated(11, 30)...)
 	s := inOpenHole(t, 500, append(heights, 1)...)
-	s.do(activity.ConditionHole, 2*hours)
-	hung := 420.0 / 300 * hours
-	if s.ended != stormClear || !near(s.spent[activity.PullPipe], hung) || s.bit != 1580 {
-		t.Fatalf("ending %d, %.2f h of pulling, bit at %g m; want the sea floor to be cleared, %.2f h, 1580 m", s.ended, s.spent[activity.PullPipe]/hours, s.bit, hung/hours)
+	s.do(activity.ConditionHole, 2*simtest.Hours)
+	hung := 420.0 / 300 * simtest.Hours
+	if s.ended != stormClear || !simtest.Near(s.spent[activity.PullPipe], hung) || s.bit != 1580 {
+		t.Fatalf("ending %d, %.2f h of pulling, bit at %g m; want the sea floor to be cleared, %.2f h, 1580 m", s.ended, s.spent[activity.PullPipe]/simtest.Hours, s.bit, hung/simtest.Hours)
 	}
 	s.makeSafe()
-	cleared := hung + 80.0/300*hours + 30.0/600*hours
-	if !near(s.spent[activity.PullPipe], cleared) || s.bit != 1470 {
-		t.Fatalf("%.2f h of pulling, bit at %g m; want %.2f h and 1470 m", s.spent[activity.PullPipe]/hours, s.bit, cleared/hours)
+	cleared := hung + 80.0/300*simtest.Hours + 30.0/600*simtest.Hours
+	if !simtest.Near(s.spent[activity.PullPipe], cleared) || s.bit != 1470 {
+		t.Fatalf("%.2f h of pulling, bit at %g m; want %.2f h and 1470 m", s.spent[activity.PullPipe]/simtest.Hours, s.bit, cleared/simtest.Hours)
 	}
-	s.do(activity.OffsetMove, 1*hours)
+	s.do(activity.OffsetMove, 1*simtest.Hours)
 	if s.ended != stormPipe {
 		t.Fatalf("ending %d, want all pipe to be recovered", s.ended)
 	}
 	s.makeSafe()
-	all := cleared + 1470.0/600*hours
-	if !near(s.spent[activity.PullPipe], all) || s.bit != 0 || s.bha != 0 || s.positioned || !near(s.spent[activity.Secure], 0.5*hours) {
-		t.Fatalf("%.2f h of pulling, bit at %g m, on station %v; want %.2f h, 0 m, riding it out", s.spent[activity.PullPipe]/hours, s.bit, s.positioned, all/hours)
+	all := cleared + 1470.0/600*simtest.Hours
+	if !simtest.Near(s.spent[activity.PullPipe], all) || s.bit != 0 || s.bha != 0 || s.positioned || !simtest.Near(s.spent[activity.Secure], 0.5*simtest.Hours) {
+		t.Fatalf("%.2f h of pulling, bit at %g m, on station %v; want %.2f h, 0 m, riding it out", s.spent[activity.PullPipe]/simtest.Hours, s.bit, s.positioned, all/simtest.Hours)
 	}
 	var names []string
 	for range 8 {
@@ -89,13 +90,13 @@ func TestAFunnelIsDroppedBeforeAStormThatTheForecastHas(t *testing.T) {
 	storm := append([]float64{1, 7, 7, 7, 7, 7, 7}, repeated(9, 12)...)
 	s := inOpenHole(t, 500, append(storm, 1)...)
 	s.item.Hole.Reentry = plan.Funnel
-	s.do(activity.ConditionHole, 2*hours)
-	if !s.hole.funnel || !near(s.spent[activity.DropFunnel], 2*hours) {
-		t.Errorf("funnel %v after %.1f h, want one after 2 h", s.hole.funnel, s.spent[activity.DropFunnel]/hours)
+	s.do(activity.ConditionHole, 2*simtest.Hours)
+	if !s.hole.funnel || !simtest.Near(s.spent[activity.DropFunnel], 2*simtest.Hours) {
+		t.Errorf("funnel %v after %.1f h, want one after 2 h", s.hole.funnel, s.spent[activity.DropFunnel]/simtest.Hours)
 	}
 	shallow := inOpenHole(t, 20, append(storm, 1)...)
 	shallow.item.Hole.Reentry = plan.Funnel
-	shallow.do(activity.ConditionHole, 2*hours)
+	shallow.do(activity.ConditionHole, 2*simtest.Hours)
 	if shallow.hole.funnel {
 		t.Error("a funnel was dropped for a hole that is drilled down again in half an hour")
 	}
@@ -104,7 +105,7 @@ func TestAFunnelIsDroppedBeforeAStormThatTheForecastHas(t *testing.T) {
 // warned is an expedition in a sea that often asks for the bit to leave its hole, which has a funnel when
 // the crew is warned.
 func warned(skill float64) *plan.Plan {
-	p := uncertain()
+	p := simtest.Uncertain()
 	for i := range p.Sites {
 		for m := range p.Sites[i].Climate.Mean {
 			p.Sites[i].Climate.Mean[m], p.Sites[i].Climate.Variation[m] = 3.6, 0.5
@@ -114,14 +115,14 @@ func warned(skill float64) *plan.Plan {
 		}
 	}
 	p.NoTrouble = true
-	p.Ship.Rates[rig.ForecastSkill] = just(skill)
+	p.Ship.Rates[rig.ForecastSkill] = simtest.Just(skill)
 	return p
 }
 
 func TestABetterForecastNeverLosesMoreHolesOnAverage(t *testing.T) {
 	const n = 400
 	lost := func(skill float64) []float64 {
-		v := compiled(t, warned(skill))
+		v := simtest.Compiled(t, warned(skill))
 		var all []float64
 		s := newShip(v)
 		for i := range n {
@@ -149,9 +150,9 @@ func TestABetterForecastNeverLosesMoreHolesOnAverage(t *testing.T) {
 }
 
 func TestASiteThatClosesIsLeftAloneUntilItOpens(t *testing.T) {
-	p := expedition(site("S", twoSites().Sites[0].Position, 1500, pistonHole("A", 300)))
-	p.Sites[0].Unusable = plan.Unusable{Because: "ice", Every: just(10 * hours), Lasts: just(20 * hours)}
-	v := compiled(t, p)
+	p := simtest.Expedition(simtest.Site("S", simtest.TwoSites().Sites[0].Position, 1500, simtest.PistonHole("A", 300)))
+	p.Sites[0].Unusable = plan.Unusable{Because: "ice", Every: simtest.Just(10 * simtest.Hours), Lasts: simtest.Just(20 * simtest.Hours)}
+	v := simtest.Compiled(t, p)
 	closed := 0
 	for n := range 50 {
 		s := newShip(v)
@@ -162,8 +163,8 @@ func TestASiteThatClosesIsLeftAloneUntilItOpens(t *testing.T) {
 		}
 		if s.sites[0].closings > 1 {
 			closed++
-			if s.spent[activity.WaitOnWeather] < 1*hours {
-				t.Errorf("replication %d: closed %d times and waited %.1f h", n, s.sites[0].closings-1, s.spent[activity.WaitOnWeather]/hours)
+			if s.spent[activity.WaitOnWeather] < 1*simtest.Hours {
+				t.Errorf("replication %d: closed %d times and waited %.1f h", n, s.sites[0].closings-1, s.spent[activity.WaitOnWeather]/simtest.Hours)
 			}
 		}
 	}
@@ -179,7 +180,7 @@ func TestAStormIsPreparedForADayAhead(t *testing.T) {
 		heights := append(repeated(7, 3), repeated(1, begins-3)...)
 		s := inOpenHole(t, 500, append(heights, append(repeated(9, 6), 1)...)...)
 		s.item.Hole.Reentry = plan.Funnel
-		s.do(activity.ConditionHole, 1*hours)
+		s.do(activity.ConditionHole, 1*simtest.Hours)
 		if s.hole.funnel != drops {
 			t.Errorf("a storm %d h ahead: funnel %v", begins, s.hole.funnel)
 		}

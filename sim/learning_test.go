@@ -8,17 +8,18 @@ import (
 	"coredays/model/geo"
 	"coredays/model/plan"
 	"coredays/model/rig"
+	"coredays/sim/simtest"
 )
 
 // Where all goes as reckoned, what the crew sees is its estimate without the tenth that it added: 1/1.1.
 func TestWhatGoesAsReckonedTeachesNothingButTheContingency(t *testing.T) {
 	for name, p := range map[string]*plan.Plan{
-		"one hole":                        oneSite(pistonHole("A", 33)),
-		"two sites":                       twoSites(),
-		"the last item is not called for": oneSite(pistonHole("A", 100), pistonHole("B", 50), onlyIfRefused("C", 0)),
+		"one hole":                        simtest.OneSite(simtest.PistonHole("A", 33)),
+		"two sites":                       simtest.TwoSites(),
+		"the last item is not called for": simtest.OneSite(simtest.PistonHole("A", 100), simtest.PistonHole("B", 50), onlyIfRefused("C", 0)),
 	} {
 		s := sailed(t, p, false)
-		if got := s.seen / s.reckoned; s.seen == 0 || !near(got, 1/1.1) {
+		if got := s.actualTime / s.plannedTime; s.actualTime == 0 || !simtest.Near(got, 1/1.1) {
 			t.Errorf("%s: seen over reckoned is %.3f, by hand %.3f", name, got, 1/1.1)
 		}
 	}
@@ -26,35 +27,35 @@ func TestWhatGoesAsReckonedTeachesNothingButTheContingency(t *testing.T) {
 
 // onlyIfRefused is a hole that is wanted if the piston corer was refused above 20 m in another.
 func onlyIfRefused(name string, other int) plan.Item {
-	item := pistonHole(name, 30)
+	item := simtest.PistonHole(name, 30)
 	item.When = &plan.Condition{Hole: other, Above: true, Depth: 20}
 	return item
 }
 
 // A core from 1,533 m down, 9.5 m of it and one joint: the crew reckons with what it takes.
 func TestTheCrewReckonsWithTheWholeCycleOfACore(t *testing.T) {
-	const way, joint = 1533.0 / 250 * minutes, 6 * minutes
-	const shot, pull, handling, oriented, stop = 4 * minutes, 3 * minutes, 10 * minutes, 6 * minutes, 10 * minutes
-	const cut = 9.5 / 30 * hours
+	const way, joint = 1533.0 / 250 * simtest.Minutes, 6 * simtest.Minutes
+	const shot, pull, handling, oriented, stop = 4 * simtest.Minutes, 3 * simtest.Minutes, 10 * simtest.Minutes, 6 * simtest.Minutes, 10 * simtest.Minutes
+	const cut = 9.5 / 30 * simtest.Hours
 	for tool, want := range map[coring.Tool]float64{
 		coring.APC:   2*way + shot + oriented + stop + pull + handling + joint,
 		coring.HLAPC: 2*way + shot + stop + pull + handling + joint, // not oriented
 		coring.XCB:   3*way + cut + handling + joint,
 		coring.RCB:   3*way + cut + handling + joint,
 	} {
-		s := sailedTo(t, expedition(site("S", geo.Position{Longitude: 1}, 1500, plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{Oriented: true, Temperature: []int{1},
+		s := sailedTo(t, simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{Oriented: true, Temperature: []int{1},
 			Stages: []plan.Stage{{With: tool, To: 100}}}})))
 		s.hole.open, s.hole.depth, s.bit, s.bha = true, 33, 1533, s.assembly()
 		reckoned := s.cycleTime(tool)
-		if !near(reckoned, want) {
-			t.Errorf("%v: the crew reckons with %.2f min, by hand %.2f", tool, reckoned/minutes, want/minutes)
+		if !simtest.Near(reckoned, want) {
+			t.Errorf("%v: the crew reckons with %.2f min, by hand %.2f", tool, reckoned/simtest.Minutes, want/simtest.Minutes)
 		}
 		s.core()
-		if tool != coring.HLAPC && !near(s.clock, want) { // half a stroke adds no joint
-			t.Errorf("%v: took %.2f min, by hand %.2f", tool, s.clock/minutes, want/minutes)
+		if tool != coring.HLAPC && !simtest.Near(s.clock, want) { // half a stroke adds no joint
+			t.Errorf("%v: took %.2f min, by hand %.2f", tool, s.clock/simtest.Minutes, want/simtest.Minutes)
 		}
 		if s.spent[activity.Connection] > 0 == (tool == coring.HLAPC) {
-			t.Errorf("%v: connected for %.1f min", tool, s.spent[activity.Connection]/minutes)
+			t.Errorf("%v: connected for %.1f min", tool, s.spent[activity.Connection]/simtest.Minutes)
 		}
 	}
 }
@@ -62,13 +63,13 @@ func TestTheCrewReckonsWithTheWholeCycleOfACore(t *testing.T) {
 // The estimate of the first site's task: 20 h, half an hour each to take station and to get under way, and a
 // tenth. Five days on trust and five days reckoned of which ten were seen make it half as long again.
 func TestWhatWasSeenWeighsAsMuchAsFiveDaysOfEstimates(t *testing.T) {
-	s := sailedTo(t, aTask(plan.Task{Takes: just(20 * hours)}))
+	s := sailedTo(t, aTask(plan.Task{Takes: simtest.Just(20 * simtest.Hours)}))
 	item := &s.here.Items[0]
-	const estimate = 21 * 1.1 * hours
+	const estimate = 21 * 1.1 * simtest.Hours
 	for _, test := range []struct{ reckoned, seen, factor float64 }{{0, 0, 1}, {5, 10, 1.5}, {15, 10, 0.75}} {
-		s.reckoned, s.seen = test.reckoned*aDay, test.seen*aDay
-		if got := s.reckons(item); !near(got, estimate*test.factor) {
-			t.Errorf("%g d reckoned, %g d seen: reckons with %.3f h, by hand %.3f h", test.reckoned, test.seen, got/hours, estimate*test.factor/hours)
+		s.plannedTime, s.actualTime = test.reckoned*simtest.Day, test.seen*simtest.Day
+		if got := s.crewEstimate(item); !simtest.Near(got, estimate*test.factor) {
+			t.Errorf("%g d reckoned, %g d seen: reckons with %.3f h, by hand %.3f h", test.reckoned, test.seen, got/simtest.Hours, estimate*test.factor/simtest.Hours)
 		}
 	}
 }
@@ -77,25 +78,25 @@ func TestWhatWasSeenWeighsAsMuchAsFiveDaysOfEstimates(t *testing.T) {
 // what ranks higher adds the way to the later site and the work there.
 func TestTheReserveIsTheSumDoneByHand(t *testing.T) {
 	here, later := geo.Position{Longitude: 1}, geo.Position{Longitude: 3}
-	second := pistonHole("A", 33)
+	second := simtest.PistonHole("A", 33)
 	second.Rank = 2
-	p := expedition(site("Here", here, 1500, second), site("Later", later, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: just(20 * hours)}}))
-	p.Ship.Rates[rig.HomeReserve] = just(12 * hours)
+	p := simtest.Expedition(simtest.Site("Here", here, 1500, second), simtest.Site("Later", later, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: simtest.Just(20 * simtest.Hours)}}))
+	p.Ship.Rates[rig.HomeReserve] = simtest.Just(12 * simtest.Hours)
 	s := sailedTo(t, p)
 	leg := func(a, b geo.Position) float64 { return float64(geo.Distance(a, b)) / 5 * 1.1 }
 	port := geo.Position{}
-	home := func(from geo.Position) float64 { return leg(from, port) + 2*hours + 12*hours }
-	if got, want := s.homeTime(s.at), home(here); !near(got, want) {
-		t.Errorf("home from here in %.2f h, by hand %.2f h", got/hours, want/hours)
+	home := func(from geo.Position) float64 { return leg(from, port) + 2*simtest.Hours + 12*simtest.Hours }
+	if got, want := s.homeTime(s.at), home(here); !simtest.Near(got, want) {
+		t.Errorf("home from here in %.2f h, by hand %.2f h", got/simtest.Hours, want/simtest.Hours)
 	}
-	if got, want := s.reserve(s.at, 2), leg(here, later)+21*1.1*hours+home(later); !near(got, want) {
-		t.Errorf("kept for the task there: %.2f h, by hand %.2f h", got/hours, want/hours)
+	if got, want := s.reserve(s.at, 2), leg(here, later)+21*1.1*simtest.Hours+home(later); !simtest.Near(got, want) {
+		t.Errorf("kept for the task there: %.2f h, by hand %.2f h", got/simtest.Hours, want/simtest.Hours)
 	}
-	if got, want := s.reserve(s.at, 1), home(here); !near(got, want) {
-		t.Errorf("kept where nothing ranks higher: %.2f h, by hand %.2f h", got/hours, want/hours)
+	if got, want := s.reserve(s.at, 1), home(here); !simtest.Near(got, want) {
+		t.Errorf("kept where nothing ranks higher: %.2f h, by hand %.2f h", got/simtest.Hours, want/simtest.Hours)
 	}
 	// A hole of three quarters of its estimate is worth beginning, to the second.
-	least := s.reckons(&s.here.Items[0])*0.75 + s.reserve(s.at, 2)
+	least := s.crewEstimate(&s.here.Items[0])*0.75 + s.reserve(s.at, 2)
 	for _, spare := range []float64{-1, 1} {
 		s.v.Deadline = s.clock + least + spare
 		if got := s.fits(&s.here.Items[0]); got != (spare > 0) {

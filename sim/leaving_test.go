@@ -11,6 +11,8 @@ import (
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/unit"
+	"coredays/sim/simtest"
+	"coredays/sim/statistics"
 )
 
 // everyDeadline sails a plan, bound, with each number of sea days in steps from none to what the whole
@@ -18,56 +20,56 @@ import (
 func everyDeadline(t *testing.T, p *plan.Plan, step float64, look func(*ship)) {
 	t.Helper()
 	whole := sailed(t, p, false).clock
-	for days := step; days < whole+20*hours; days += step {
+	for days := step; days < whole+20*simtest.Hours; days += step {
 		p.SeaDays = unit.Duration(days)
 		s := sailed(t, p, true)
 		if s.sites[0].state == done && s.clock > s.v.Deadline {
-			t.Errorf("%.1f h given: %.2f h late", days/hours, (s.clock-s.v.Deadline)/hours)
+			t.Errorf("%.1f h given: %.2f h late", days/simtest.Hours, (s.clock-s.v.Deadline)/simtest.Hours)
 		}
 		look(s)
 	}
 }
 
 func TestAHoleThatReachesItsTargetIsCompleteHoweverNearTheEnd(t *testing.T) {
-	everyDeadline(t, oneSite(pistonHole("A", 100)), hours/4, func(s *ship) {
+	everyDeadline(t, simtest.OneSite(simtest.PistonHole("A", 100)), simtest.Hours/4, func(s *ship) {
 		if log := s.items[0]; log.depth >= 100 && log.incomplete {
-			t.Errorf("%.1f h given: at its target, yet incomplete", s.v.Deadline/hours)
+			t.Errorf("%.1f h given: at its target, yet incomplete", s.v.Deadline/simtest.Hours)
 		}
 	})
 }
 
 func TestAHoleThatWasLoggedIsCompleteHoweverNearTheEnd(t *testing.T) {
-	hole := rotaryHole("A", 400)
+	hole := simtest.RotaryHole("A", 400)
 	hole.Hole.Logging = []int{0}
-	everyDeadline(t, oneSite(hole, pistonHole("B", 300)), hours, func(s *ship) {
+	everyDeadline(t, simtest.OneSite(hole, simtest.PistonHole("B", 300)), simtest.Hours, func(s *ship) {
 		if s.items[0].incomplete && s.spent[activity.RigDownLogging] > 0 {
-			t.Errorf("%.1f h given: logged and rigged down, yet incomplete", s.v.Deadline/hours)
+			t.Errorf("%.1f h given: logged and rigged down, yet incomplete", s.v.Deadline/simtest.Hours)
 		}
 	})
 }
 
 // A sea too high for trips holds the ship in the hole that she is about to leave, until time is up.
 func TestAHoleIsPluggedOnce(t *testing.T) {
-	hole := pistonHole("A", 300)
+	hole := simtest.PistonHole("A", 300)
 	hole.Hole.Abandon = plan.Cement
-	s := inPort(t, expedition(site("S", geo.Position{Longitude: 1}, 4000, hole)))
-	s.bound = true
+	s := inPort(t, simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 4000, hole)))
+	s.constrained = true
 	goOnUntil(t, s, func() bool { return s.hole.finished })
 	seaAhead(s, slices.Concat(repeated(1, 2), repeated(7, 27), []float64{1})...)
-	s.v.Deadline = s.clock + 12*hours + s.leaveTime() + s.homeTime(s.at)
+	s.v.Deadline = s.clock + 12*simtest.Hours + s.leaveTime() + s.homeTime(s.at)
 	goHome(t, s)
 	if !s.timeUp {
 		t.Fatal("the sea did not hold the ship up: this shows nothing")
 	}
-	if s.used[cementPlugs] != 1 || !near(s.spent[activity.CementPlug], 5*hours) {
-		t.Errorf("%d plugs in %.1f h, want one in 5", s.used[cementPlugs], s.spent[activity.CementPlug]/hours)
+	if s.consumed[statistics.CementPlugs] != 1 || !simtest.Near(s.spent[activity.CementPlug], 5*simtest.Hours) {
+		t.Errorf("%d plugs in %.1f h, want one in 5", s.consumed[statistics.CementPlugs], s.spent[activity.CementPlug]/simtest.Hours)
 	}
 }
 
 // A storm has the pipe recovered, and the sea then stays too high for the ship to take station again.
 func TestAShipWhoseTimeIsUpDoesNotWaitToTakeStation(t *testing.T) {
-	s := inPort(t, oneSite(pistonHole("A", 300)))
-	s.bound = true
+	s := inPort(t, simtest.OneSite(simtest.PistonHole("A", 300)))
+	s.constrained = true
 	goOnUntil(t, s, func() bool { return s.hole.depth > 50 })
 	seaAhead(s, 11, 11, 7)
 	s.sails()
@@ -80,15 +82,15 @@ func TestAShipWhoseTimeIsUpDoesNotWaitToTakeStation(t *testing.T) {
 // hand is finished: three hours where the rate is three times below its median, as seldom as once in
 // 600 holes.
 func TestDrillingAheadIsBrokenOffInTime(t *testing.T) {
-	p := oneSite(drilledHole("D", 800))
-	p.Sites[0].Layers[0].Lithology.Ahead = wide(10/hours, 1.6)
-	p.Ship.Rates[rig.BitLife] = just(500 * hours)
+	p := simtest.OneSite(simtest.DrilledHole("D", 800))
+	p.Sites[0].Layers[0].Lithology.Ahead = simtest.Wide(10/simtest.Hours, 1.6)
+	p.Ship.Rates[rig.BitLife] = simtest.Just(500 * simtest.Hours)
 	p.SeaDays = 150 * unit.Hour
 	r := replicated(t, p, 300, 2)
-	if latest := -slices.Min(r.column(r.bound, colInHand)); latest > 3*hours {
-		t.Errorf("up to %.1f h late", latest/hours)
+	if latest := -slices.Min(r.Column(r.Constrained, statistics.ColInHand)); latest > 3*simtest.Hours {
+		t.Errorf("up to %.1f h late", latest/simtest.Hours)
 	}
-	if done := stat.Mean(r.column(r.bound, r.columns.item(0, itemDone)), nil); done < 0.5 || done > 0.95 {
+	if done := stat.Mean(r.Column(r.Constrained, r.Layout.Item(0, statistics.ItemDone)), nil); done < 0.5 || done > 0.95 {
 		t.Errorf("%.2f of the holes are complete: this shows little", done)
 	}
 }
@@ -114,8 +116,8 @@ func TestTheCrewLeavesWhileTheForecastLetsIt(t *testing.T) {
 	for _, test := range tests {
 		s := stormy(t, test.heights...)
 		s.v.Forecast.Skill = 1
-		const work = 3 * hours
-		s.v.Deadline = s.clock + work + s.leaveTime() + s.homeTime(s.at) + test.spare*hours
+		const work = 3 * simtest.Hours
+		s.v.Deadline = s.clock + work + s.leaveTime() + s.homeTime(s.at) + test.spare*simtest.Hours
 		if got := s.mustLeave(work); got != test.leaves {
 			t.Errorf("%s: leaves %v", test.name, got)
 		}

@@ -11,6 +11,8 @@ import (
 	"coredays/model/rig"
 	"coredays/model/spread"
 	"coredays/model/voyage"
+	"coredays/sim/random"
+	"coredays/sim/simtest"
 )
 
 // The draws that the engine makes, expedition after expedition, held against the normal scores that they are
@@ -41,18 +43,18 @@ func at(r rig.Rate, shares spread.Shares, persistence, common float64) leveled {
 // drawnBy has a ship draw in each of many expeditions: look asks for scores of rates at holes of sites.
 func drawnBy(t *testing.T, rates []leveled, look func(score func(r rig.Rate, site, hole string) float64)) {
 	t.Helper()
-	p := oneSite(pistonHole("A", 100))
+	p := simtest.OneSite(simtest.PistonHole("A", 100))
 	for _, l := range rates {
 		p.Ship.Rates[l.rate] = l.Quantity
 	}
-	s := newShip(compiled(t, p))
+	s := newShip(simtest.Compiled(t, p))
 	sigma := math.Log(spreadOf) / spread.Score(0.9)
 	score := func(r rig.Rate, site, hole string) float64 {
-		s.place = place{chance.KeyOf(site), chance.KeyOf(site, hole)}
-		return math.Log(s.draw(voyage.Quantity(r))/evenLevel) / sigma
+		s.Place = random.Place{Site: chance.KeyOf(site), Hole: chance.KeyOf(site, hole)}
+		return math.Log(s.Draw(voyage.Quantity(r))/evenLevel) / sigma
 	}
 	for n := range expeditions {
-		s.draws.begins(chance.Replication(11, n))
+		s.Draws.Begins(chance.Replication(11, n))
 		look(score)
 	}
 }
@@ -165,15 +167,15 @@ func TestDrawsShareTheVarianceOfTheLevelsThatTheyHaveInCommon(t *testing.T) {
 
 // A chance of 0.3 comes true three times in ten, at the first time and at the fifth, one not told by the other.
 func TestWhatHappensDoesSoAsOftenAsItsChance(t *testing.T) {
-	p := oneSite(pistonHole("A", 100))
-	p.Ship.Rates[rig.PistonTrouble] = just(0.3)
+	p := simtest.OneSite(simtest.PistonHole("A", 100))
+	p.Ship.Rates[rig.PistonTrouble] = simtest.Just(0.3)
 	s := sailedTo(t, p)
 	var first, fifth []float64
 	for n := range expeditions {
-		s.draws.begins(chance.Replication(12, n))
+		s.Draws.Begins(chance.Replication(12, n))
 		var times [5]float64
 		for i := range times {
-			times[i] = flag(s.happens(rig.PistonTrouble))
+			times[i] = flag(s.Happens(rig.PistonTrouble))
 		}
 		first, fifth = append(first, times[0]), append(fifth, times[4])
 	}
@@ -187,14 +189,14 @@ func TestWhatHappensDoesSoAsOftenAsItsChance(t *testing.T) {
 
 // The depths of a hole are off those of its neighbours by two metres, up in half of the expeditions.
 func TestDepthsAreOffEitherWayAlike(t *testing.T) {
-	p := oneSite(pistonHole("A", 100))
-	p.Ship.Rates[rig.DepthMismatch] = just(2)
-	s := newShip(compiled(t, p))
+	p := simtest.OneSite(simtest.PistonHole("A", 100))
+	p.Ship.Rates[rig.DepthMismatch] = simtest.Just(2)
+	s := newShip(simtest.Compiled(t, p))
 	const n = 2000
 	up := 0.0
 	for i := range n {
 		s.begins(5, i)
-		s.place = place{chance.KeyOf("S"), chance.KeyOf("S", "A")}
+		s.Place = random.Place{Site: chance.KeyOf("S"), Hole: chance.KeyOf("S", "A")}
 		s.meetGround()
 		if math.Abs(s.shift) != 2 {
 			t.Fatalf("off by %g m, want 2", s.shift)
@@ -207,11 +209,11 @@ func TestDepthsAreOffEitherWayAlike(t *testing.T) {
 }
 
 func TestWhatCannotHappenDoesNotAndWhatIsCertainDoes(t *testing.T) {
-	p := oneSite(pistonHole("A", 100))
-	p.Ship.Rates[rig.PistonTrouble], p.Ship.Rates[rig.RotaryTrouble] = just(0), just(1)
+	p := simtest.OneSite(simtest.PistonHole("A", 100))
+	p.Ship.Rates[rig.PistonTrouble], p.Ship.Rates[rig.RotaryTrouble] = simtest.Just(0), simtest.Just(1)
 	s := sailedTo(t, p)
 	for range 1000 {
-		if s.happens(rig.PistonTrouble) || !s.happens(rig.RotaryTrouble) {
+		if s.Happens(rig.PistonTrouble) || !s.Happens(rig.RotaryTrouble) {
 			t.Fatal("chances of 0 and 1 are not kept")
 		}
 	}

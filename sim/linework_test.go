@@ -6,6 +6,7 @@ import (
 
 	"coredays/model/activity"
 	"coredays/model/rig"
+	"coredays/sim/simtest"
 )
 
 // Running 1,470 m of pipe: 30 kg/m, lighter by 1025/7850 in sea water, hang 735 m deep on average, with 50 t of
@@ -17,11 +18,11 @@ func TestTheLineIsCutWhenItHasDoneItsWork(t *testing.T) {
 		t.Fatalf("%.1f MJ", runningWork/1e6)
 	}
 	for share, cuts := range map[float64]float64{0.999: 1, 1.001: 0} {
-		p := oneSite(pistonHole("A", 33))
-		p.Ship.Rates[rig.LineWork], p.Ship.Rates[rig.SlipAndCut] = just(share*runningWork), just(80*minutes)
+		p := simtest.OneSite(simtest.PistonHole("A", 33))
+		p.Ship.Rates[rig.LineWork], p.Ship.Rates[rig.SlipAndCut] = simtest.Just(share*runningWork), simtest.Just(80*simtest.Minutes)
 		s := sailed(t, p, false)
-		if got := s.spent[activity.SlipAndCut]; !near(got, cuts*80*minutes) {
-			t.Errorf("cut after %g of the work of running pipe: slipped and cut for %.1f min, by hand %.0f", share, got/minutes, cuts*80)
+		if got := s.spent[activity.SlipAndCut]; !simtest.Near(got, cuts*80*simtest.Minutes) {
+			t.Errorf("cut after %g of the work of running pipe: slipped and cut for %.1f min, by hand %.0f", share, got/simtest.Minutes, cuts*80)
 		}
 		// What is left on the line at the end: all since it was cut, out of the hole and out of the water.
 		out := s.lineWorkOf(1533, 1500) + s.lineWorkOf(1500, 1470) + s.lineWorkOf(1470, 0)
@@ -34,10 +35,10 @@ func TestTheLineIsCutWhenItHasDoneItsWork(t *testing.T) {
 // A wait as long as a rig service of half an hour and the cutting, 80 min, is used for both.
 func TestTheLineIsCutWhileTheShipWaits(t *testing.T) {
 	for waited, left := range map[float64]float64{109: 5e8, 111: 0} {
-		p := oneSite(pistonHole("A", 33))
-		p.Ship.Rates[rig.SlipAndCut], p.Ship.Rates[rig.RigService] = just(80*minutes), just(30*minutes)
+		p := simtest.OneSite(simtest.PistonHole("A", 33))
+		p.Ship.Rates[rig.SlipAndCut], p.Ship.Rates[rig.RigService] = simtest.Just(80*simtest.Minutes), simtest.Just(30*simtest.Minutes)
 		s := sailedTo(t, p)
-		s.lineWork, s.clock = 5e8, waited*minutes
+		s.lineWork, s.clock = 5e8, waited*simtest.Minutes
 		s.useTheWait(0)
 		if s.lineWork != left {
 			t.Errorf("%g min of waiting leave %g J on the line, by hand %g", waited, s.lineWork, left)

@@ -4,14 +4,15 @@ import (
 	"testing"
 
 	"coredays/model/plan"
+	"coredays/sim/simtest"
 )
 
 // halfDrilled is a ship that drills a hole to 300 m, of which nothing is cored, when a storm comes.
 func halfDrilled(t *testing.T, lost plan.IfLost, storm float64) *ship {
 	t.Helper()
-	d := drilledHole("D", 300)
+	d := simtest.DrilledHole("D", 300)
 	d.Hole.IfLost = lost
-	s := inPort(t, oneSite(d))
+	s := inPort(t, simtest.OneSite(d))
 	goOnUntil(t, s, func() bool { return s.hole.open })
 	seaAhead(s, 1, 1, 1, storm, storm, 1)
 	return s

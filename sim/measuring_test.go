@@ -9,22 +9,23 @@ import (
 	"coredays/model/geo"
 	"coredays/model/plan"
 	"coredays/model/unit"
+	"coredays/sim/simtest"
 )
 
 // A run takes 45 min and the way there and back on the wire, at 250 m/min. Cores of 5, 9.5, ... m end at
 // 52.5 m, the first depth below 50 m; a hole that is drilled is at 100 m when both runs are made.
 func TestThePenetrometerIsRunDownToTheTargetOfAnyHole(t *testing.T) {
 	runs := []unit.Depth{50, 100}
-	cored, drilled := pistonHole("A", 100), drilledHole("A", 100)
+	cored, drilled := simtest.PistonHole("A", 100), simtest.DrilledHole("A", 100)
 	for _, test := range []struct {
 		item plan.Item
 		bits float64 // sum of the depths of the bit, m
 	}{{cored, 1552.5 + 1600}, {drilled, 1600 + 1600}} {
 		test.item.Hole.Penetrometer = runs
-		s := sailed(t, oneSite(test.item), false)
-		want := 2*45*minutes + 2*test.bits/250*minutes
-		if got := s.spent[activity.Penetrometer]; !near(got, want) {
-			t.Errorf("%d stages: %.3f h, by hand %.3f h", len(test.item.Hole.Stages), got/hours, want/hours)
+		s := sailed(t, simtest.OneSite(test.item), false)
+		want := 2*45*simtest.Minutes + 2*test.bits/250*simtest.Minutes
+		if got := s.spent[activity.Penetrometer]; !simtest.Near(got, want) {
+			t.Errorf("%d stages: %.3f h, by hand %.3f h", len(test.item.Hole.Stages), got/simtest.Hours, want/simtest.Hours)
 		}
 	}
 }
@@ -34,10 +35,10 @@ func TestThePenetrometerIsRunDownToTheTargetOfAnyHole(t *testing.T) {
 func TestSeismicStationsAreShotByDay(t *testing.T) {
 	hole := plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.RCB, To: 200}}, Logging: []int{1}}}
 	for start := range 24 {
-		p := expedition(site("S", geo.Position{Longitude: 1}, 3000, hole))
+		p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 3000, hole))
 		p.Sails = p.Sails.Add(time.Duration(start) * time.Hour)
 		runs := 0
-		for _, e := range Diary(t.Context(), compiled(t, p), 1, 0, false).Entries {
+		for _, e := range Diary(t.Context(), simtest.Compiled(t, p), 1, 0, false).Entries {
 			if e.Kind != activity.RunString {
 				continue
 			}
@@ -57,13 +58,13 @@ func TestSeismicStationsAreShotByDay(t *testing.T) {
 // at 1 m/s, and the hole logged upwards at 300 m/h, as often as the string has passes.
 func TestAStringLogsTheHoleAsOftenAsItHasPasses(t *testing.T) {
 	for _, passes := range []float64{1, 2, 3} {
-		hole := pistonHole("A", 280)
+		hole := simtest.PistonHole("A", 280)
 		hole.Hole.Logging = []int{0}
-		p := oneSite(hole)
+		p := simtest.OneSite(hole)
 		p.Ship.Strings[0].Passes = passes
-		want := 2*1580.0 + 200 + passes*200/300*hours
-		if got := sailed(t, p, false).spent[activity.RunString]; !near(got, want) {
-			t.Errorf("%g passes: %.3f h, by hand %.3f h", passes, got/hours, want/hours)
+		want := 2*1580.0 + 200 + passes*200/300*simtest.Hours
+		if got := sailed(t, p, false).spent[activity.RunString]; !simtest.Near(got, want) {
+			t.Errorf("%g passes: %.3f h, by hand %.3f h", passes, got/simtest.Hours, want/simtest.Hours)
 		}
 	}
 }
@@ -84,9 +85,9 @@ func TestTheCrewWaitsThreeDaysForAForecast(t *testing.T) {
 	for _, test := range tests {
 		s := stormy(t, test.heights...)
 		s.v.Forecast.Skill = 1
-		s.awaitForecast(3, 8*hours)
-		if got := s.spent[activity.WaitOnWeather]; !near(got, test.waits*hours) {
-			t.Errorf("%s: waited %.1f h, by hand %g", test.name, got/hours, test.waits)
+		s.awaitForecast(3, 8*simtest.Hours)
+		if got := s.spent[activity.WaitOnWeather]; !simtest.Near(got, test.waits*simtest.Hours) {
+			t.Errorf("%s: waited %.1f h, by hand %g", test.name, got/simtest.Hours, test.waits)
 		}
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"coredays/model/activity"
 	"coredays/model/coring"
 	"coredays/model/rig"
+	"coredays/sim/statistics"
 )
 
 // core takes one core with the tool of the stage.
@@ -19,9 +20,9 @@ func (s *ship) core() {
 // cuts, and the overshot fetches it.
 func (s *ship) coreRotated() {
 	tool := s.tool()
-	pace, wire := s.rate(rotatedPace(tool)), s.rate(rotatedWire(tool))
+	pace, wire := s.Rate(rotatedPace(tool)), s.Rate(rotatedWire(tool))
 	way := s.bit / wire * pace
-	rate := s.draw(s.here.Layers[s.layer(s.hole.depth)].Rate)
+	rate := s.Draw(s.here.Layers[s.layer(s.hole.depth)].Rate)
 	length := min(s.stroke(tool), s.toGo())
 	slow := tool == coring.XCB && rate < s.rateMedian(rig.ExtendedLeastRate)
 	if slow {
@@ -32,13 +33,13 @@ func (s *ship) coreRotated() {
 	s.cut(length / rate)
 	s.do(activity.FetchBarrel, 2*way)
 	s.awaitCatwalk()
-	s.do(activity.HandleBarrel, s.rate(handling[tool])*pace)
+	s.do(activity.HandleBarrel, s.Rate(handling[tool])*pace)
 	if s.ended != goingOn {
 		return
 	}
 	from := s.hole.depth
 	s.deepen(length)
-	s.landCore(tool, from, length, s.recovers(tool, from))
+	s.recordCore(tool, from, length, s.recovers(tool, from))
 	s.connect(from, s.hole.depth)
 	s.sweep(tool)
 	s.meetTrouble(tool)
@@ -79,8 +80,8 @@ func (s *ship) sweep(t coring.Tool) {
 	s.hole.sweeps++
 	if s.hole.sweeps >= int(s.rateMedian(rig.CoresBetweenSweeps)+0.5) {
 		s.hole.sweeps = 0
-		s.do(activity.Sweep, s.rate(rig.Sweep))
-		s.used[mudSweeps]++
+		s.do(activity.Sweep, s.Rate(rig.Sweep))
+		s.consumed[statistics.MudSweeps]++
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"coredays/model/activity"
 	"coredays/model/plan"
 	"coredays/model/rig"
+	"coredays/sim/statistics"
 )
 
 // completeHole: nothing of the hole is left to do.
@@ -16,12 +17,12 @@ func (s *ship) fillHole() {
 	}
 	switch s.planned().Abandon {
 	case plan.HeavyMud:
-		if s.hole.filled = s.do(activity.HeavyMud, s.rate(rig.HeavyMud)) > 0; s.hole.filled {
-			s.used[mudFillings]++
+		if s.hole.filled = s.do(activity.HeavyMud, s.Rate(rig.HeavyMud)) > 0; s.hole.filled {
+			s.consumed[statistics.MudFillings]++
 		}
 	case plan.Cement:
-		if s.hole.filled = s.do(activity.CementPlug, s.rate(rig.CementPlug)) > 0; s.hole.filled {
-			s.used[cementPlugs]++
+		if s.hole.filled = s.do(activity.CementPlug, s.Rate(rig.CementPlug)) > 0; s.hole.filled {
+			s.consumed[statistics.CementPlugs]++
 		}
 	}
 }
@@ -31,7 +32,7 @@ func (s *ship) leaveHole() {
 	if s.hole.open && s.inHole() {
 		s.fillHole()
 		s.move(activity.PullFromHole, s.here.Floor)
-		s.do(activity.TopDrive, s.rate(rig.TopDrive))
+		s.do(activity.TopDrive, s.Rate(rig.TopDrive))
 		if s.ended == stormClear {
 			s.ended = goingOn // the sea floor is being cleared anyway
 			s.clearFloor()

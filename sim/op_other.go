@@ -33,7 +33,7 @@ func (s *ship) doOtherWork() {
 	if !s.otherWorkDue() {
 		return
 	}
-	s.otherLeft += s.handled * s.rate(rig.OtherWork)
+	s.otherLeft += s.handled * s.Rate(rig.OtherWork)
 	s.handled = 0
 	s.otherLeft -= s.do(activity.OtherWork, s.otherLeft)
 }
@@ -42,7 +42,7 @@ func (s *ship) doOtherWork() {
 func (s *ship) tryOut() {
 	if !s.triedOut {
 		s.triedOut = true
-		s.otherLeft += s.rate(rig.FirstSiteWork)
+		s.otherLeft += s.Rate(rig.FirstSiteWork)
 	}
 }
 

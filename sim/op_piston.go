@@ -8,43 +8,44 @@ import (
 	"coredays/model/ground"
 	"coredays/model/rig"
 	"coredays/model/unit"
+	"coredays/sim/statistics"
 )
 
 // corePiston takes one core with the piston corer: down on the wire, pressure up, shoot, wait for
 // what is measured, pull out, up.
 func (s *ship) corePiston() {
 	tool := s.tool()
-	pace := s.rate(rig.PistonPace)
-	way := s.bit / s.rate(rig.PistonWire) * pace
+	pace := s.Rate(rig.PistonPace)
+	way := s.bit / s.Rate(rig.PistonWire) * pace
 	layer := &s.here.Layers[s.layer(s.hole.depth)]
-	shot := s.shoot(tool, s.draw(layer.Strength))
+	shot := s.shoot(tool, s.Draw(layer.Strength))
 	s.awaitBarrel()
 	s.do(activity.RunBarrel, way)
-	s.do(activity.ShootPiston, s.rate(rig.Shot)*pace)
+	s.do(activity.ShootPiston, s.Rate(rig.Shot)*pace)
 	if s.planned().Oriented && tool == coring.APC {
-		s.do(activity.OrientationWait, s.rate(rig.OrientationWait))
+		s.do(activity.OrientationWait, s.Rate(rig.OrientationWait))
 	}
 	if slices.Contains(s.planned().Temperature, s.hole.cores+1) {
-		s.do(activity.TemperatureStop, s.rate(rig.TemperatureStop))
+		s.do(activity.TemperatureStop, s.Rate(rig.TemperatureStop))
 	}
-	s.do(activity.PullPiston, s.rate(rig.CorePull)*pace)
+	s.do(activity.PullPiston, s.Rate(rig.CorePull)*pace)
 	if shot.stuck && s.here.Refusal.DrillOver {
-		s.do(activity.DrillOver, s.rate(rig.DrillOver))
+		s.do(activity.DrillOver, s.Rate(rig.DrillOver))
 	}
 	s.do(activity.FetchCorer, way)
 	s.awaitCatwalk()
-	s.do(activity.HandleCorer, s.rate(handling[tool])*pace)
+	s.do(activity.HandleCorer, s.Rate(handling[tool])*pace)
 	if s.ended != goingOn {
 		return
 	}
 	from, share := s.hole.depth, s.recovers(tool, s.hole.depth)
-	s.used[shearPins] += 2 // two shear pins a shot: IODP Proc. 317 methods
+	s.consumed[statistics.ShearPins] += 2 // two shear pins a shot: IODP Proc. 317 methods
 	if s.meetTrouble(tool) == activity.BlownLiner {
 		share = 0
 	}
 	cut := s.advance(shot, share)
 	s.deepen(cut)
-	s.landCore(tool, from, cut, share*shot.stroke/cut)
+	s.recordCore(tool, from, cut, share*shot.stroke/cut)
 	s.connect(from, s.hole.depth)
 	s.judgeRefusal(tool, shot)
 }

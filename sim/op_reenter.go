@@ -5,6 +5,7 @@ import (
 	"coredays/model/coring"
 	"coredays/model/plan"
 	"coredays/model/rig"
+	"coredays/sim/statistics"
 )
 
 // canReenter tells whether the hole can be found again.
@@ -15,16 +16,16 @@ func (s *ship) dropFunnel() {
 	if s.hole.funnel {
 		return
 	}
-	s.do(activity.DropFunnel, s.rate(rig.FunnelDrop))
+	s.do(activity.DropFunnel, s.Rate(rig.FunnelDrop))
 	if s.ended == goingOn {
 		s.hole.funnel = true
-		s.used[funnels]++
+		s.consumed[statistics.Funnels]++
 	}
 }
 
 // reenter finds the funnel with the camera and stabs it. A hole without a funnel is lost.
 func (s *ship) reenter() {
-	if !s.hole.funnel || (s.hole.stabs == 0 && s.happens(rig.FunnelLost)) {
+	if !s.hole.funnel || (s.hole.stabs == 0 && s.Happens(rig.FunnelLost)) {
 		s.hole.lost = true
 		return
 	}
@@ -32,8 +33,8 @@ func (s *ship) reenter() {
 	if s.hole.stabs > 0 {
 		stab = rig.NextStab
 	}
-	s.do(activity.CameraRun, 2*s.here.Floor/s.rate(rig.CameraSpeed))
-	s.do(activity.Stab, s.rate(stab))
+	s.do(activity.CameraRun, 2*s.here.Floor/s.Rate(rig.CameraSpeed))
+	s.do(activity.Stab, s.Rate(stab))
 	if s.ended == goingOn {
 		s.hole.stabs++
 		s.bit = s.here.Floor + 1e-3
@@ -60,7 +61,7 @@ func (s *ship) giveUpHole() {
 		logged: lost.logged}
 	s.offset = s.bit > 0
 	s.retireBit()
-	s.place.hole = attemptKey(s.item, log.attempts)
+	s.Place.Hole = attemptKey(s.item, log.attempts)
 	s.meetGround()
 }
 

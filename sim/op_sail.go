@@ -6,6 +6,7 @@ import (
 	"coredays/model/activity"
 	"coredays/model/rig"
 	"coredays/model/voyage"
+	"coredays/sim/random"
 )
 
 // sail takes the ship to where she is heading.
@@ -19,15 +20,15 @@ func (s *ship) sail() {
 		return
 	}
 	s.leaveSite()
-	s.place = place{site: leg.Key, hole: leg.Key}
+	s.Place = random.Place{Site: leg.Key, Hole: leg.Key}
 	if s.at == voyage.FromPort {
-		s.do(activity.Pilotage, s.rate(rig.Pilotage))
+		s.do(activity.Pilotage, s.Rate(rig.Pilotage))
 	}
 	s.sea.waves, s.sea.course = leg.Waves, 0
 	s.meetSea()
 	left := leg.Distance
 	if s.bit > 0 {
-		left = s.sailFor(activity.HangingPassage, left, s.rate(rig.HangingSpeed))
+		left = s.sailFor(activity.HangingPassage, left, s.Rate(rig.HangingSpeed))
 		if s.ended == stormPipe { // on with the pipe on deck
 			s.ended = goingOn
 			s.pullAnyhow(0)
@@ -35,7 +36,7 @@ func (s *ship) sail() {
 	}
 	if left > 0 && s.ended == goingOn {
 		s.here = nil
-		s.sailFor(activity.Passage, left, s.rate(rig.SailingSpeed))
+		s.sailFor(activity.Passage, left, s.Rate(rig.SailingSpeed))
 	}
 	if s.ended != goingOn {
 		return
@@ -43,7 +44,7 @@ func (s *ship) sail() {
 	s.here = nil
 	s.at = to
 	if to == voyage.ToPort {
-		s.do(activity.Pilotage, s.rate(rig.Pilotage))
+		s.do(activity.Pilotage, s.Rate(rig.Pilotage))
 		s.home = true
 		return
 	}
@@ -101,7 +102,7 @@ func (s *ship) reachSite() {
 	log := &s.sites[site]
 	log.state, log.arrived = underWay, s.clock
 	log.waited = -s.spent[activity.WaitOnWeather]
-	s.place = place{site: s.here.Key, hole: s.here.Key}
+	s.Place = random.Place{Site: s.here.Key, Hole: s.here.Key}
 	s.sea.waves, s.sea.course = s.here.Waves, s.here.Course
 	s.meetSea()
 	s.planClosing()
@@ -110,7 +111,7 @@ func (s *ship) reachSite() {
 // takeStation gets the ship to hold her position.
 func (s *ship) takeStation() {
 	if s.bit == 0 {
-		s.do(activity.Position, s.rate(rig.Positioning))
+		s.do(activity.Position, s.Rate(rig.Positioning))
 	}
 	if s.ended == goingOn {
 		s.positioned = true
@@ -121,7 +122,7 @@ func (s *ship) takeStation() {
 
 // secure makes the ship ready for sea.
 func (s *ship) secure() {
-	s.do(activity.Secure, s.rate(rig.Securing))
+	s.do(activity.Secure, s.Rate(rig.Securing))
 	s.leaveStation()
 }
 
@@ -133,25 +134,25 @@ func (s *ship) leaveStation() {
 
 // serviceRig greases and inspects.
 func (s *ship) serviceRig() {
-	s.do(activity.RigService, s.rate(rig.RigService))
+	s.do(activity.RigService, s.Rate(rig.RigService))
 	s.lastService = s.clock
 }
 
 // slipAndCut renews the worn part of the drilling line.
 func (s *ship) slipAndCut() {
-	s.do(activity.SlipAndCut, s.rate(rig.SlipAndCut))
+	s.do(activity.SlipAndCut, s.Rate(rig.SlipAndCut))
 	s.lineWork = 0
 }
 
 // doTask does work that is no hole.
 func (s *ship) doTask() {
-	s.place.hole = s.item.Key
+	s.Place.Hole = s.item.Key
 	kind := activity.Task
 	if !s.item.Task.Interruptible {
 		kind = activity.WholeTask
 	}
 	if s.taskTakes == 0 {
-		s.taskTakes = s.draw(s.item.Takes)
+		s.taskTakes = s.Draw(s.item.Takes)
 	}
 	worked := s.do(kind, s.taskTakes)
 	if kind == activity.Task {

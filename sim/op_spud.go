@@ -10,9 +10,9 @@ import (
 // has found it yet.
 func (s *ship) spud() {
 	if s.offset {
-		s.do(activity.OffsetMove, s.rate(rig.OffsetMove))
+		s.do(activity.OffsetMove, s.Rate(rig.OffsetMove))
 	}
-	s.do(activity.TopDrive, s.rate(rig.TopDrive))
+	s.do(activity.TopDrive, s.Rate(rig.TopDrive))
 	s.failStarts()
 	if s.shootsMudline() {
 		s.findMudline()
@@ -38,10 +38,10 @@ func (s *ship) failStarts() {
 		return
 	}
 	for range mostFailedStarts {
-		if s.ended != goingOn || !s.happens(rig.FailedStart) {
+		if s.ended != goingOn || !s.Happens(rig.FailedStart) {
 			return
 		}
-		s.do(activity.FailedStart, s.rate(rig.FailedStartTime))
+		s.do(activity.FailedStart, s.Rate(rig.FailedStartTime))
 	}
 }
 
@@ -61,18 +61,18 @@ func (s *ship) findMudline() {
 		return
 	}
 	for range mostMudlineShots {
-		if !s.happens(rig.WaterCore) && !s.happens(rig.MissedMudline) {
+		if !s.Happens(rig.WaterCore) && !s.Happens(rig.MissedMudline) {
 			return
 		}
 		s.do(activity.WaterCore, s.pistonCycle(coring.APC, 0))
-		s.do(activity.MudlineReset, s.rate(rig.MudlineReset))
+		s.do(activity.MudlineReset, s.Rate(rig.MudlineReset))
 	}
 }
 
 // pistonCycle is the time of a piston core apart from what only some cores need, s.
 func (s *ship) pistonCycle(t coring.Tool, depth float64) float64 {
-	way := (s.here.Floor + depth) / s.rate(rig.PistonWire)
-	return s.rate(rig.PistonPace) * (2*way + s.rate(rig.Shot) + s.rate(rig.CorePull) + s.rate(handling[t]))
+	way := (s.here.Floor + depth) / s.Rate(rig.PistonWire)
+	return s.Rate(rig.PistonPace) * (2*way + s.Rate(rig.Shot) + s.Rate(rig.CorePull) + s.Rate(handling[t]))
 }
 
 // handling is the rig floor's work for a core of each tool.

@@ -4,11 +4,12 @@ import (
 	"coredays/model/activity"
 	"coredays/model/coring"
 	"coredays/model/rig"
+	"coredays/sim/statistics"
 )
 
 // makeUpBHA makes up the assembly that the hole in hand needs.
 func (s *ship) makeUpBHA() {
-	s.do(activity.MakeUpBHA, s.rate(makeUp(s.assembly())))
+	s.do(activity.MakeUpBHA, s.Rate(makeUp(s.assembly())))
 	if s.ended != goingOn {
 		return
 	}
@@ -17,8 +18,8 @@ func (s *ship) makeUpBHA() {
 	s.rotating, s.bitLife = 0, 0
 	s.hole.conditioned, s.hole.released = false, false // a new bit
 	if s.bha == coring.RotaryBHA {
-		s.bitLife = s.rate(rig.BitLife)
-		s.used[rotaryBits]++
+		s.bitLife = s.Rate(rig.BitLife)
+		s.consumed[statistics.RotaryBits]++
 	}
 }
 
@@ -36,7 +37,7 @@ func (s *ship) runPipe() { s.move(activity.RunPipe, s.clear()) }
 // recoverPipe brings all pipe on deck and lays down the assembly.
 func (s *ship) recoverPipe() {
 	s.move(activity.PullPipe, 0)
-	s.do(activity.LayDownBHA, s.rate(rig.LayDown))
+	s.do(activity.LayDownBHA, s.Rate(rig.LayDown))
 	if s.ended == goingOn {
 		s.bha = coring.NoBHA
 	}
@@ -56,10 +57,10 @@ func (s *ship) drillDown() {
 		if bottom := s.here.Layers[i].Bottom * s.layerDepth; i < len(s.here.Layers)-1 && bottom < to {
 			to = bottom
 		}
-		s.drillTo(to, s.draw(s.here.Layers[i].Ahead))
+		s.drillTo(to, s.Draw(s.here.Layers[i].Ahead))
 	}
 	if s.hole.centre && s.ended == goingOn && !s.bitWorn() && len(s.stages()) > 0 {
-		s.do(activity.CentreBit, s.bit/s.rate(rig.RotaryWire)+s.rate(rig.CentreBit))
+		s.do(activity.CentreBit, s.bit/s.Rate(rig.RotaryWire)+s.Rate(rig.CentreBit))
 		s.hole.centre = false
 	}
 }
@@ -95,7 +96,7 @@ func (s *ship) deepen(length float64) {
 func (s *ship) connect(from, to float64) {
 	joint := s.rateMedian(rig.JointLength)
 	for n := int(to/joint) - int(from/joint); n > 0; n-- {
-		s.do(activity.Connection, s.rate(rig.Connection))
+		s.do(activity.Connection, s.Rate(rig.Connection))
 	}
 }
 
@@ -112,7 +113,7 @@ func (s *ship) changeBit() {
 		s.move(activity.PullFromHole, s.here.Floor)
 	}
 	s.move(activity.PullPipe, 0)
-	s.do(activity.LayDownBHA, s.rate(rig.LayDown))
+	s.do(activity.LayDownBHA, s.Rate(rig.LayDown))
 	if s.ended == goingOn {
 		s.bha = coring.NoBHA
 	}

@@ -8,23 +8,24 @@ import (
 	"coredays/model/rig"
 	"coredays/model/spread"
 	"coredays/model/voyage"
+	"coredays/sim/simtest"
 )
 
 // withPipe are what a visit of oneVisit takes of work that brings other work: BHA, pipe down, top drive; out
 // of the hole, top drive, clear, pipe out, BHA down.
-const withPipe = 3*hours + 1470.0/30/20*hours + 30*minutes + 33.0/30/10*hours + 30*minutes + 1500.0/30/20*hours + 1*hours
+const withPipe = 3*simtest.Hours + 1470.0/30/20*simtest.Hours + 30*simtest.Minutes + 33.0/30/10*simtest.Hours + 30*simtest.Minutes + 1500.0/30/20*simtest.Hours + 1*simtest.Hours
 
 func TestOtherWorkComesWithTripsAndNotWithCores(t *testing.T) {
 	p := oneVisit()
 	even := visited(t, p)
 	p.Ship.Rates[rig.OtherWork] = spread.Just(0.4)
 	more := visited(t, p)
-	if got, want := more.clock-even.clock, 0.4*withPipe; !near(got, want) || !near(more.spent[activity.OtherWork], want) {
-		t.Errorf("two fifths of other work cost %.3f h, booked as such %.3f h, by hand %.3f h", got/hours, more.spent[activity.OtherWork]/hours, want/hours)
+	if got, want := more.clock-even.clock, 0.4*withPipe; !simtest.Near(got, want) || !simtest.Near(more.spent[activity.OtherWork], want) {
+		t.Errorf("two fifths of other work cost %.3f h, booked as such %.3f h, by hand %.3f h", got/simtest.Hours, more.spent[activity.OtherWork]/simtest.Hours, want/simtest.Hours)
 	}
 	for k := range activity.Kinds {
-		if k != activity.OtherWork && !near(more.spent[k], even.spent[k]) {
-			t.Errorf("%v took %.3f h, without other work %.3f h", k, more.spent[k]/hours, even.spent[k]/hours)
+		if k != activity.OtherWork && !simtest.Near(more.spent[k], even.spent[k]) {
+			t.Errorf("%v took %.3f h, without other work %.3f h", k, more.spent[k]/simtest.Hours, even.spent[k]/simtest.Hours)
 		}
 	}
 }
@@ -33,40 +34,40 @@ func TestNoOtherWorkIsLeftWhenTheShipSails(t *testing.T) {
 	p := oneVisit()
 	p.Ship.Rates[rig.OtherWork] = spread.Just(0.4)
 	whole, visit := sailed(t, p, false), visited(t, p)
-	if got := whole.spent[activity.OtherWork]; !near(got, 0.4*withPipe) || whole.handled != 0 || whole.otherLeft != 0 {
-		t.Errorf("the expedition has %.3f h of it, by hand %.3f h; left are %g and %g s", got/hours, 0.4*withPipe/hours, whole.handled, whole.otherLeft)
+	if got := whole.spent[activity.OtherWork]; !simtest.Near(got, 0.4*withPipe) || whole.handled != 0 || whole.otherLeft != 0 {
+		t.Errorf("the expedition has %.3f h of it, by hand %.3f h; left are %g and %g s", got/simtest.Hours, 0.4*withPipe/simtest.Hours, whole.handled, whole.otherLeft)
 	}
-	if got, want := whole.sites[0].left-whole.sites[0].arrived, visit.clock+30*minutes; !near(got, want) {
-		t.Errorf("the site took %.3f h, the visit and securing for sea %.3f h", got/hours, want/hours)
+	if got, want := whole.sites[0].left-whole.sites[0].arrived, visit.clock+30*simtest.Minutes; !simtest.Near(got, want) {
+		t.Errorf("the site took %.3f h, the visit and securing for sea %.3f h", got/simtest.Hours, want/simtest.Hours)
 	}
 }
 
 // What comes with leaving a hole counts to that hole, and what comes with the last trip out to the last one.
 func TestOtherWorkCountsToTheHoleThatBringsIt(t *testing.T) {
-	p := expedition(site("S", geo.Position{Longitude: 1}, 1500, pistonHole("A", 33), pistonHole("B", 33)))
+	p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 33), simtest.PistonHole("B", 33)))
 	even := sailed(t, p, false)
 	p.Ship.Rates[rig.OtherWork] = spread.Just(0.4)
 	more := sailed(t, p, false)
-	const arrive, leaveHole, arriveB, out = 3*hours + 1470.0/30/20*hours + 30*minutes, 33.0/30/10*hours + 30*minutes + 30.0/30/20*hours,
-		60*minutes + 30*minutes, 1470.0/30/20*hours + 1*hours
+	const arrive, leaveHole, arriveB, out = 3*simtest.Hours + 1470.0/30/20*simtest.Hours + 30*simtest.Minutes, 33.0/30/10*simtest.Hours + 30*simtest.Minutes + 30.0/30/20*simtest.Hours,
+		60*simtest.Minutes + 30*simtest.Minutes, 1470.0/30/20*simtest.Hours + 1*simtest.Hours
 	for i, want := range []float64{0.4 * (arrive + leaveHole), 0.4 * (arriveB + leaveHole + out)} {
-		if got := more.items[i].took - even.items[i].took; !near(got, want) {
-			t.Errorf("hole %d takes %.3f h more, by hand %.3f h", i, got/hours, want/hours)
+		if got := more.items[i].took - even.items[i].took; !simtest.Near(got, want) {
+			t.Errorf("hole %d takes %.3f h more, by hand %.3f h", i, got/simtest.Hours, want/simtest.Hours)
 		}
 	}
 }
 
 // A typed rate is what every trip does, whatever else is done on site.
 func TestATripTakesWhatTheRateSays(t *testing.T) {
-	p := expedition(site("S", geo.Position{Longitude: 1}, 2520, pistonHole("A", 33)))
-	p.Ship.Rates[rig.Tripping] = spread.Just(22 / hours)
+	p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 2520, simtest.PistonHole("A", 33)))
+	p.Ship.Rates[rig.Tripping] = spread.Just(22 / simtest.Hours)
 	p.Ship.Rates[rig.OtherWork] = spread.Quantity{Shape: spread.Table{P: []float64{0.01, 0.99}, Value: []float64{0.01, 3}}, Shares: spread.All(spread.Site)}
-	s := newShip(compiled(t, p))
+	s := newShip(simtest.Compiled(t, p))
 	for n := range 60 {
 		s.begins(1, n)
 		s.visits()
-		down, up := 2490.0/30/(s.spent[activity.RunPipe]/hours), 2520.0/30/(s.spent[activity.PullPipe]/hours)
-		if !near(down, 22) || !near(up, 22) {
+		down, up := 2490.0/30/(s.spent[activity.RunPipe]/simtest.Hours), 2520.0/30/(s.spent[activity.PullPipe]/simtest.Hours)
+		if !simtest.Near(down, 22) || !simtest.Near(up, 22) {
 			t.Errorf("replication %d ran pipe at %.9f and pulled it at %.9f stands/h, want 22", n, down, up)
 		}
 	}
@@ -75,35 +76,35 @@ func TestATripTakesWhatTheRateSays(t *testing.T) {
 func TestOtherWorkThatTheSeaStopsGoesOnWhereItWas(t *testing.T) {
 	p := oneVisit()
 	p.Ship.Rates[rig.OtherWork] = spread.Just(0.4)
-	s := newShip(compiled(t, p))
+	s := newShip(simtest.Compiled(t, p))
 	s.begins(1, 0)
 	s.arrivesAt(voyage.SitePlace(0))
-	s.choose()
-	s.handled, s.otherLeft = 5*hours, 0
+	s.nextItem()
+	s.handled, s.otherLeft = 5*simtest.Hours, 0
 	s.ended = stormPipe // before it has begun
 	s.doOtherWork()
-	if s.handled != 0 || !near(s.otherLeft, 2*hours) || s.spent[activity.OtherWork] != 0 {
-		t.Errorf("%.3f h are left, %.3f h were done, want 2 h and none", s.otherLeft/hours, s.spent[activity.OtherWork]/hours)
+	if s.handled != 0 || !simtest.Near(s.otherLeft, 2*simtest.Hours) || s.spent[activity.OtherWork] != 0 {
+		t.Errorf("%.3f h are left, %.3f h were done, want 2 h and none", s.otherLeft/simtest.Hours, s.spent[activity.OtherWork]/simtest.Hours)
 	}
 	s.ended = goingOn
 	s.doOtherWork()
-	if s.otherLeft != 0 || !near(s.spent[activity.OtherWork], 2*hours) || s.otherWorkDue() {
-		t.Errorf("%.3f h are left, %.3f h were done, want none and 2 h", s.otherLeft/hours, s.spent[activity.OtherWork]/hours)
+	if s.otherLeft != 0 || !simtest.Near(s.spent[activity.OtherWork], 2*simtest.Hours) || s.otherWorkDue() {
+		t.Errorf("%.3f h are left, %.3f h were done, want none and 2 h", s.otherLeft/simtest.Hours, s.spent[activity.OtherWork]/simtest.Hours)
 	}
 }
 
 // The share is one for a site and another for the next, where its spread lives between sites.
 func TestOtherWorkIsAsMuchInAllHolesOfASite(t *testing.T) {
-	p := expedition(site("S", geo.Position{Longitude: 1}, 1500, pistonHole("A", 33), pistonHole("B", 33)), site("T", geo.Position{Longitude: 2}, 1500, pistonHole("A", 33)))
+	p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 33), simtest.PistonHole("B", 33)), simtest.Site("T", geo.Position{Longitude: 2}, 1500, simtest.PistonHole("A", 33)))
 	p.Ship.Rates[rig.OtherWork] = spread.Quantity{Shape: spread.Table{P: []float64{0.01, 0.99}, Value: []float64{0.5, 2}}, Shares: spread.All(spread.Site)}
-	s := newShip(compiled(t, p))
+	s := newShip(simtest.Compiled(t, p))
 	s.begins(1, 0)
 	var share []float64
 	for _, at := range []voyage.Place{voyage.SitePlace(0), voyage.SitePlace(1), voyage.SitePlace(0)} {
 		s.arrivesAt(at)
 		for _, item := range []int{0, len(s.here.Items) - 1} {
-			s.place.hole = s.here.Items[item].Key
-			share = append(share, s.rate(rig.OtherWork))
+			s.Place.Hole = s.here.Items[item].Key
+			share = append(share, s.Rate(rig.OtherWork))
 		}
 	}
 	if share[0] != share[1] || share[0] != share[4] || share[0] == share[2] || share[2] != share[3] {
@@ -115,32 +116,32 @@ func TestOtherWorkIsAsMuchInAllHolesOfASite(t *testing.T) {
 func TestTheCrewReckonsWithOtherWorkOnLeaving(t *testing.T) {
 	p := oneVisit()
 	p.Ship.Rates[rig.OtherWork] = spread.Just(0.4)
-	s := newShip(compiled(t, p))
+	s := newShip(simtest.Compiled(t, p))
 	s.begins(1, 0)
 	s.arrivesAt(voyage.SitePlace(0))
-	s.choose()
+	s.nextItem()
 	s.bit = 1533
-	want := 1.1 * (30*minutes + 1.4*(33.0/30/10*hours+30*minutes+1500.0/30/20*hours+1*hours))
-	if got := s.leaveTime(); !near(got, want) {
-		t.Errorf("leaving is reckoned at %.3f h, by hand %.3f h", got/hours, want/hours)
+	want := 1.1 * (30*simtest.Minutes + 1.4*(33.0/30/10*simtest.Hours+30*simtest.Minutes+1500.0/30/20*simtest.Hours+1*simtest.Hours))
+	if got := s.leaveTime(); !simtest.Near(got, want) {
+		t.Errorf("leaving is reckoned at %.3f h, by hand %.3f h", got/simtest.Hours, want/simtest.Hours)
 	}
 }
 
 // With the first assembly of an expedition rig and tools are tried out, once; not where it was begun before.
 func TestRigAndToolsAreTriedOutAtTheFirstSiteOnly(t *testing.T) {
-	p := expedition(site("S", geo.Position{Longitude: 1}, 1500, pistonHole("A", 33)), site("T", geo.Position{Longitude: 2}, 1500, pistonHole("A", 33)))
+	p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 33)), simtest.Site("T", geo.Position{Longitude: 2}, 1500, simtest.PistonHole("A", 33)))
 	even := sailed(t, p, false)
-	p.Ship.Rates[rig.FirstSiteWork] = spread.Just(9 * hours)
+	p.Ship.Rates[rig.FirstSiteWork] = spread.Just(9 * simtest.Hours)
 	more := sailed(t, p, false)
 	stay := func(s *ship, n int) float64 { return s.sites[n].left - s.sites[n].arrived }
-	if first, second := stay(more, 0)-stay(even, 0), stay(more, 1)-stay(even, 1); !near(first, 9*hours) || !near(second, 0) {
-		t.Errorf("the first site takes %.3f h more, the second %.3f h, want 9 h and none", first/hours, second/hours)
+	if first, second := stay(more, 0)-stay(even, 0), stay(more, 1)-stay(even, 1); !simtest.Near(first, 9*simtest.Hours) || !simtest.Near(second, 0) {
+		t.Errorf("the first site takes %.3f h more, the second %.3f h, want 9 h and none", first/simtest.Hours, second/simtest.Hours)
 	}
-	if got := more.spent[activity.OtherWork]; !near(got, 9*hours) {
-		t.Errorf("%.3f h are booked as other work, want 9 h", got/hours)
+	if got := more.spent[activity.OtherWork]; !simtest.Near(got, 9*simtest.Hours) {
+		t.Errorf("%.3f h are booked as other work, want 9 h", got/simtest.Hours)
 	}
 	p.Begun = true
-	if got := sailed(t, p, false).clock; !near(got, even.clock) {
-		t.Errorf("an expedition begun before takes %.3f h, without trying out %.3f h", got/hours, even.clock/hours)
+	if got := sailed(t, p, false).clock; !simtest.Near(got, even.clock) {
+		t.Errorf("an expedition begun before takes %.3f h, without trying out %.3f h", got/simtest.Hours, even.clock/simtest.Hours)
 	}
 }

@@ -10,12 +10,14 @@ import (
 	"coredays/model/rig"
 	"coredays/model/unit"
 	"coredays/model/voyage"
+	"coredays/sim/simtest"
+	"coredays/sim/statistics"
 )
 
 // hanging is an expedition to two sites, with pipe hanging from the first to the second.
 func hanging(apart float64, first, second unit.Length) *plan.Plan {
-	p := expedition(site("A", geo.Position{Longitude: 1}, first, pistonHole("A", 20)),
-		site("B", geo.Position{Longitude: 1 + apart}, second, pistonHole("A", 20)))
+	p := simtest.Expedition(simtest.Site("A", geo.Position{Longitude: 1}, first, simtest.PistonHole("A", 20)),
+		simtest.Site("B", geo.Position{Longitude: 1 + apart}, second, simtest.PistonHole("A", 20)))
 	p.Sites[1].Hanging = true
 	return p
 }
@@ -46,10 +48,10 @@ func TestPipeIsPulledUpBeforeAPassageToAShallowerSite(t *testing.T) {
 
 // Where the sea is shallower than the clearance of a bit, each site costs what it does elsewhere.
 func TestInTenMetresOfWaterPipeIsRunAndRecovered(t *testing.T) {
-	s := sailed(t, expedition(site("A", geo.Position{Longitude: 1}, 10, pistonHole("A", 20)), site("B", geo.Position{Longitude: 2}, 10, pistonHole("A", 20))), false)
+	s := sailed(t, simtest.Expedition(simtest.Site("A", geo.Position{Longitude: 1}, 10, simtest.PistonHole("A", 20)), simtest.Site("B", geo.Position{Longitude: 2}, 10, simtest.PistonHole("A", 20))), false)
 	for kind, want := range map[activity.Kind]float64{activity.Position: 2 * 0.5, activity.MakeUpBHA: 2 * 3, activity.LayDownBHA: 2 * 1, activity.Secure: 2 * 0.5} {
-		if got := s.spent[kind]; !near(got, want*hours) {
-			t.Errorf("%v for %.2f h, by hand %.2f h", kind, got/hours, want)
+		if got := s.spent[kind]; !simtest.Near(got, want*simtest.Hours) {
+			t.Errorf("%v for %.2f h, by hand %.2f h", kind, got/simtest.Hours, want)
 		}
 	}
 	if s.bit != 0 || s.items[0].depth != 20 || s.items[1].depth != 20 {
@@ -59,14 +61,14 @@ func TestInTenMetresOfWaterPipeIsRunAndRecovered(t *testing.T) {
 
 func TestDaysInPortAreTheSameInAnyOrderOfTheSites(t *testing.T) {
 	p := hanging(1, 1500, 1500)
-	p.InPort = wide(5*86400, 1.5)
+	p.InPort = simtest.Wide(5*86400, 1.5)
 	back := *p
 	back.Order = []int{1, 0}
 	there, other := replicated(t, p, 5, 1), replicated(t, &back, 5, 1)
 	for n := range 5 {
-		c := n*there.columns.width + colInPort
-		if there.needed[c] != other.needed[c] || there.needed[c] != there.bound[c] {
-			t.Errorf("replication %d: %.3f d, in the other order %.3f d, bound %.3f d", n, there.needed[c]/86400, other.needed[c]/86400, there.bound[c]/86400)
+		c := n*there.Layout.Width + statistics.ColInPort
+		if there.Unconstrained[c] != other.Unconstrained[c] || there.Unconstrained[c] != there.Constrained[c] {
+			t.Errorf("replication %d: %.3f d, in the other order %.3f d, bound %.3f d", n, there.Unconstrained[c]/86400, other.Unconstrained[c]/86400, there.Constrained[c]/86400)
 		}
 	}
 }
@@ -75,14 +77,14 @@ func TestDaysInPortAreTheSameInAnyOrderOfTheSites(t *testing.T) {
 // -44 %. A degree at 5 m/s is 6.18 h.
 func TestAShipMakesAQuarterOfHerSpeedInAnySea(t *testing.T) {
 	for height, share := range map[float64]float64{1: 1, 4: 0.84, 11: 0.28, 20: 0.25} {
-		p := oneSite(pistonHole("A", 20))
-		p.Ship.Rates[rig.SlowdownFrom], p.Ship.Rates[rig.SlowdownPerMetre] = just(2), just(0.08)
+		p := simtest.OneSite(simtest.PistonHole("A", 20))
+		p.Ship.Rates[rig.SlowdownFrom], p.Ship.Rates[rig.SlowdownPerMetre] = simtest.Just(2), simtest.Just(0.08)
 		s := inPort(t, p)
 		s.sea.forced = []float64{height}
 		goOnUntil(t, s, func() bool { return s.at == voyage.SitePlace(0) })
 		leg := float64(geo.Distance(geo.Position{}, geo.Position{Longitude: 1}))
-		if got, want := s.spent[activity.Passage], leg/5/share; !near(got, want) {
-			t.Errorf("in %g m of sea: %.3f h, by hand %.3f h", height, got/hours, want/hours)
+		if got, want := s.spent[activity.Passage], leg/5/share; !simtest.Near(got, want) {
+			t.Errorf("in %g m of sea: %.3f h, by hand %.3f h", height, got/simtest.Hours, want/simtest.Hours)
 		}
 	}
 }

@@ -43,11 +43,11 @@ func (s *ship) tripTime(k activity.Kind, stands, to float64) (takes, stand float
 	if k == activity.RunInHole || k == activity.PullFromHole {
 		r = rig.TrippingInHole
 	}
-	takes = stands / s.rate(r)
+	takes = stands / s.Rate(r)
 	if to > s.bit {
-		takes += math.Floor(stands/s.rateMedian(rig.StandsBetweenFills)) * s.rate(rig.Filling)
+		takes += math.Floor(stands/s.rateMedian(rig.StandsBetweenFills)) * s.Rate(rig.Filling)
 		if fresh := to - max(s.drifted, s.bit); fresh > 0 {
-			takes += fresh / s.rateMedian(rig.StandLength) * s.rate(rig.Strapping)
+			takes += fresh / s.rateMedian(rig.StandLength) * s.Rate(rig.Strapping)
 		}
 	}
 	return takes, takes / stands
@@ -63,12 +63,12 @@ func (s *ship) pullAnyhow(to float64) {
 		floor = s.here.Floor
 	}
 	stand := s.rateMedian(rig.StandLength)
-	seconds := max(0, s.bit-max(to, floor))/stand/s.rate(rig.TrippingInHole) + max(0, min(s.bit, floor)-to)/stand/s.rate(rig.Tripping)
+	seconds := max(0, s.bit-max(to, floor))/stand/s.Rate(rig.TrippingInHole) + max(0, min(s.bit, floor)-to)/stand/s.Rate(rig.Tripping)
 	s.lineWork += s.lineWorkOf(s.bit, to)
 	s.pass(activity.PullPipe, seconds)
 	s.bit = to
 	if to == 0 {
-		s.pass(activity.LayDownBHA, s.rate(rig.LayDown))
+		s.pass(activity.LayDownBHA, s.Rate(rig.LayDown))
 		s.bha = coring.NoBHA
 	}
 }

@@ -5,11 +5,12 @@ import (
 
 	"coredays/model/activity"
 	"coredays/model/geo"
+	"coredays/sim/simtest"
 )
 
 // All that a corer does counts to its own cause, from the barrel bench to the barrel on deck.
 func TestPistonCoringCountsNothingToOtherCorers(t *testing.T) {
-	s := sailed(t, expedition(site("S", geo.Position{Longitude: 1}, 1500, pistonHole("A", 100))), false)
+	s := sailed(t, simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 100))), false)
 	cycle := 0.0
 	for k, spent := range s.spent {
 		switch of := activity.Kind(k).Of(); of.Cause {
@@ -28,9 +29,9 @@ func TestPistonCoringCountsNothingToOtherCorers(t *testing.T) {
 		if i > 0 {
 			from = 5 + 9.5*float64(i-1)
 		}
-		want += 2*(1500+from)/250*minutes + 17*minutes
+		want += 2*(1500+from)/250*simtest.Minutes + 17*simtest.Minutes
 	}
-	if !near(cycle, want) {
-		t.Errorf("piston coring takes %.1f min, by hand %.1f", cycle/minutes, want/minutes)
+	if !simtest.Near(cycle, want) {
+		t.Errorf("piston coring takes %.1f min, by hand %.1f", cycle/simtest.Minutes, want/simtest.Minutes)
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"coredays/model/plan"
 	"coredays/model/unit"
 	"coredays/model/voyage"
+	"coredays/sim/statistics"
 )
 
 // The interval of P90 of a thousand goes from rank 881 to 919, so that P90 of 1 to 1,000 s is known to 19 s.
@@ -22,12 +23,12 @@ func TestARunGoesOnUntilP90IsKnownSoWell(t *testing.T) {
 }
 
 // taken is results of which only the days needed are known: 1 s, 2 s and so on.
-func taken(n int) *Results {
-	r := newResults(&voyage.Voyage{Plan: &plan.Plan{}}, 0, 0)
-	r.grow(n)
+func taken(n int) *statistics.Results {
+	r := statistics.NewResults(&voyage.Voyage{Plan: &plan.Plan{}}, 0, 0)
+	r.Grow(n)
 	for i := range n {
-		r.row(r.needed, i)[colDays] = float64(i + 1)
-		r.done[i] = true
+		r.Row(r.Unconstrained, i)[statistics.ColDays] = float64(i + 1)
+		r.Done[i] = true
 	}
 	return r
 }

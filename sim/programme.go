@@ -7,13 +7,13 @@ import (
 	"coredays/model/voyage"
 )
 
-// choose decides what comes next when nothing is in hand: the next item of the site, or where to
+// nextItem decides what comes next when nothing is in hand: the next item of the site, or where to
 // go. Only a bound ship leaves anything out.
-func (s *ship) choose() {
+func (s *ship) nextItem() {
 	if s.item != nil {
 		return
 	}
-	if s.bound {
+	if s.constrained {
 		s.giveUp()
 	}
 	if s.here != nil {
@@ -53,7 +53,7 @@ func (s *ship) wanted(i *voyage.Item) bool {
 // begin takes an item in hand.
 func (s *ship) begin(i *voyage.Item) {
 	s.item = i
-	s.place.hole = i.Key
+	s.Place.Hole = i.Key
 	log := &s.items[i.Number]
 	log.state = underWay
 	log.began = s.clock
@@ -75,9 +75,9 @@ func (s *ship) retireBit() {
 
 // meetGround draws what differs from the survey in the hole in hand.
 func (s *ship) meetGround() {
-	s.layerDepth = s.rate(rig.LayerDepth)
-	s.shift = s.rate(rig.DepthMismatch)
-	if s.luck.For(whichWay).For(s.place.hole).Bits(0)&1 == 0 {
+	s.layerDepth = s.Rate(rig.LayerDepth)
+	s.shift = s.Rate(rig.DepthMismatch)
+	if s.Stream.For(whichWay).For(s.Place.Hole).Bits(0)&1 == 0 {
 		s.shift = -s.shift
 	}
 }
@@ -111,7 +111,7 @@ func (s *ship) closeItem() {
 // then, when she is bound and there is time, an alternate, then the last port.
 func (s *ship) nextPlace() voyage.Place {
 	for _, alternate := range []bool{false, true} {
-		if alternate && !s.bound && !s.everything {
+		if alternate && !s.constrained && !s.everything {
 			break
 		}
 		for _, i := range s.v.Plan.Order {

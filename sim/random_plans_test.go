@@ -12,6 +12,7 @@ import (
 	"coredays/model/sea"
 	"coredays/model/spread"
 	"coredays/model/unit"
+	"coredays/sim/simtest"
 )
 
 // Plans thrown together at random: valid, but such as no planner would write, so that operations
@@ -29,9 +30,9 @@ func oneOf[T any](d dice, of ...T) T { return of[d.IntN(len(of))] }
 // around is a quantity that is certain half of the time and spread by up to a factor of three else.
 func (d dice) around(median float64) spread.Quantity {
 	if d.oneIn(2) {
-		return just(median)
+		return simtest.Just(median)
 	}
-	return wide(median, 1.05+2*d.Float64())
+	return simtest.Wide(median, 1.05+2*d.Float64())
 }
 
 // plan throws an expedition to up to four sites, in any order.
@@ -44,7 +45,7 @@ func (d dice) plan() *plan.Plan {
 		s.Hanging = d.oneIn(6)
 		sites = append(sites, s)
 	}
-	p := expedition(sites...)
+	p := simtest.Expedition(sites...)
 	d.Shuffle(len(p.Order), func(i, j int) { p.Order[i], p.Order[j] = p.Order[j], p.Order[i] })
 	p.SeaDays = oneOf[unit.Duration](d, 10, 20, 35, 60) * unit.Day
 	if d.oneIn(12) {
@@ -58,7 +59,7 @@ func (d dice) plan() *plan.Plan {
 // site throws a site: from puddles to the deep sea, from calm to a sea in which little can be done.
 func (d dice) site(name string, at geo.Position) plan.Site {
 	bottom := oneOf[unit.Depth](d, 20, 120, 350, 800)
-	s := site(name, at, oneOf[unit.Length](d, 10, 100, 700, 1500, 3000, 5500), d.items(bottom)...)
+	s := simtest.Site(name, at, oneOf[unit.Length](d, 10, 100, 700, 1500, 3000, 5500), d.items(bottom)...)
 	s.Layers = d.layers(bottom)
 	mean, variation := oneOf[unit.Length](d, 0.5, 1.5, 2.5, 3.5, 5), oneOf(d, 0.01, 0.3, 0.45, 0.6)
 	for m := range s.Climate.Mean {
@@ -79,9 +80,9 @@ func (d dice) site(name string, at geo.Position) plan.Site {
 func (d dice) layers(bottom unit.Depth) (layers []ground.Layer) {
 	for at := unit.Depth(0); at < bottom; {
 		at += bottom * unit.Depth(0.2+d.Float64())
-		l := mud()
+		l := simtest.Mud()
 		l.Strength = d.around(oneOf(d, 100.0, 600, 2000, 9000))
-		l.Rate, l.Ahead = d.around(oneOf(d, 1.5, 6, 25)/hours), d.around(oneOf(d, 2.0, 30)/hours)
+		l.Rate, l.Ahead = d.around(oneOf(d, 1.5, 6, 25)/simtest.Hours), d.around(oneOf(d, 2.0, 30)/simtest.Hours)
 		for t := range l.Recovery {
 			l.Recovery[t] = d.around(oneOf(d, 0.01, 0.7, 1))
 		}
@@ -101,22 +102,22 @@ var mishaps = []rig.Rate{rig.WaterCore, rig.MissedMudline, rig.FailedStart, rig.
 // ship spreads the rates of a ship, lets things go wrong and turns on what the round rates leave out.
 func (d dice) ship(ship *rig.Ship) {
 	for r := range rig.Rates {
-		if rate := roundRates[r]; rate > 0 && !sizes[r] && d.oneIn(3) {
-			ship.Rates[r] = wide(rate, 1.1+d.Float64())
+		if rate := simtest.RoundRates[r]; rate > 0 && !sizes[r] && d.oneIn(3) {
+			ship.Rates[r] = simtest.Wide(rate, 1.1+d.Float64())
 		}
 	}
 	for _, r := range mishaps {
 		if d.oneIn(2) {
-			ship.Rates[r] = just(d.Float64() * oneOf(d, 0.02, 0.2, 0.5))
+			ship.Rates[r] = simtest.Just(d.Float64() * oneOf(d, 0.02, 0.2, 0.5))
 		}
 	}
 	if d.oneIn(2) {
-		ship.Rates[rig.BreakdownEvery] = just(oneOf(d, 3.0, 20) * 86400)
+		ship.Rates[rig.BreakdownEvery] = simtest.Just(oneOf(d, 3.0, 20) * 86400)
 	}
-	for r, rate := range map[rig.Rate]float64{rig.StandsBetweenFills: 20, rig.Filling: 3 * minutes, rig.Strapping: 40, rig.FailedStartTime: 4 * hours,
-		rig.RigServiceEvery: 24 * hours, rig.RigService: 30 * minutes, rig.LineWork: 2e10, rig.SlipAndCut: 80 * minutes,
+	for r, rate := range map[rig.Rate]float64{rig.StandsBetweenFills: 20, rig.Filling: 3 * simtest.Minutes, rig.Strapping: 40, rig.FailedStartTime: 4 * simtest.Hours,
+		rig.RigServiceEvery: 24 * simtest.Hours, rig.RigService: 30 * simtest.Minutes, rig.LineWork: 2e10, rig.SlipAndCut: 80 * simtest.Minutes,
 		rig.SlowdownFrom: 2, rig.SlowdownPerMetre: 0.08, rig.HeaveLoss: 0.3, rig.CoreGap: 0.4, rig.DepthMismatch: 1, rig.ResumeAt: 0.9} {
-		ship.Rates[r] = just(rate)
+		ship.Rates[r] = simtest.Just(rate)
 	}
 	if d.oneIn(6) { // a hull that heaves with every wave
 		ship.Hull = sea.Hull{Length: 20, Beam: 5, Draught: 2, Block: 0.5}

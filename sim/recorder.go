@@ -24,10 +24,10 @@ type recorder struct {
 // expedition, or the whole programme without a deadline. It is nil where the context ends before the expedition.
 func Diary(ctx context.Context, v *voyage.Voyage, seed uint64, replication int, bound bool) *logbook.Diary {
 	s := newShip(v).until(ctx)
-	s.guess = reckon(v)
+	s.crew = EstimateByCrew(v)
 	s.diary = &recorder{sails: v.Plan.Sails}
 	s.begins(seed, replication)
-	s.bound = bound
+	s.constrained = bound
 	if !workers.UnlessDropped(s.sails) {
 		return nil
 	}

@@ -7,12 +7,14 @@ import (
 	"coredays/model/unit"
 	"coredays/model/voyage"
 	"coredays/model/workers"
+	"coredays/sim/statistics"
 )
 
 // Run says how often and how a voyage is sailed. The zero value is one replication of the seed 0
 // on all processors.
 type Run struct {
 	Seed         uint64
+	First        int           // number of the first replication
 	Replications int           // at least so many
 	Precision    unit.Duration // go on until P90 of days needed is known so well; 0 to stop at Replications
 	Workers      int           // 0 for one a processor
@@ -28,18 +30,13 @@ const mostReplications = 1_000_000
 // Replicate sails a voyage again and again. Each replication depends on the voyage, the seed and
 // its number alone, so the results are the same for any number of workers. When the context ends,
 // the replications done so far are returned.
-func Replicate(ctx context.Context, v *voyage.Voyage, run Run) *Results {
-	return replicate(ctx, v, run, 0)
-}
-
-// replicate begins with the replication of a number.
-func replicate(ctx context.Context, v *voyage.Voyage, run Run, first int) *Results {
-	r := newResults(v, run.Seed, first)
-	r.workers = run.Workers
-	guess := reckon(v)
-	for want := max(1, run.Replications); len(r.done) < want && ctx.Err() == nil; {
-		run.extend(ctx, r, guess, min(want, len(r.done)+batch))
-		if len(r.done) == want {
+func Replicate(ctx context.Context, v *voyage.Voyage, run Run) *statistics.Results {
+	r := statistics.NewResults(v, run.Seed, run.First)
+	r.Workers = run.Workers
+	guess := EstimateByCrew(v)
+	for want := max(1, run.Replications); len(r.Done) < want && ctx.Err() == nil; {
+		run.extend(ctx, r, guess, min(want, len(r.Done)+batch))
+		if len(r.Done) == want {
 			want = run.enough(r)
 		}
 	}
@@ -48,21 +45,21 @@ func replicate(ctx context.Context, v *voyage.Voyage, run Run, first int) *Resul
 }
 
 // extend does the replications of the results up to a number.
-func (run Run) extend(ctx context.Context, r *Results, guess *estimates, want int) {
-	v, from := r.columns.voyage, len(r.done)
-	r.grow(want - from)
+func (run Run) extend(ctx context.Context, r *statistics.Results, guess *CrewEstimates, want int) {
+	v, from := r.Layout.Voyage, len(r.Done)
+	r.Grow(want - from)
 	var finished atomic.Int64
 	finished.Store(int64(from))
-	var sums []*broughtUp
+	var sums []*statistics.BroughtUp
 	workers.Share(ctx, run.Workers, from, want, func() func(int) {
-		bound, mine := newShip(v).until(ctx), newBroughtUp(v)
-		bound.guess, bound.needed = guess, newShip(v).until(ctx)
+		bound, mine := newShip(v).until(ctx), statistics.NewBroughtUp(v)
+		bound.crew, bound.unconstrained = guess, newShip(v).until(ctx)
 		sums = append(sums, &mine)
 		return func(n int) {
-			free := bound.sailsTwice(run.Seed, r.first+n)
-			writeRow(r.columns, r.row(r.needed, n), free)
-			writeRow(r.columns, r.row(r.bound, n), bound)
-			r.done[n] = true
+			free := bound.sailsTwice(run.Seed, r.First+n)
+			writeRow(r.Layout, r.Row(r.Unconstrained, n), free)
+			writeRow(r.Layout, r.Row(r.Constrained, n), bound)
+			r.Done[n] = true
 			keepByDepth(r, bound, free, n, &mine)
 			if f := int(finished.Add(1)); run.Progress != nil {
 				run.Progress(f)
@@ -70,7 +67,7 @@ func (run Run) extend(ctx context.Context, r *Results, guess *estimates, want in
 		}
 	})
 	for _, sum := range sums {
-		r.section.join(sum)
+		r.Section.Join(sum)
 	}
 }
 
@@ -78,28 +75,28 @@ func (run Run) extend(ctx context.Context, r *Results, guess *estimates, want in
 // that knows no deadline, whose ship is returned.
 func (s *ship) sailsTwice(seed uint64, n int) (free *ship) {
 	s.begins(seed, n)
-	s.bound = true
+	s.constrained = true
 	s.sails()
 	switch {
 	case s.rewind && !s.forked:
-		s.needed.begins(seed, n)
-		s.needed.sails()
+		s.unconstrained.begins(seed, n)
+		s.unconstrained.sails()
 	case s.forked:
-		s.needed.sails()
+		s.unconstrained.sails()
 	default:
 		return s
 	}
-	return s.needed
+	return s.unconstrained
 }
 
 // enough is how many replications the precision asked for needs, as far as those done tell.
-func (run Run) enough(r *Results) int {
-	n := len(r.done)
+func (run Run) enough(r *statistics.Results) int {
+	n := len(r.Done)
 	if run.Precision <= 0 || n >= mostReplications {
 		return n
 	}
-	days := r.column(r.needed, colDays)
-	s := summarise(days)
+	days := r.Column(r.Unconstrained, statistics.ColDays)
+	s := statistics.Summarise(days)
 	if half := (s.P90CI[1] - s.P90CI[0]) / 2; s.N > 1 && half <= float64(run.Precision) {
 		return n
 	}

@@ -5,35 +5,36 @@ import (
 
 	"coredays/model/activity"
 	"coredays/model/voyage"
+	"coredays/sim/statistics"
 )
 
 // writeRow fills a row from a ship that is home.
-func writeRow(c columns, r row, s *ship) {
-	r[colDays] = s.clock
-	r[colInPort] = s.inPort
-	r[colInHand] = c.voyage.Deadline - s.clock
-	r[colNever] = flag(s.stuck)
-	r[colBehind], r[colMostCores] = s.deck.behind, float64(s.deck.mostCores)
-	clear(r[colClass:colTool])
+func writeRow(c statistics.Layout, r statistics.Row, s *ship) {
+	r[statistics.ColDays] = s.clock
+	r[statistics.ColInPort] = s.inPort
+	r[statistics.ColInHand] = c.Voyage.Deadline - s.clock
+	r[statistics.ColNever] = flag(s.stuck)
+	r[statistics.ColBehind], r[statistics.ColMostCores] = s.deck.behind, float64(s.deck.mostCores)
+	clear(r[statistics.ColClass:statistics.ColTool])
 	for k, t := range s.spent {
 		traits := activity.Kind(k).Of()
-		r[colClass+int(traits.Class)] += t
-		r[colCause+int(traits.Cause)] += t
+		r[statistics.ColClass+int(traits.Class)] += t
+		r[statistics.ColCause+int(traits.Cause)] += t
 	}
 	for t, log := range s.tools {
-		copy(r[colTool+3*t:], []float64{float64(log.cores), log.cored, log.recovered})
+		copy(r[statistics.ColTool+3*t:], []float64{float64(log.cores), log.cored, log.recovered})
 	}
-	for i, n := range s.used {
-		r[colUsed+i] = float64(n)
+	for i, n := range s.consumed {
+		r[statistics.ColUsed+i] = float64(n)
 	}
-	r[colAll], r[colFirst] = 1, 1
+	r[statistics.ColAll], r[statistics.ColFirst] = 1, 1
 	for i := range s.sites {
 		writeSite(c, r, s, i)
 	}
 }
 
-func writeSite(c columns, r row, s *ship, n int) {
-	log, site := &s.sites[n], &c.voyage.Sites[n]
+func writeSite(c statistics.Layout, r statistics.Row, s *ship, n int) {
+	log, site := &s.sites[n], &c.Voyage.Sites[n]
 	reached := log.state == underWay || log.state == done
 	complete := true
 	for i := range site.Items {
@@ -41,36 +42,36 @@ func writeSite(c columns, r row, s *ship, n int) {
 		undone := writeItem(c, r, s, item)
 		complete = complete && !undone
 		if !site.Alternate && undone {
-			r[colAll] = 0
+			r[statistics.ColAll] = 0
 			if item.Rank <= 1 {
-				r[colFirst] = 0
+				r[statistics.ColFirst] = 0
 			}
 		}
 	}
-	values := [siteColumns]float64{flag(reached), flag(complete), log.arrived, log.left, log.waited,
+	values := [statistics.SiteColumns]float64{flag(reached), flag(complete), log.arrived, log.left, log.waited,
 		log.cored, log.recovered, float64(log.cores), s.covered(n)}
 	if !reached {
-		for i := siteArrived; i < siteColumns; i++ {
+		for i := statistics.SiteArrived; i < statistics.SiteColumns; i++ {
 			values[i] = math.NaN()
 		}
 	}
-	copy(r[c.site(n, 0):], values[:])
+	copy(r[c.Site(n, 0):], values[:])
 }
 
 // writeItem tells whether an item was left undone. What is not called for is not.
-func writeItem(c columns, r row, s *ship, i *voyage.Item) (undone bool) {
+func writeItem(c statistics.Layout, r statistics.Row, s *ship, i *voyage.Item) (undone bool) {
 	log := &s.items[i.Number]
 	complete, notCalled := log.state == done && !log.incomplete, log.state == notCalled
-	values := [itemColumns]float64{flag(complete), flag(notCalled), log.took, log.depth, log.refused, log.covered, log.cored, log.recovered}
+	values := [statistics.ItemColumns]float64{flag(complete), flag(notCalled), log.took, log.depth, log.refused, log.covered, log.cored, log.recovered}
 	if log.began == 0 {
-		for i := itemTook; i < itemColumns; i++ {
+		for i := statistics.ItemTook; i < statistics.ItemColumns; i++ {
 			values[i] = math.NaN()
 		}
 	}
 	if log.refused == 0 {
-		values[itemRefused] = math.NaN()
+		values[statistics.ItemRefused] = math.NaN()
 	}
-	copy(r[c.item(i.Number, 0):], values[:])
+	copy(r[c.Item(i.Number, 0):], values[:])
 	return !complete && !notCalled
 }
 

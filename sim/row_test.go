@@ -1,21 +1,26 @@
 package sim
 
-import "testing"
+import (
+	"testing"
+
+	"coredays/sim/simtest"
+	"coredays/sim/statistics"
+)
 
 // Only what ranks first counts to the chance of the first rank; all counts to the chance of all.
 func TestWhatRanksSecondCountsToTheWholeOnly(t *testing.T) {
-	a, b := pistonHole("A", 33), pistonHole("B", 33)
+	a, b := simtest.PistonHole("A", 33), simtest.PistonHole("B", 33)
 	b.Rank = 2
 	for undone, want := range [][2]float64{{0, 0}, {0, 1}} { // all, first
-		s := sailed(t, oneSite(a, b), false)
-		c := newColumns(s.v)
-		r := make(row, c.width)
-		if writeRow(c, r, s); r[colAll] != 1 || r[colFirst] != 1 {
-			t.Fatalf("all done, yet %g and %g", r[colAll], r[colFirst])
+		s := sailed(t, simtest.OneSite(a, b), false)
+		c := statistics.NewLayout(s.v)
+		r := make(statistics.Row, c.Width)
+		if writeRow(c, r, s); r[statistics.ColAll] != 1 || r[statistics.ColFirst] != 1 {
+			t.Fatalf("all done, yet %g and %g", r[statistics.ColAll], r[statistics.ColFirst])
 		}
 		s.items[undone].incomplete = true
-		if writeRow(c, r, s); r[colAll] != want[0] || r[colFirst] != want[1] {
-			t.Errorf("item %d incomplete: all %g, first rank %g; want %v", undone, r[colAll], r[colFirst], want)
+		if writeRow(c, r, s); r[statistics.ColAll] != want[0] || r[statistics.ColFirst] != want[1] {
+			t.Errorf("item %d incomplete: all %g, first rank %g; want %v", undone, r[statistics.ColAll], r[statistics.ColFirst], want)
 		}
 	}
 }

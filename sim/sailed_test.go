@@ -4,16 +4,17 @@ import (
 	"testing"
 
 	"coredays/model/plan"
+	"coredays/sim/simtest"
 )
 
 // sailed sails one replication of a plan.
 func sailed(t testing.TB, p *plan.Plan, bound bool) *ship {
 	t.Helper()
-	v := compiled(t, p)
+	v := simtest.Compiled(t, p)
 	s := newShip(v)
-	s.guess = reckon(v)
+	s.crew = EstimateByCrew(v)
 	s.begins(1, 0)
-	s.bound = bound
+	s.constrained = bound
 	s.sails()
 	return s
 }

@@ -11,36 +11,38 @@ import (
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/unit"
+	"coredays/sim/simtest"
+	"coredays/sim/statistics"
 )
 
 // replicated sails an expedition many times.
-func replicated(t testing.TB, p *plan.Plan, replications, workers int) *Results {
-	return Replicate(context.Background(), compiled(t, p), Run{Seed: 3, Replications: replications, Workers: workers})
+func replicated(t testing.TB, p *plan.Plan, replications, workers int) *statistics.Results {
+	return Replicate(context.Background(), simtest.Compiled(t, p), Run{Seed: 3, Replications: replications, Workers: workers})
 }
 
 func TestClassesAddUpToTheTotalInEveryReplication(t *testing.T) {
-	r := replicated(t, uncertain(), 300, 2)
-	for _, rows := range [][]float64{r.needed, r.bound} {
-		for n := range r.done {
-			row := rows[n*r.columns.width : (n+1)*r.columns.width]
+	r := replicated(t, simtest.Uncertain(), 300, 2)
+	for _, rows := range [][]float64{r.Unconstrained, r.Constrained} {
+		for n := range r.Done {
+			row := rows[n*r.Layout.Width : (n+1)*r.Layout.Width]
 			var classes, causes float64
-			for _, x := range row[colClass:colCause] {
+			for _, x := range row[statistics.ColClass:statistics.ColCause] {
 				classes += x
 			}
-			for _, x := range row[colCause:colTool] {
+			for _, x := range row[statistics.ColCause:statistics.ColTool] {
 				causes += x
 			}
-			if math.Abs(classes-row[colDays]) > 1e-3 || math.Abs(causes-row[colDays]) > 1e-3 {
-				t.Fatalf("replication %d: classes add up to %f s, causes to %f s, the total is %f s", n, classes, causes, row[colDays])
+			if math.Abs(classes-row[statistics.ColDays]) > 1e-3 || math.Abs(causes-row[statistics.ColDays]) > 1e-3 {
+				t.Fatalf("replication %d: classes add up to %f s, causes to %f s, the total is %f s", n, classes, causes, row[statistics.ColDays])
 			}
 		}
 	}
 }
 
 func TestAnyNumberOfWorkersGivesTheSameSummary(t *testing.T) {
-	one := replicated(t, uncertain(), 200, 1).Summary()
+	one := replicated(t, simtest.Uncertain(), 200, 1).Summary()
 	for _, workers := range []int{2, 7} {
-		if diff := cmp.Diff(one, replicated(t, uncertain(), 200, workers).Summary(), cmpopts.EquateNaNs()); diff != "" {
+		if diff := cmp.Diff(one, replicated(t, simtest.Uncertain(), 200, workers).Summary(), cmpopts.EquateNaNs()); diff != "" {
 			t.Errorf("%d workers (-one +many):\n%s", workers, diff)
 		}
 	}
@@ -49,20 +51,20 @@ func TestAnyNumberOfWorkersGivesTheSameSummary(t *testing.T) {
 // What the crew finds at a site is the same in whatever order they come there; the sea differs, as
 // the dates do, so there is none here.
 func TestASiteMeetsTheSameGroundInAnotherOrder(t *testing.T) {
-	calm := func(order ...int) *Results {
-		p := uncertain(order...)
+	calm := func(order ...int) *statistics.Results {
+		p := simtest.Uncertain(order...)
 		for i := range p.Sites {
-			p.Sites[i].Climate = flat()
+			p.Sites[i].Climate = simtest.Flat()
 		}
-		p.Ship.Rates[rig.BreakdownEvery] = just(0)
+		p.Ship.Rates[rig.BreakdownEvery] = simtest.Just(0)
 		return replicated(t, p, 100, 2)
 	}
 	there, back := calm(0, 1, 2, 3), calm(2, 1, 0, 3)
-	for n := range there.done {
+	for n := range there.Done {
 		for site := range 3 {
-			for _, column := range []int{siteCored, siteRecovered, siteCores, siteCovered} {
-				c := there.columns.site(site, column) + n*there.columns.width
-				if a, b := there.needed[c], back.needed[c]; a != b {
+			for _, column := range []int{statistics.SiteCored, statistics.SiteRecovered, statistics.SiteCores, statistics.SiteCovered} {
+				c := there.Layout.Site(site, column) + n*there.Layout.Width
+				if a, b := there.Unconstrained[c], back.Unconstrained[c]; a != b {
 					t.Fatalf("replication %d, site %d, column %d: %g in one order, %g in the other", n, site, column, a, b)
 				}
 			}
@@ -75,15 +77,15 @@ func TestASiteMeetsTheSameGroundInAnotherOrder(t *testing.T) {
 // aDay at which forecasts come, by which the crew hangs off.
 func TestASiteClosesAndTheRigBreaksDownThereAlikeInAnotherOrder(t *testing.T) {
 	visit := func(order ...int) *ship {
-		p := uncertain(order...)
+		p := simtest.Uncertain(order...)
 		for i := range p.Sites {
-			p.Sites[i].Climate = flat()
+			p.Sites[i].Climate = simtest.Flat()
 			p.Sites[i].Items = p.Sites[i].Items[:2] // daylight for the seismic string hangs on the date
-			p.Sites[i].Unusable = plan.Unusable{Because: "ice", Every: wide(60*hours, 1.5), Lasts: wide(20*hours, 1.5)}
+			p.Sites[i].Unusable = plan.Unusable{Because: "ice", Every: simtest.Wide(60*simtest.Hours, 1.5), Lasts: simtest.Wide(20*simtest.Hours, 1.5)}
 		}
 		breaking(p, 3*24, 8)
-		p.Ship.Rates[rig.RepairTime] = wide(8*hours, 2)
-		s := newShip(compiled(t, p))
+		p.Ship.Rates[rig.RepairTime] = simtest.Wide(8*simtest.Hours, 2)
+		s := newShip(simtest.Compiled(t, p))
 		return s
 	}
 	there, back := visit(0, 1, 2, 3), visit(2, 1, 0, 3)
@@ -94,9 +96,9 @@ func TestASiteClosesAndTheRigBreaksDownThereAlikeInAnotherOrder(t *testing.T) {
 		}
 		for i := range 3 {
 			a, b := &there.sites[i], &back.sites[i]
-			if days, other := a.left-a.arrived, b.left-b.arrived; math.Abs(days-other) > hours || a.closings != b.closings || a.breakdowns != b.breakdowns {
+			if days, other := a.left-a.arrived, b.left-b.arrived; math.Abs(days-other) > simtest.Hours || a.closings != b.closings || a.breakdowns != b.breakdowns {
 				t.Errorf("replication %d, site %d: %.3f d, %d closings, %d breakdowns; in another order %.3f d, %d, %d", n, i,
-					days/aDay, a.closings, a.breakdowns, other/aDay, b.closings, b.breakdowns)
+					days/simtest.Day, a.closings, a.breakdowns, other/simtest.Day, b.closings, b.breakdowns)
 			}
 		}
 	}
@@ -104,18 +106,18 @@ func TestASiteClosesAndTheRigBreaksDownThereAlikeInAnotherOrder(t *testing.T) {
 
 // A fork is an optimisation: the free ship sails as if she had sailed alone from the start.
 func TestAForkedShipSailsAsOneThatWasNeverBound(t *testing.T) {
-	p := uncertain()
+	p := simtest.Uncertain()
 	r := replicated(t, p, 100, 2)
-	v := compiled(t, p)
+	v := simtest.Compiled(t, p)
 	forked := 0
-	for n := range r.done {
+	for n := range r.Done {
 		alone := newShip(v)
 		alone.begins(3, n)
 		alone.sails()
-		if got := r.needed[n*r.columns.width+colDays]; got != alone.clock {
+		if got := r.Unconstrained[n*r.Layout.Width+statistics.ColDays]; got != alone.clock {
 			t.Fatalf("replication %d: %g s forked, %g s alone", n, got, alone.clock)
 		}
-		if r.bound[n*r.columns.width+colDays] != alone.clock {
+		if r.Constrained[n*r.Layout.Width+statistics.ColDays] != alone.clock {
 			forked++
 		}
 	}
@@ -125,13 +127,13 @@ func TestAForkedShipSailsAsOneThatWasNeverBound(t *testing.T) {
 }
 
 func TestExpeditionsWithoutWeatherAndTroubleReachPortInTime(t *testing.T) {
-	p := uncertain()
+	p := simtest.Uncertain()
 	p.SeaDays = 18 * unit.Day
 	for i := range p.Sites {
-		p.Sites[i].Climate = flat()
+		p.Sites[i].Climate = simtest.Flat()
 	}
 	for _, r := range []rig.Rate{rig.BreakdownEvery, rig.PistonTrouble, rig.RotaryTrouble, rig.StuckChance, rig.Bridge} {
-		p.Ship.Rates[r] = just(0)
+		p.Ship.Rates[r] = simtest.Just(0)
 	}
 	s := replicated(t, p, 300, 2).Summary()
 	if s.Allotted.Late > 0 {
@@ -143,11 +145,11 @@ func TestExpeditionsWithoutWeatherAndTroubleReachPortInTime(t *testing.T) {
 }
 
 func BenchmarkReplication(b *testing.B) {
-	worker := newSailor(b.Context(), compiled(b, uncertain()))
+	worker := NewSailor(b.Context(), simtest.Compiled(b, simtest.Uncertain()))
 	n := 0
 	b.ReportAllocs()
 	for b.Loop() {
-		worker.sail(uint64(n), 0)
+		worker.Sail(uint64(n), 0)
 		n++
 	}
 }

@@ -11,6 +11,7 @@ import (
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/sea"
+	"coredays/sim/simtest"
 )
 
 // likeness is that of an invented record of so many years, hourly, with storms every ten days or
@@ -42,8 +43,8 @@ func recorded(t testing.TB, order ...int) *plan.Plan {
 	if !long.Blocks || short.Blocks {
 		t.Fatal("the long record should be used in pieces and the short one not")
 	}
-	p := expedition(site("A", geo.Position{Longitude: 1}, 1500, pistonHole("1", 100)), site("B", geo.Position{Longitude: 2}, 1500, pistonHole("1", 100)),
-		site("C", geo.Position{Longitude: 3}, 1500, pistonHole("1", 100)))
+	p := simtest.Expedition(simtest.Site("A", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("1", 100)), simtest.Site("B", geo.Position{Longitude: 2}, 1500, simtest.PistonHole("1", 100)),
+		simtest.Site("C", geo.Position{Longitude: 3}, 1500, simtest.PistonHole("1", 100)))
 	p.Sites[0].Likeness, p.Sites[1].Likeness, p.Sites[2].Likeness = long, long, short
 	if len(order) > 0 {
 		p.Order = order
@@ -65,8 +66,8 @@ func seasOf(s *ship) (heights [3][1200]float64) {
 func TestASiteMeetsTheSameSeaOnTheSameDateInAnyOrder(t *testing.T) {
 	var seas [2][3][1200]float64
 	for i, order := range [][]int{{0, 1, 2}, {2, 0, 1}} {
-		s := newShip(compiled(t, recorded(t, order...)))
-		s.guess = reckon(s.v)
+		s := newShip(simtest.Compiled(t, recorded(t, order...)))
+		s.crew = EstimateByCrew(s.v)
 		s.begins(4, 7)
 		s.sails()
 		seas[i] = seasOf(s)
@@ -83,7 +84,7 @@ func TestASiteMeetsTheSameSeaOnTheSameDateInAnyOrder(t *testing.T) {
 }
 
 func TestAShipThatIsForkedKeepsHerSea(t *testing.T) {
-	v := compiled(t, recorded(t))
+	v := simtest.Compiled(t, recorded(t))
 	whole, part, copied := newShip(v), newShip(v), newShip(v)
 	for _, s := range []*ship{whole, part} {
 		s.begins(4, 8)
@@ -102,11 +103,11 @@ func TestAShipThatIsForkedKeepsHerSea(t *testing.T) {
 func TestAPerfectForecastTellsTheSeaOfARecord(t *testing.T) {
 	for n := range 3 {
 		p := recorded(t, n)
-		p.Ship.Rates[rig.ForecastSkill] = just(1)
+		p.Ship.Rates[rig.ForecastSkill] = simtest.Just(1)
 		s := sailedTo(t, p)
-		f := s.told()
+		f := s.issuedForecast()
 		for i, told := range f.height {
-			if is := s.sea.now(i * toldEvery / int(seaStep)); math.Abs(told/is-1) > 1e-3 {
+			if is := s.sea.now(i * forecastEvery / int(seaStep)); math.Abs(told/is-1) > 1e-3 {
 				t.Fatalf("site %d: told %g m for %d h ahead, it is %g m", n, told, 3*i, is)
 			}
 		}
@@ -114,9 +115,9 @@ func TestAPerfectForecastTellsTheSeaOfARecord(t *testing.T) {
 }
 
 func TestARecordInPiecesMakesAReplicationNoDearer(t *testing.T) {
-	v := compiled(t, recorded(t))
+	v := simtest.Compiled(t, recorded(t))
 	s := newShip(v)
-	s.guess = reckon(v)
+	s.crew = EstimateByCrew(v)
 	n := 0
 	if allocations := testing.AllocsPerRun(100, func() {
 		s.begins(uint64(n%10), 0)
@@ -130,7 +131,7 @@ func TestARecordInPiecesMakesAReplicationNoDearer(t *testing.T) {
 // BenchmarkSea is what the sea costs in the expedition of BenchmarkReplication, of 28 days, which
 // may be a tenth of that.
 func BenchmarkSea(b *testing.B) {
-	v := compiled(b, uncertain())
+	v := simtest.Compiled(b, simtest.Uncertain())
 	s := newShip(v)
 	n, sum := 0, 0.0
 	for b.Loop() {

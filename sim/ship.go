@@ -4,24 +4,26 @@ import (
 	"coredays/model/activity"
 	"coredays/model/coring"
 	"coredays/model/voyage"
+	"coredays/sim/random"
+	"coredays/sim/statistics"
 )
 
 // ship is the state of one replication: all that decides what is done next, and what has been
 // done. Copying it (see copyFrom) forks the expedition.
 type ship struct {
-	draws
+	random.Draws
 	v *voyage.Voyage
 	// bound makes the rules of the expedition hold: leave in time, caps, ranks, alternates.
-	bound  bool
-	needed *ship // goes on without a deadline from where a rule of the expedition first bites
-	forked bool
-	rewind bool // a rule bit in the midst of a script: the free ship must sail from the start
+	constrained   bool
+	unconstrained *ship // goes on without a deadline from where a rule of the expedition first bites
+	forked        bool
+	rewind        bool // a rule bit in the midst of a script: the free ship must sail from the start
 	// everything makes alternates and conditional items part of the programme.
-	everything bool
-	guess      *estimates
-	reckoned   float64 // estimated s of the items finished so far
-	seen       float64 // s that they took
-	timeUp     bool    // no more is begun: the ship goes home
+	everything  bool
+	crew        *CrewEstimates
+	plannedTime float64 // estimated s of the items finished so far
+	actualTime  float64 // s that they took
+	timeUp      bool    // no more is begun: the ship goes home
 
 	clock    float64 // s after sailing
 	agenda   agenda
@@ -59,14 +61,14 @@ type ship struct {
 	lastItem  int          // number + 1 of the item finished last at this site; 0 for none
 	hole      hole
 	deck      deck
-	sites     []siteLog
-	items     []itemLog
-	tools     [coring.Tools]toolLog
-	used      used
+	sites     []siteRecord
+	items     []itemRecord
+	tools     [coring.Tools]toolRecord
+	consumed  statistics.Consumed
 	bits      []uint64 // recovered half-metres of every site
 	coverage  coverage
 	depths    depths
-	slices    slicing
+	slices    statistics.Slicing
 
 	spent [activity.Kinds]float64 // s by kind of activity
 	cores *coreLog                // nil where nobody asks for the cores one by one
@@ -88,8 +90,8 @@ const (
 	stringLost        // the string was severed: the assembly and the hole are gone
 )
 
-// siteLog is what is known of a site.
-type siteLog struct {
+// siteRecord is what is known of a site.
+type siteRecord struct {
 	state            progress
 	arrived, left    float64 // s after sailing
 	waited           float64 // s waiting on weather while there
@@ -101,8 +103,8 @@ type siteLog struct {
 	toBreakdown      float64 // s on station until the next one; 0 until it is drawn
 }
 
-// itemLog is what is known of a hole or task.
-type itemLog struct {
+// itemRecord is what is known of a hole or task.
+type itemRecord struct {
 	state      progress
 	began      float64 // s after sailing
 	took       float64 // s
@@ -129,18 +131,18 @@ const (
 	notCalled // wanted only as another hole turns out, and it turned out otherwise
 )
 
-// toolLog counts what a coring tool did.
-type toolLog struct {
+// toolRecord counts what a coring tool did.
+type toolRecord struct {
 	cores            int
 	cored, recovered float64 // m
 }
 
 // copyFrom makes the ship a copy of another that goes its own way from here.
 func (s *ship) copyFrom(o *ship) {
-	series, sites, items, bits, draws, depths := s.sea.series, s.sites, s.items, s.bits, s.draws, s.depths
+	series, sites, items, bits, draws, depths := s.sea.series, s.sites, s.items, s.bits, s.Draws, s.depths
 	*s = *o
-	s.draws = draws
-	s.draws.copyFrom(&o.draws)
+	s.Draws = draws
+	s.Draws.CopyFrom(&o.Draws)
 	s.sea.series = series
 	s.sea.copyFrom(&o.sea)
 	s.sites = append(sites[:0], o.sites...)

@@ -8,17 +8,19 @@ import (
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/unit"
+	"coredays/sim/simtest"
+	"coredays/sim/statistics"
 )
 
 // holesOf is a site of so many piston holes to 100 m, each begun 3 m higher than the one before.
 func holesOf(n int) *plan.Plan {
 	var items []plan.Item
 	for i := range n {
-		hole := pistonHole(string(rune('A'+i)), 100)
+		hole := simtest.PistonHole(string(rune('A'+i)), 100)
 		hole.Hole.StartOffset = unit.Length(3 * i)
 		items = append(items, hole)
 	}
-	return expedition(site("S", geo.Position{Longitude: 1}, 1500, items...))
+	return simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, items...))
 }
 
 // By hand, a metre missing at the top of each core but the first: hole A cores to 5 m, then every
@@ -27,8 +29,8 @@ func holesOf(n int) *plan.Plan {
 func TestCoverageOfOneAndTwoHolesIsTheHandCount(t *testing.T) {
 	for holes, want := range map[int]float64{1: 0.90, 2: 1.00, 3: 1.00} {
 		p := holesOf(holes)
-		p.Ship.Rates[rig.CoreGap] = just(1)
-		if got := sailed(t, p, false).covered(0); !near(got, want) {
+		p.Ship.Rates[rig.CoreGap] = simtest.Just(1)
+		if got := sailed(t, p, false).covered(0); !simtest.Near(got, want) {
 			t.Errorf("%d holes cover %.3f of the section, by hand %.2f", holes, got, want)
 		}
 	}
@@ -40,7 +42,7 @@ func TestCoverageOfHalfRecoveryIsTheHandCount(t *testing.T) {
 	for holes, want := range map[int]float64{1: 0.5, 2: 0.5 + 3/9.5} {
 		p := holesOf(holes)
 		for l := range p.Sites[0].Layers[0].Lithology.Recovery {
-			p.Sites[0].Layers[0].Lithology.Recovery[l] = just(0.5)
+			p.Sites[0].Layers[0].Lithology.Recovery[l] = simtest.Just(0.5)
 		}
 		if got := sailed(t, p, false).covered(0); got < want-0.05 || got > want+0.05 {
 			t.Errorf("%d holes cover %.3f of the section, by hand %.3f apart from the ends and half-metre bins", holes, got, want)
@@ -52,12 +54,12 @@ func TestMoreHolesNeverCoverLess(t *testing.T) {
 	var before []float64
 	for holes := 1; holes <= 4; holes++ {
 		p := holesOf(holes)
-		p.Ship.Rates[rig.CoreGap], p.Ship.Rates[rig.DepthMismatch] = wide(0.8, 2), wide(1, 2)
+		p.Ship.Rates[rig.CoreGap], p.Ship.Rates[rig.DepthMismatch] = simtest.Wide(0.8, 2), simtest.Wide(1, 2)
 		for l := range p.Sites[0].Layers[0].Lithology.Recovery {
-			p.Sites[0].Layers[0].Lithology.Recovery[l] = wide(0.8, 1.4)
+			p.Sites[0].Layers[0].Lithology.Recovery[l] = simtest.Wide(0.8, 1.4)
 		}
 		r := replicated(t, p, 50, 2)
-		now := r.column(r.needed, r.columns.site(0, siteCovered))
+		now := r.Column(r.Unconstrained, r.Layout.Site(0, statistics.SiteCovered))
 		for n := range before {
 			if now[n] < before[n] {
 				t.Fatalf("replication %d: %d holes cover %.3f, one fewer %.3f", n, holes, now[n], before[n])

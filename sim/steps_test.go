@@ -4,12 +4,13 @@ import (
 	"testing"
 
 	"coredays/model/plan"
+	"coredays/sim/simtest"
 )
 
 // goOn carries an expedition on by one operation, as sails does, and names the operation.
 func goOn(s *ship) string {
-	s.obey()
-	s.choose()
+	s.enforceLimits()
+	s.nextItem()
 	r := s.next()
 	r.do(s)
 	if s.ended != goingOn {
@@ -38,16 +39,16 @@ func goHome(t testing.TB, s *ship) []string {
 // inPort is a ship in port, about to begin replication 0 of a plan.
 func inPort(t testing.TB, p *plan.Plan) *ship {
 	t.Helper()
-	v := compiled(t, p)
+	v := simtest.Compiled(t, p)
 	s := newShip(v)
-	s.guess = reckon(v)
+	s.crew = EstimateByCrew(v)
 	s.begins(1, 0)
 	return s
 }
 
 // seaAhead gives the sea hour by hour from the hour that begins next, the last for ever.
 func seaAhead(s *ship, heights ...float64) {
-	calm := make([]float64, int(s.clock/hours)+1)
+	calm := make([]float64, int(s.clock/simtest.Hours)+1)
 	for i := range calm {
 		calm[i] = 1
 	}

@@ -6,13 +6,14 @@ import (
 	"coredays/model/activity"
 	"coredays/model/geo"
 	"coredays/model/plan"
+	"coredays/sim/simtest"
 )
 
 // stormy is a ship on a site in 1500 m of water whose sea is given hour by hour: heights[i] from
 // hour i on, the last for ever. She starts on station at time 0.
 func stormy(t *testing.T, heights ...float64) *ship {
 	t.Helper()
-	s := sailedTo(t, expedition(site("S", geo.Position{Longitude: 1}, 1500, pistonHole("A", 100))))
+	s := sailedTo(t, simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 100))))
 	forceSea(s, heights)
 	return s
 }
@@ -20,15 +21,15 @@ func stormy(t *testing.T, heights ...float64) *ship {
 // sailedTo puts a ship on her first site at time 0, her first item in hand, pipe on deck.
 func sailedTo(t *testing.T, p *plan.Plan) *ship {
 	t.Helper()
-	v := compiled(t, p)
+	v := simtest.Compiled(t, p)
 	s := newShip(v)
-	s.guess = reckon(v)
+	s.crew = EstimateByCrew(v)
 	s.begins(1, 0)
-	s.choose()
+	s.nextItem()
 	s.at = s.towards
 	s.reachSite()
 	s.positioned = true
-	s.choose()
+	s.nextItem()
 	return s
 }
 
@@ -59,10 +60,10 @@ func TestStormInMidActivityDoesWhatItsStoppingRuleSays(t *testing.T) {
 	}
 	for _, test := range tests {
 		s := stormy(t, storm...)
-		worked := s.doBy(test.kind, 3*hours, test.unit*hours)
-		if !near(worked, test.worked*hours) || !near(s.clock, test.ends*hours) || !near(s.spent[activity.WaitOnWeather], test.waited*hours) {
+		worked := s.doBy(test.kind, 3*simtest.Hours, test.unit*simtest.Hours)
+		if !simtest.Near(worked, test.worked*simtest.Hours) || !simtest.Near(s.clock, test.ends*simtest.Hours) || !simtest.Near(s.spent[activity.WaitOnWeather], test.waited*simtest.Hours) {
 			t.Errorf("%v (%v): worked %.2f h, ended at %.2f h, waited %.2f h; want %.2f, %.2f, %.2f", test.kind, test.kind.Of().Stop,
-				worked/hours, s.clock/hours, s.spent[activity.WaitOnWeather]/hours, test.worked, test.ends, test.waited)
+				worked/simtest.Hours, s.clock/simtest.Hours, s.spent[activity.WaitOnWeather]/simtest.Hours, test.worked, test.ends, test.waited)
 		}
 		if s.ended != goingOn {
 			t.Errorf("%v: the script ended", test.kind)
@@ -72,9 +73,9 @@ func TestStormInMidActivityDoesWhatItsStoppingRuleSays(t *testing.T) {
 
 func TestWorkDoesNotBeginInASeaAboveItsLimit(t *testing.T) {
 	s := stormy(t, 7, 7, 1)
-	s.do(activity.RunBarrel, 1*hours)
-	if !near(s.clock, 3*hours) || !near(s.spent[activity.WaitOnWeather], 2*hours) {
-		t.Errorf("ended at %.2f h after waiting %.2f h, want 3 and 2", s.clock/hours, s.spent[activity.WaitOnWeather]/hours)
+	s.do(activity.RunBarrel, 1*simtest.Hours)
+	if !simtest.Near(s.clock, 3*simtest.Hours) || !simtest.Near(s.spent[activity.WaitOnWeather], 2*simtest.Hours) {
+		t.Errorf("ended at %.2f h after waiting %.2f h, want 3 and 2", s.clock/simtest.Hours, s.spent[activity.WaitOnWeather]/simtest.Hours)
 	}
 }
 
@@ -82,18 +83,18 @@ func TestAHighSeaEndsTheScriptAndTheRestFallsThrough(t *testing.T) {
 	s := stormy(t, 1, 9, 9, 1)
 	s.hole.open, s.hole.depth, s.bit = true, 50, 1550
 	s.bha = 1
-	s.do(activity.RunString, 3*hours) // stopped at hour 1: 9 m asks for the bit to be clear of the sea floor
+	s.do(activity.RunString, 3*simtest.Hours) // stopped at hour 1: 9 m asks for the bit to be clear of the sea floor
 	if s.ended != stormClear {
 		t.Fatalf("ending %d, want %d", s.ended, stormClear)
 	}
 	clock := s.clock
-	if s.do(activity.RunBarrel, hours) != 0 || s.clock != clock {
+	if s.do(activity.RunBarrel, simtest.Hours) != 0 || s.clock != clock {
 		t.Error("time passed in an abandoned script")
 	}
 	s.makeSafe()
 	// 50 m in the hole at 300 m/h and 30 m above it at 600 m/h.
-	if want := clock + 50.0/300*hours + 30.0/600*hours; !near(s.clock, want) || s.bit != 1470 {
-		t.Errorf("clear of the sea floor at %.3f h with the bit at %g m, want %.3f h and 1470 m", s.clock/hours, s.bit, want/hours)
+	if want := clock + 50.0/300*simtest.Hours + 30.0/600*simtest.Hours; !simtest.Near(s.clock, want) || s.bit != 1470 {
+		t.Errorf("clear of the sea floor at %.3f h with the bit at %g m, want %.3f h and 1470 m", s.clock/simtest.Hours, s.bit, want/simtest.Hours)
 	}
 	if s.next().name != "find the hole again" {
 		t.Errorf("next is to %s", s.next().name)
@@ -138,10 +139,10 @@ func TestPipeIsHungOffOnlyForALongWait(t *testing.T) {
 		s := stormy(t, test.heights...)
 		s.hole.open, s.hole.depth, s.bit, s.bha = true, 500, 2000, 1
 		s.v.Forecast.Skill = 1
-		s.do(activity.ConditionHole, 2*hours)
+		s.do(activity.ConditionHole, 2*simtest.Hours)
 		trips := s.spent[activity.PullPipe] + s.spent[activity.RunInHole]
-		if !near(trips, test.trips*hours) || s.bit != 2000 {
-			t.Errorf("%s: %.3f h of trips, want %.3f; bit at %g", test.name, trips/hours, test.trips, s.bit)
+		if !simtest.Near(trips, test.trips*simtest.Hours) || s.bit != 2000 {
+			t.Errorf("%s: %.3f h of trips, want %.3f; bit at %g", test.name, trips/simtest.Hours, test.trips, s.bit)
 		}
 	}
 }

@@ -16,12 +16,12 @@ import (
 // leaves all these out, so nothing counts twice.
 func (s *ship) meetTrouble(t coring.Tool) activity.Kind {
 	r := troubleOf(t)
-	if s.v.Plan.NoTrouble || !s.happens(r.chance) {
+	if s.v.Plan.NoTrouble || !s.Happens(r.chance) {
 		return activity.Kinds
 	}
-	what, takes := activity.FailedRetrieval, s.rate(r.time)
+	what, takes := activity.FailedRetrieval, s.Rate(r.time)
 	switch {
-	case t.Piston() && s.happens(rig.BlownLiner):
+	case t.Piston() && s.Happens(rig.BlownLiner):
 		what = activity.BlownLiner
 	case takes > s.v.Quantities[r.time].At(spread.Score(0.9)):
 		what = activity.PartedLine
@@ -33,12 +33,12 @@ func (s *ship) meetTrouble(t coring.Tool) activity.Kind {
 // meetStuckPipe is what can happen to the string while it rotates in the hole: it sticks, and where
 // it can't be freed it is severed and the hole is lost.
 func (s *ship) meetStuckPipe() {
-	if s.v.Plan.NoTrouble || !s.happens(rig.StuckChance) {
+	if s.v.Plan.NoTrouble || !s.Happens(rig.StuckChance) {
 		return
 	}
-	s.do(activity.StuckPipe, s.rate(rig.StuckTime))
-	if s.happens(rig.LostBHA) {
-		s.do(activity.SeverPipe, s.rate(rig.Severing))
+	s.do(activity.StuckPipe, s.Rate(rig.StuckTime))
+	if s.Happens(rig.LostBHA) {
+		s.do(activity.SeverPipe, s.Rate(rig.Severing))
 		if s.ended == goingOn {
 			s.ended = stringLost
 		}
@@ -67,12 +67,12 @@ func troubleOf(t coring.Tool) trouble {
 // runRig has the time to the next breakdown run from now on.
 func (s *ship) runRig() {
 	every := s.rateMedian(rig.BreakdownEvery)
-	if every <= 0 || s.median || s.v.Plan.NoTrouble {
+	if every <= 0 || s.Median || s.v.Plan.NoTrouble {
 		return
 	}
 	log := &s.sites[s.siteNumber()]
 	if log.toBreakdown == 0 { // an exponential time, whatever the age of what breaks
-		luck := s.luck.For(s.v.Purposes[voyage.Quantity(rig.BreakdownEvery)]).For(s.here.Key)
+		luck := s.Stream.For(s.v.Purposes[voyage.Quantity(rig.BreakdownEvery)]).For(s.here.Key)
 		log.toBreakdown = -every * math.Log(luck.Uniform(log.breakdowns))
 		log.breakdowns++
 	}
@@ -91,7 +91,7 @@ func (s *ship) restRig() {
 func (s *ship) breakDown() {
 	s.agenda.plan(theRig, math.Inf(1))
 	s.sites[s.siteNumber()].toBreakdown = 0
-	s.pass(activity.Breakdown, s.ofSite(voyage.Quantity(rig.RepairTime)))
+	s.pass(activity.Breakdown, s.OfSite(voyage.Quantity(rig.RepairTime)))
 	if s.clock <= s.longest() { // else the expedition is given up anyway
 		s.runRig()
 	}

@@ -9,14 +9,16 @@ import (
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/spread"
+	"coredays/sim/simtest"
+	"coredays/sim/statistics"
 )
 
 // forced is a site with one hole in which some rates are certain, sailed once with its diary.
 func forced(t *testing.T, hole plan.Hole, rates map[rig.Rate]float64) *ship {
 	t.Helper()
-	p := expedition(site("S", geo.Position{Longitude: 1}, 1500, plan.Item{Name: "A", Rank: 1, Hole: &hole}))
+	p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, plan.Item{Name: "A", Rank: 1, Hole: &hole}))
 	for r, value := range rates {
-		p.Ship.Rates[r] = just(value)
+		p.Ship.Rates[r] = simtest.Just(value)
 	}
 	return sailed(t, p, false)
 }
@@ -35,22 +37,22 @@ func TestEachTroubleCostsWhatAHandWorksOut(t *testing.T) {
 		kind  activity.Kind
 		cost  float64 // s
 	}{
-		{"every piston barrel fetched twice", fourPistonCores, map[rig.Rate]float64{rig.PistonTrouble: 1}, activity.FailedRetrieval, 4 * 2 * hours},
-		{"every liner bursts", fourPistonCores, map[rig.Rate]float64{rig.PistonTrouble: 1, rig.BlownLiner: 1}, activity.BlownLiner, 4 * 2 * hours},
-		{"every extended barrel fetched twice", threeXCBCores, map[rig.Rate]float64{rig.ExtendedTrouble: 1}, activity.FailedRetrieval, 3 * 2 * hours},
-		{"every rotary barrel fetched twice", threeRCBCores, map[rig.Rate]float64{rig.RotaryTrouble: 1}, activity.FailedRetrieval, 3 * 4 * hours},
-		{"pipe sticks at every rotated core", threeXCBCores, map[rig.Rate]float64{rig.StuckChance: 1}, activity.StuckPipe, 3 * 3 * hours},
-		{"water in the first twelve shots", fourPistonCores, map[rig.Rate]float64{rig.WaterCore: 1}, activity.MudlineReset, 12 * 0.5 * hours},
-		{"a mudline missed as often", fourPistonCores, map[rig.Rate]float64{rig.MissedMudline: 1}, activity.MudlineReset, 12 * 0.5 * hours},
+		{"every piston barrel fetched twice", fourPistonCores, map[rig.Rate]float64{rig.PistonTrouble: 1}, activity.FailedRetrieval, 4 * 2 * simtest.Hours},
+		{"every liner bursts", fourPistonCores, map[rig.Rate]float64{rig.PistonTrouble: 1, rig.BlownLiner: 1}, activity.BlownLiner, 4 * 2 * simtest.Hours},
+		{"every extended barrel fetched twice", threeXCBCores, map[rig.Rate]float64{rig.ExtendedTrouble: 1}, activity.FailedRetrieval, 3 * 2 * simtest.Hours},
+		{"every rotary barrel fetched twice", threeRCBCores, map[rig.Rate]float64{rig.RotaryTrouble: 1}, activity.FailedRetrieval, 3 * 4 * simtest.Hours},
+		{"pipe sticks at every rotated core", threeXCBCores, map[rig.Rate]float64{rig.StuckChance: 1}, activity.StuckPipe, 3 * 3 * simtest.Hours},
+		{"water in the first twelve shots", fourPistonCores, map[rig.Rate]float64{rig.WaterCore: 1}, activity.MudlineReset, 12 * 0.5 * simtest.Hours},
+		{"a mudline missed as often", fourPistonCores, map[rig.Rate]float64{rig.MissedMudline: 1}, activity.MudlineReset, 12 * 0.5 * simtest.Hours},
 	}
 	for _, test := range tests {
 		calm, troubled := forced(t, test.hole, nil), forced(t, test.hole, test.rates)
-		if got := troubled.spent[test.kind]; !near(got, test.cost) {
-			t.Errorf("%s: %.3f h of %v, by hand %.3f h", test.name, got/hours, test.kind, test.cost/hours)
+		if got := troubled.spent[test.kind]; !simtest.Near(got, test.cost) {
+			t.Errorf("%s: %.3f h of %v, by hand %.3f h", test.name, got/simtest.Hours, test.kind, test.cost/simtest.Hours)
 		}
 		extra := test.cost + troubled.spent[activity.WaterCore]
-		if got := troubled.clock - calm.clock; !near(got, extra) {
-			t.Errorf("%s: %.3f h longer in all, by hand %.3f h", test.name, got/hours, extra/hours)
+		if got := troubled.clock - calm.clock; !simtest.Near(got, extra) {
+			t.Errorf("%s: %.3f h longer in all, by hand %.3f h", test.name, got/simtest.Hours, extra/simtest.Hours)
 		}
 	}
 }
@@ -63,11 +65,11 @@ func TestABurstLinerLosesItsCore(t *testing.T) {
 }
 
 func TestTheLongestTenthOfBarrelTroubleIsAPartedLine(t *testing.T) {
-	p := expedition(site("S", geo.Position{Longitude: 1}, 1500, pistonHole("A", 300)))
-	p.Ship.Rates[rig.PistonTrouble] = just(1)
-	p.Ship.Rates[rig.PistonTroubleTime] = spread.Quantity{Shape: spread.Table{P: []float64{0.1, 0.5, 0.9, 0.99}, Value: []float64{hours, 2 * hours, 3 * hours, 9 * hours}}, Shares: spread.All(spread.Run)}
+	p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 300)))
+	p.Ship.Rates[rig.PistonTrouble] = simtest.Just(1)
+	p.Ship.Rates[rig.PistonTroubleTime] = spread.Quantity{Shape: spread.Table{P: []float64{0.1, 0.5, 0.9, 0.99}, Value: []float64{simtest.Hours, 2 * simtest.Hours, 3 * simtest.Hours, 9 * simtest.Hours}}, Shares: spread.All(spread.Run)}
 	parted, again := 0, 0
-	v := compiled(t, p)
+	v := simtest.Compiled(t, p)
 	for n := range 40 {
 		for _, e := range Diary(t.Context(), v, 4, n, false).Entries {
 			switch e.Kind {
@@ -88,16 +90,16 @@ func TestTheLongestTenthOfBarrelTroubleIsAPartedLine(t *testing.T) {
 
 // The share of burst liners is one of all troubles, the longest too.
 func TestEveryLinerBurstsWhereAllDo(t *testing.T) {
-	p := expedition(site("S", geo.Position{Longitude: 1}, 1500, pistonHole("A", 300)))
-	p.Ship.Rates[rig.PistonTrouble], p.Ship.Rates[rig.BlownLiner] = just(1), just(1)
-	p.Ship.Rates[rig.PistonTroubleTime] = wide(2*hours, 2)
+	p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 300)))
+	p.Ship.Rates[rig.PistonTrouble], p.Ship.Rates[rig.BlownLiner] = simtest.Just(1), simtest.Just(1)
+	p.Ship.Rates[rig.PistonTroubleTime] = simtest.Wide(2*simtest.Hours, 2)
 	for n := range 5 {
-		s := newShip(compiled(t, p))
+		s := newShip(simtest.Compiled(t, p))
 		s.begins(4, n)
 		s.sails()
 		if s.spent[activity.PartedLine] > 0 || s.spent[activity.FailedRetrieval] > 0 || s.sites[0].recovered > 0 {
 			t.Errorf("replication %d: %.1f h of parted lines, %.1f h of fetching again, %.1f m recovered", n,
-				s.spent[activity.PartedLine]/hours, s.spent[activity.FailedRetrieval]/hours, s.sites[0].recovered)
+				s.spent[activity.PartedLine]/simtest.Hours, s.spent[activity.FailedRetrieval]/simtest.Hours, s.sites[0].recovered)
 		}
 	}
 }
@@ -106,15 +108,15 @@ func TestEveryLinerBurstsWhereAllDo(t *testing.T) {
 // hole drilled down to where the last one ended, except after the third, when nothing is left to do.
 func TestALostStringMeansANewHoleDrilledDown(t *testing.T) {
 	s := forced(t, threeXCBCores, map[rig.Rate]float64{rig.StuckChance: 1, rig.LostBHA: 1})
-	if got, want := s.spent[activity.SeverPipe], 3*6*hours; !near(got, want) {
-		t.Errorf("severed for %.1f h, by hand %.1f h", got/hours, want/hours)
+	if got, want := s.spent[activity.SeverPipe], 3*6*simtest.Hours; !simtest.Near(got, want) {
+		t.Errorf("severed for %.1f h, by hand %.1f h", got/simtest.Hours, want/simtest.Hours)
 	}
 	log := s.items[0]
 	if log.holes != 3 || log.incomplete {
 		t.Errorf("%d holes, incomplete %v", log.holes, log.incomplete)
 	}
-	if s.used[assemblies] != 3 {
-		t.Errorf("%d assemblies lost", s.used[assemblies])
+	if s.consumed[statistics.Assemblies] != 3 {
+		t.Errorf("%d assemblies lost", s.consumed[statistics.Assemblies])
 	}
 }
 
@@ -122,20 +124,20 @@ func TestABridgeShortensTheLoggingRun(t *testing.T) {
 	logged := plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: 280}}, Logging: []int{0}}
 	free, bridged := forced(t, logged, nil), forced(t, logged, map[rig.Rate]float64{rig.Bridge: 1})
 	// Half of the 200 m of open hole: 100 m less at 1 m/s down and at 300 m/h up.
-	want := 100.0 + 100.0/300*hours
-	if got := free.spent[activity.RunString] - bridged.spent[activity.RunString]; !near(got, want) {
-		t.Errorf("the run is %.3f h shorter, by hand %.3f h", got/hours, want/hours)
+	want := 100.0 + 100.0/300*simtest.Hours
+	if got := free.spent[activity.RunString] - bridged.spent[activity.RunString]; !simtest.Near(got, want) {
+		t.Errorf("the run is %.3f h shorter, by hand %.3f h", got/simtest.Hours, want/simtest.Hours)
 	}
 }
 
 func TestWithTroubleOffNothingGoesWrong(t *testing.T) {
-	p := uncertain()
+	p := simtest.Uncertain()
 	p.NoTrouble = true
 	r := replicated(t, p, 50, 2)
 	for _, kind := range []activity.Cause{activity.OfTrouble, activity.OfBreakdowns} {
-		for _, x := range r.column(r.needed, colCause+int(kind)) {
+		for _, x := range r.Column(r.Unconstrained, statistics.ColCause+int(kind)) {
 			if x != 0 {
-				t.Fatalf("%.1f h of %v", x/hours, kind)
+				t.Fatalf("%.1f h of %v", x/simtest.Hours, kind)
 			}
 		}
 	}

@@ -5,54 +5,57 @@ import (
 
 	"coredays/model/geo"
 	"coredays/model/unit"
+	"coredays/sim/simtest"
 )
 
 func TestDaysOfTwoSitesAreTheSumDoneByHand(t *testing.T) {
-	s := sailed(t, twoSites(), false)
+	s := sailed(t, simtest.TwoSites(), false)
 	north, south := geo.Position{Longitude: 1}, geo.Position{Latitude: -1, Longitude: 1}
 	sail := func(a, b geo.Position) float64 { return float64(geo.Distance(a, b)) / 5 }
-	way := func(floor, depth float64) float64 { return (floor + depth) / 250 * minutes }
-	pipe := func(m float64) float64 { return m / 30 / 20 * hours }
-	inHole := func(m float64) float64 { return m / 30 / 10 * hours }
-	const shoot, handle, joint, topDrive = (4 + 3) * minutes, 10 * minutes, 6 * minutes, 30 * minutes
+	way := func(floor, depth float64) float64 { return (floor + depth) / 250 * simtest.Minutes }
+	pipe := func(m float64) float64 { return m / 30 / 20 * simtest.Hours }
+	inHole := func(m float64) float64 { return m / 30 / 10 * simtest.Hours }
+	const shoot, handle, joint, topDrive = (4 + 3) * simtest.Minutes, 10 * simtest.Minutes, 6 * simtest.Minutes, 30 * simtest.Minutes
 	piston := func(depth float64) float64 { return 2*way(1500, depth) + shoot + handle }
-	rotated := func(floor, depth, length float64) float64 { return 3*way(floor, depth) + length/30*hours + handle }
+	rotated := func(floor, depth, length float64) float64 {
+		return 3*way(floor, depth) + length/30*simtest.Hours + handle
+	}
 
-	out := 2*hours + sail(geo.Position{}, north)
-	arrive := 30*minutes + 3*hours + pipe(1470)
-	holeA := topDrive + piston(0) + piston(5) + 2*6*minutes + 10*minutes + // 0-5, 5-14.5 m, oriented twice, one temperature stop
+	out := 2*simtest.Hours + sail(geo.Position{}, north)
+	arrive := 30*simtest.Minutes + 3*simtest.Hours + pipe(1470)
+	holeA := topDrive + piston(0) + piston(5) + 2*6*simtest.Minutes + 10*simtest.Minutes + // 0-5, 5-14.5 m, oriented twice, one temperature stop
 		rotated(1500, 14.5, 9.5) + rotated(1500, 24, 9) + // extended barrel to 24 and 33 m
 		3*joint + // at 10, 20, 30 m
 		inHole(33) + topDrive + pipe(30)
-	holeB := 60*minutes + topDrive + piston(0) + piston(3) + // 2 m higher: 0-3 m, then to 12 m
+	holeB := 60*simtest.Minutes + topDrive + piston(0) + piston(3) + // 2 m higher: 0-3 m, then to 12 m
 		joint + inHole(12) + topDrive + pipe(30)
-	task := 20 * hours
-	leave := pipe(1470) + 1*hours + 30*minutes
+	task := 20 * simtest.Hours
+	leave := pipe(1470) + 1*simtest.Hours + 30*simtest.Minutes
 	between := sail(north, south)
-	arriveDeep := 30*minutes + 3*hours + pipe(2970) + topDrive
-	ahead := 200.0/40*hours + 20*joint + (3000.0+200)/250*minutes + 20*minutes                                     // drilled, joints, centre bit
-	rotary := rotated(3000, 200, 9.5) + rotated(3000, 209.5, 9.5) + rotated(3000, 219, 9.5) + 2*joint + 15*minutes // sweep after the third
-	logging := inHole(148.5) + inHole(148.5) + 2*hours + 30*minutes +                                              // wiper trip from 228.5 to 80 m, conditioning, bit release
-		inHole(148.5) + 2*hours + // up to 80 m, rig up
-		(2*3080+148.5)/1 + 148.5/300*hours + // down the pipe and the hole, up logging, up the pipe
-		1*hours
-	leaveDeep := 1*hours + inHole(80) + topDrive + pipe(30) + pipe(2970) + 1*hours + 30*minutes
-	home := sail(south, geo.Position{}) + 2*hours
+	arriveDeep := 30*simtest.Minutes + 3*simtest.Hours + pipe(2970) + topDrive
+	ahead := 200.0/40*simtest.Hours + 20*joint + (3000.0+200)/250*simtest.Minutes + 20*simtest.Minutes                     // drilled, joints, centre bit
+	rotary := rotated(3000, 200, 9.5) + rotated(3000, 209.5, 9.5) + rotated(3000, 219, 9.5) + 2*joint + 15*simtest.Minutes // sweep after the third
+	logging := inHole(148.5) + inHole(148.5) + 2*simtest.Hours + 30*simtest.Minutes +                                      // wiper trip from 228.5 to 80 m, conditioning, bit release
+		inHole(148.5) + 2*simtest.Hours + // up to 80 m, rig up
+		(2*3080+148.5)/1 + 148.5/300*simtest.Hours + // down the pipe and the hole, up logging, up the pipe
+		1*simtest.Hours
+	leaveDeep := 1*simtest.Hours + inHole(80) + topDrive + pipe(30) + pipe(2970) + 1*simtest.Hours + 30*simtest.Minutes
+	home := sail(south, geo.Position{}) + 2*simtest.Hours
 
 	want := out + arrive + holeA + holeB + task + leave + between + arriveDeep + ahead + rotary + logging + leaveDeep + home
-	if !near(s.clock, want) {
-		t.Errorf("took %.3f h, by hand %.3f h, difference %.2f min", s.clock/hours, want/hours, (s.clock-want)/minutes)
+	if !simtest.Near(s.clock, want) {
+		t.Errorf("took %.3f h, by hand %.3f h, difference %.2f min", s.clock/simtest.Hours, want/simtest.Hours, (s.clock-want)/simtest.Minutes)
 	}
-	if got := s.items[0].took; !near(got, arrive+holeA) {
-		t.Errorf("hole A with the arrival took %.3f h, by hand %.3f h", got/hours, (arrive+holeA)/hours)
+	if got := s.items[0].took; !simtest.Near(got, arrive+holeA) {
+		t.Errorf("hole A with the arrival took %.3f h, by hand %.3f h", got/simtest.Hours, (arrive+holeA)/simtest.Hours)
 	}
-	if got := s.items[3].took; !near(got, arriveDeep+ahead+rotary+logging+leaveDeep) {
-		t.Errorf("the rotary hole with arriving and leaving took %.3f h", got/hours)
+	if got := s.items[3].took; !simtest.Near(got, arriveDeep+ahead+rotary+logging+leaveDeep) {
+		t.Errorf("the rotary hole with arriving and leaving took %.3f h", got/simtest.Hours)
 	}
-	if got, want := s.sites[0].left-s.sites[0].arrived, arrive+holeA+holeB+task+leave; !near(got, want) {
-		t.Errorf("the first site took %.3f h, by hand %.3f h", got/hours, want/hours)
+	if got, want := s.sites[0].left-s.sites[0].arrived, arrive+holeA+holeB+task+leave; !simtest.Near(got, want) {
+		t.Errorf("the first site took %.3f h, by hand %.3f h", got/simtest.Hours, want/simtest.Hours)
 	}
-	if got := s.covered(0); !near(got, 1) {
+	if got := s.covered(0); !simtest.Near(got, 1) {
 		t.Errorf("%.3f of the first section is covered, want all", got)
 	}
 	if got, want := s.covered(1), 28.5/228.5; got < want-0.01 || got > want+0.01 {
@@ -62,15 +65,15 @@ func TestDaysOfTwoSitesAreTheSumDoneByHand(t *testing.T) {
 
 // The same with the ship bound by her rules: she has time, so nothing changes.
 func TestABoundShipWithTimeDoesTheSame(t *testing.T) {
-	free, bound := sailed(t, twoSites(), false), sailed(t, twoSites(), true)
+	free, bound := sailed(t, simtest.TwoSites(), false), sailed(t, simtest.TwoSites(), true)
 	if free.clock != bound.clock || bound.forked {
-		t.Errorf("free %.3f h, bound %.3f h, forked %v", free.clock/hours, bound.clock/hours, bound.forked)
+		t.Errorf("free %.3f h, bound %.3f h, forked %v", free.clock/simtest.Hours, bound.clock/simtest.Hours, bound.forked)
 	}
 }
 
 func TestAPistonCorerIsRefusedWhereTheForcesSay(t *testing.T) {
-	p := expedition(site("S", geo.Position{Longitude: 1}, 1500, pistonHole("A", 300)))
-	p.Sites[0].Layers[0].Lithology.Strength = just(1000) // 1 kPa for each metre
+	p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 300)))
+	p.Sites[0].Layers[0].Lithology.Strength = simtest.Just(1000) // 1 kPa for each metre
 	s := sailed(t, p, false)
 	// By hand: the stroke is whole while 0.5 tau pi d 9.5 + 9 tau pi d2/4 <= 150 kN, d = 0.09525 m, so
 	// up to tau = 150000/(1.4213+0.0641) = 100.98 kPa at the middle of the stroke, 101 m: with
@@ -85,7 +88,7 @@ func TestAPistonCorerIsRefusedWhereTheForcesSay(t *testing.T) {
 }
 
 func TestHeadroomEndsTheExpeditionInTime(t *testing.T) {
-	p := twoSites()
+	p := simtest.TwoSites()
 	p.SeaDays = 3 * unit.Day
 	s := sailed(t, p, true)
 	if s.clock > 3*86400 || !s.home {

@@ -4,24 +4,26 @@ import (
 	"context"
 
 	"coredays/model/workers"
+	"coredays/sim/random"
+	"coredays/sim/statistics"
 )
 
 // sailedAgain is how many replications are sailed again to see where quantities count. Our choice.
 const sailedAgain = 50
 
-// usesIn sails the first replications of the results again, without a deadline, as many as the context leaves time for.
-func usesIn(ctx context.Context, r *Results, numbers []int) [][]usedAt {
-	v := r.columns.voyage
-	u := newUses(v)
+// UsesIn sails the first replications of the results again, without a deadline, as many as the context leaves time for.
+func UsesIn(ctx context.Context, r *statistics.Results, numbers []int) [][]random.UsedAt {
+	v := r.Layout.Voyage
+	u := random.NewUses(v)
 	s := newShip(v).until(ctx)
 	numbers = numbers[:min(len(numbers), sailedAgain)]
 	for _, n := range numbers {
-		u.next()
-		s.begins(r.seed, n)
-		s.uses = u
+		u.Next()
+		s.begins(r.Seed, n)
+		s.Uses = u
 		if !workers.UnlessDropped(s.sails) {
 			break
 		}
 	}
-	return u.worthwhile(len(numbers))
+	return u.Worthwhile(len(numbers))
 }

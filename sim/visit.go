@@ -2,34 +2,36 @@ package sim
 
 import (
 	"context"
+	"coredays/model/activity"
 
 	"coredays/model/rig"
 	"coredays/model/sea"
 	"coredays/model/voyage"
 )
 
-// visitor does single visits to single sites.
-type visitor struct {
+// Visitor does single visits to single sites.
+type Visitor struct {
 	ship        *ship
 	seed        uint64
 	n           int
 	seas, spare []sea.Series
 }
 
-func newVisitor(ctx context.Context, v *voyage.Voyage) *visitor {
-	return &visitor{ship: newShip(v).until(ctx)}
+// NewVisitor readies a ship for visits; one that is under way when the context ends is dropped (see package workers).
+func NewVisitor(ctx context.Context, v *voyage.Voyage) *Visitor {
+	return &Visitor{ship: newShip(v).until(ctx)}
 }
 
-// meets goes over to a replication. All its visits meet the same sea, which is worked out once.
-func (x *visitor) meets(seed uint64, n int) {
+// Meets goes over to a replication. All its visits meet the same sea, which is worked out once.
+func (x *Visitor) Meets(seed uint64, n int) {
 	x.seed, x.n = seed, n
 	x.ship.begins(seed, n)
 	x.seas, x.spare = x.ship.sea.series, make([]sea.Series, len(x.ship.sea.series))
 }
 
-// visit does a whole visit from so many seconds after sailing on: what it takes, s, and what of it is of the
+// Visit does a whole visit from so many seconds after sailing on: what it takes, s, and what of it is of the
 // first rank.
-func (x *visitor) visit(site int, at float64) (whole, first float64) {
+func (x *Visitor) Visit(site int, at float64) (whole, first float64) {
 	s := x.ship
 	s.sea.series = x.spare
 	s.begins(x.seed, x.n)
@@ -48,9 +50,9 @@ func (x *visitor) visit(site int, at float64) (whole, first float64) {
 	return whole, first
 }
 
-// passages are the times between all places at the even speed in the even sea of the date of
+// Passages are the times between all places at the even speed in the even sea of the date of
 // sailing, s; with pipe hanging, less what is saved at both ends.
-func passages(v *voyage.Voyage) [][]float64 {
+func Passages(v *voyage.Voyage) [][]float64 {
 	s := newShip(v)
 	s.begins(0, 0)
 	times := make([][]float64, len(v.Legs))
@@ -68,6 +70,24 @@ func passages(v *voyage.Voyage) [][]float64 {
 	return times
 }
 
+// First does all there is to do at the first site of the programme, from the moment the ship is over it: what it
+// takes, and what of that was lost to weather and breakdowns, s.
+func (x *Visitor) First(seed uint64, n int) (takes, lost float64) {
+	s := x.ship
+	s.begins(seed, n)
+	s.visits()
+	return s.clock, s.spent[activity.WaitOnWeather] + s.spent[activity.Breakdown]
+}
+
+// FirstCores are the cores of a visit to the first site, one by one.
+func (x *Visitor) FirstCores(seed uint64, n int) []Core {
+	s := x.ship
+	s.begins(seed, n)
+	s.cores = &coreLog{}
+	s.visits()
+	return s.cores.cores
+}
+
 // visits does all there is to do at the first site, from the moment the ship is over it until all
 // pipe is on deck.
 func (s *ship) visits() {
@@ -78,7 +98,7 @@ func (s *ship) visits() {
 // worksHere does all there is to do at the site where the ship is, until all pipe is on deck wherever she goes then.
 func (s *ship) worksHere() {
 	for range mostSteps {
-		s.choose()
+		s.nextItem()
 		s.towards = voyage.ToPort
 		if s.item == nil && s.bit == 0 && !s.otherWorkDue() || s.clock > s.longest() {
 			return

@@ -64,5 +64,5 @@ var work = map[string]bool{"take station": true, "do the task": true, "make up t
 
 // tooLate tells whether the crew can't be home in time by its own reckoning even if it leaves at once.
 func (w *watch) tooLate() bool {
-	return w.bound && w.here != nil && w.item != nil && w.clock+w.leaveTime()+w.homeTime(w.at) > w.v.Deadline
+	return w.constrained && w.here != nil && w.item != nil && w.clock+w.leaveTime()+w.homeTime(w.at) > w.v.Deadline
 }

@@ -7,6 +7,7 @@ import (
 	"coredays/model/plan"
 	"coredays/model/unit"
 	"coredays/model/voyage"
+	"coredays/sim/simtest"
 )
 
 // givenDays sails a plan, bound, with shares of the time that the whole of it takes.
@@ -20,10 +21,10 @@ func givenDays(t *testing.T, p *plan.Plan, look func(share float64, s *ship)) {
 }
 
 func TestASiteIsReachedOnlyToBeginSomethingThere(t *testing.T) {
-	second := pistonHole("A", 200)
+	second := simtest.PistonHole("A", 200)
 	second.Rank = 2
-	near, far := site("Near", geo.Position{Longitude: 8}, 3000, second), site("Big", geo.Position{Longitude: -8}, 3000, pistonHole("A", 300), pistonHole("B", 300))
-	for _, p := range []*plan.Plan{expedition(site("S", geo.Position{Longitude: 1}, 3000, pistonHole("A", 300))), expedition(near, far)} {
+	near, far := simtest.Site("Near", geo.Position{Longitude: 8}, 3000, second), simtest.Site("Big", geo.Position{Longitude: -8}, 3000, simtest.PistonHole("A", 300), simtest.PistonHole("B", 300))
+	for _, p := range []*plan.Plan{simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 3000, simtest.PistonHole("A", 300))), simtest.Expedition(near, far)} {
 		begun, passed := 0, 0
 		givenDays(t, p, func(share float64, s *ship) {
 			for n := range s.sites {
@@ -48,9 +49,9 @@ func TestASiteIsReachedOnlyToBeginSomethingThere(t *testing.T) {
 
 // A site far away does not fit; what ranks below its hole is not kept waiting for it.
 func TestNoTimeIsKeptForASiteThatIsDropped(t *testing.T) {
-	second := pistonHole("B", 50)
+	second := simtest.PistonHole("B", 50)
 	second.Rank = 2
-	p := expedition(site("Far", geo.Position{Longitude: 40}, 4000, pistonHole("A", 300)), site("Near", geo.Position{Longitude: 1}, 1500, pistonHole("A", 50), second))
+	p := simtest.Expedition(simtest.Site("Far", geo.Position{Longitude: 40}, 4000, simtest.PistonHole("A", 300)), simtest.Site("Near", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 50), second))
 	p.SeaDays = 14 * unit.Day
 	s := sailed(t, p, true)
 	if s.sites[0].state != dropped || s.items[1].depth != 50 || s.items[2].depth != 50 {
@@ -61,19 +62,19 @@ func TestNoTimeIsKeptForASiteThatIsDropped(t *testing.T) {
 // A site that comes later and can't be worked any more, for its distance, its own work or its last date,
 // takes no time from what ranks below it and is at hand.
 func TestNoTimeIsKeptForALaterSiteThatCannotFit(t *testing.T) {
-	second := pistonHole("B", 50)
+	second := simtest.PistonHole("B", 50)
 	second.Rank = 2
-	near := site("Near", geo.Position{Longitude: 1}, 1500, pistonHole("A", 50), second)
-	far := site("Later", geo.Position{Longitude: 40}, 4000, pistonHole("A", 300))
-	long := site("Later", geo.Position{Longitude: 2}, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: just(30 * aDay)}})
-	fits := site("Later", geo.Position{Longitude: 2}, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: just(11 * aDay)}})
+	near := simtest.Site("Near", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 50), second)
+	far := simtest.Site("Later", geo.Position{Longitude: 40}, 4000, simtest.PistonHole("A", 300))
+	long := simtest.Site("Later", geo.Position{Longitude: 2}, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: simtest.Just(30 * simtest.Day)}})
+	fits := simtest.Site("Later", geo.Position{Longitude: 2}, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: simtest.Just(11 * simtest.Day)}})
 	closed := fits
-	closed.NotAfter = expedition().Sails.AddDate(0, 0, 1)
+	closed.NotAfter = simtest.Expedition().Sails.AddDate(0, 0, 1)
 	for name, c := range map[string]struct {
 		later plan.Site
 		kept  bool
 	}{"far": {far, false}, "long": {long, false}, "closed": {closed, false}, "fits": {fits, true}} {
-		p := expedition(near, c.later)
+		p := simtest.Expedition(near, c.later)
 		p.SeaDays = 14 * unit.Day
 		s := sailed(t, p, true)
 		if got := s.items[1].depth == 0; got != c.kept {
@@ -84,16 +85,16 @@ func TestNoTimeIsKeptForALaterSiteThatCannotFit(t *testing.T) {
 
 // A hole is worth going to for three quarters of its estimate, one that is logged, or a task, for all of it.
 func TestASiteIsPassedOverWhereLessThanItsWorthIsLeft(t *testing.T) {
-	logged := pistonHole("A", 300)
+	logged := simtest.PistonHole("A", 300)
 	logged.Hole.Logging = []int{0}
 	for name, c := range map[string]struct {
 		item  plan.Item
 		worth float64
-	}{"a hole": {pistonHole("A", 300), 0.75}, "a hole to log": {logged, 1}, "a task": {plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: just(3 * aDay)}}, 1}} {
-		s := inPort(t, oneSite(c.item))
-		s.bound = true
+	}{"a hole": {simtest.PistonHole("A", 300), 0.75}, "a hole to log": {logged, 1}, "a task": {plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: simtest.Just(3 * simtest.Day)}}, 1}} {
+		s := inPort(t, simtest.OneSite(c.item))
+		s.constrained = true
 		to := s.v.Sites[0].Items[0]
-		needed := s.passageTime(voyage.SitePlace(0)) + s.homeTime(voyage.SitePlace(0)) + c.worth*s.reckons(&to)
+		needed := s.passageTime(voyage.SitePlace(0)) + s.homeTime(voyage.SitePlace(0)) + c.worth*s.crewEstimate(&to)
 		for _, spare := range []float64{-60, 60} {
 			s.v.Deadline, s.sites[0].state = s.clock+needed+spare, ahead
 			if got := s.nextPlace() == voyage.SitePlace(0); got != (spare > 0) {

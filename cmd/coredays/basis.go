@@ -12,6 +12,7 @@ import (
 	"coredays/output/json"
 	"coredays/output/text"
 	"coredays/sim"
+	"coredays/sim/sensitivity"
 )
 
 // basisCall is a call of basis.
@@ -63,7 +64,7 @@ func (b *basisCall) execute(ctx context.Context, args []string, stdout, stderr i
 	var simulated *logbook.Summary
 	if b.replications > 0 {
 		results := replicate(ctx, v, sim.Run{Seed: b.seed, Replications: b.replications}, stderr)
-		influences := sim.Sensitivity(ctx, results)
+		influences := sensitivity.Sensitivity(ctx, results)
 		if results.Stopped || ctx.Err() != nil {
 			return errInterrupted
 		}

@@ -205,7 +205,7 @@ func TestABrowserShowsTheOrdersOfACompareOfflineWithTheFiguresOfTheJSON(t *testi
 			}
 		}
 	}
-	parts(t, found.Headings, "H1 Skua Bank", "H2 Side by side", "H3 Why not the shortest track", "H3 What was searched", "H2 Cautions", "H2 How to repeat")
+	sections(t, found.Headings, "H1 Skua Bank", "H2 Side by side", "H3 Why not the shortest track", "H3 What was searched", "H2 Cautions", "H2 How to repeat")
 	if found.Charts != 1 || found.Drawn != 1 || len(found.Fetched) > 0 {
 		t.Errorf("%d charts, %d drawn; fetched: %q", found.Charts, found.Drawn, found.Fetched)
 	}
@@ -229,12 +229,12 @@ func halfADigit(text string) float64 {
 // headings are those of a report.
 func headings(t *testing.T, list []string) {
 	t.Helper()
-	parts(t, list, "H1 Skua Bank", "H2 Calendar", "H2 Days needed", "H2 Site by site", "H3 SB-01", "H2 Sea and", "H2 What drives", "H2 Can it be done",
+	sections(t, list, "H1 Skua Bank", "H2 Calendar", "H2 Days needed", "H2 Site by site", "H3 SB-01", "H2 Sea and", "H2 What drives", "H2 Can it be done",
 		"H2 What to have", "H2 Basis", "H2 Cautions", "H2 How to repeat")
 }
 
-// parts checks that headings are there and that no level is passed over.
-func parts(t *testing.T, list []string, want ...string) {
+// sections checks that headings are there and that no level is passed over.
+func sections(t *testing.T, list []string, want ...string) {
 	t.Helper()
 	all := strings.Join(list, "\n")
 	for _, part := range want {

@@ -18,6 +18,7 @@ import (
 	"coredays/output/text"
 	"coredays/output/words"
 	"coredays/sim"
+	"coredays/sim/choice"
 )
 
 // comparison is a call of compare.
@@ -173,20 +174,20 @@ func (c *comparison) sail(ctx context.Context, voyages []*voyage.Voyage, args []
 	switch {
 	case c.orders:
 		defer watched(&run, 0, stderr)()
-		return sim.BestOrder(ctx, v, run), nil
+		return choice.BestOrder(ctx, v, run), nil
 	case c.drop:
-		defer watched(&run, sim.CutAlternatives(v)*run.Replications, stderr)()
-		result, err := sim.Cuts(ctx, v, run)
+		defer watched(&run, choice.CutAlternatives(v)*run.Replications, stderr)()
+		result, err := choice.Cuts(ctx, v, run)
 		return result, asFault(err)
 	case c.departures != "":
 		return c.sailOnEach(ctx, v, run, stderr)
 	}
-	var alternatives []sim.Alternative
+	var alternatives []choice.Alternative
 	for i, name := range named(args) {
-		alternatives = append(alternatives, sim.Alternative{Name: name, Voyage: voyages[i]})
+		alternatives = append(alternatives, choice.Alternative{Name: name, Voyage: voyages[i]})
 	}
 	defer watched(&run, len(alternatives)*run.Replications, stderr)()
-	return sim.Compare(ctx, alternatives, run), nil
+	return choice.Compare(ctx, alternatives, run), nil
 }
 
 // sailOnEach sails the plan on each date.
@@ -195,12 +196,12 @@ func (c *comparison) sailOnEach(ctx context.Context, v *voyage.Voyage, run sim.R
 	if err != nil {
 		return nil, err
 	}
-	var alternatives []sim.Alternative
+	var alternatives []choice.Alternative
 	for _, at := range dates {
-		alternatives = append(alternatives, sim.Alternative{Name: words.Date(at), Voyage: v.Sailing(at)})
+		alternatives = append(alternatives, choice.Alternative{Name: words.Date(at), Voyage: v.Sailing(at)})
 	}
 	defer watched(&run, len(alternatives)*run.Replications, stderr)()
-	result := sim.Compare(ctx, alternatives, run)
+	result := choice.Compare(ctx, alternatives, run)
 	result.Question = logbook.WhichDeparture
 	return result, nil
 }

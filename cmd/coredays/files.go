@@ -20,6 +20,9 @@ import (
 	"coredays/output/page"
 	"coredays/output/sheet"
 	"coredays/sim"
+	"coredays/sim/choice"
+	"coredays/sim/sensitivity"
+	"coredays/sim/statistics"
 )
 
 // files are what a simulation writes beside its answer, for those who want to look at it or to go on
@@ -46,7 +49,7 @@ func (f *files) wanted() bool {
 }
 
 // write writes what was asked for. One that can't be written does not keep the others from being.
-func (f *files) write(ctx context.Context, v *voyage.Voyage, results *sim.Results, s *logbook.Summary, log *logbook.Log, orders *logbook.Comparison) error {
+func (f *files) write(ctx context.Context, v *voyage.Voyage, results *statistics.Results, s *logbook.Summary, log *logbook.Log, orders *logbook.Comparison) error {
 	var r *output.Report
 	if f.wanted() {
 		if r = reportOf(ctx, v, results, s); r == nil {
@@ -60,7 +63,7 @@ func (f *files) write(ctx context.Context, v *voyage.Voyage, results *sim.Result
 	}
 	failed = append(failed, into(ctx, "csv", f.csv, sheet.CSV, r),
 		writeTo(ctx, "xlsx", f.workbook, func(w io.Writer) error { return sheet.Workbook(ctx, w, r) }),
-		writeTo(ctx, "geojson", f.track, func(w io.Writer) error { return json.Tracks(w, sim.Track(v, s)) }))
+		writeTo(ctx, "geojson", f.track, func(w io.Writer) error { return json.Tracks(w, choice.Track(v, s)) }))
 	return asFault(errors.Join(failed...))
 }
 
@@ -79,10 +82,10 @@ func into(ctx context.Context, flag, folder string, write func(context.Context, 
 const yearsOfSea = 100
 
 // reportOf gathers what the files tell; it is nil where the context ends before that.
-func reportOf(ctx context.Context, v *voyage.Voyage, results *sim.Results, s *logbook.Summary) *output.Report {
+func reportOf(ctx context.Context, v *voyage.Voyage, results *statistics.Results, s *logbook.Summary) *output.Report {
 	r := &output.Report{Summary: s, Plan: v.Plan, Passages: passages(v), Found: check.Plan(v, sim.Estimate(v)), Basis: basis.Of(v), Program: program()}
 	if s.Replications > 1 {
-		basis.Weigh(r.Basis, sim.Sensitivity(ctx, results))
+		basis.Weigh(r.Basis, sensitivity.Sensitivity(ctx, results))
 	}
 	for _, n := range v.Plan.Order {
 		q := v.Sea(n)

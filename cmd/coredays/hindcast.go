@@ -17,6 +17,7 @@ import (
 	"coredays/output/text"
 	"coredays/scenario"
 	"coredays/sim"
+	"coredays/sim/hindcast"
 )
 
 // hindcasting is a call of hindcast.
@@ -118,7 +119,7 @@ func (h *hindcasting) score(ctx context.Context, file string, known scenario.Kno
 	if err != nil {
 		return nil, fault{err}
 	}
-	visits := sim.Hindcast(ctx, f.voyages, f.legs, run)
+	visits := hindcast.Sail(ctx, f.voyages, f.legs, run)
 	if visits.Stopped {
 		return nil, errInterrupted
 	}
@@ -170,7 +171,7 @@ func foresee(sites []record.Site, known scenario.Knowledge) (*foreseen, error) {
 }
 
 // judge scores the days of the visits against those on record.
-func judge(f *foreseen, visits *sim.Visits) *score.Hindcast {
+func judge(f *foreseen, visits *hindcast.Visits) *score.Hindcast {
 	cases := make([]score.Case, len(f.sites))
 	for i := range f.sites {
 		days := visits.Days[i]

@@ -15,6 +15,7 @@ import (
 	"coredays/model/unit"
 	"coredays/scenario"
 	"coredays/sim"
+	"coredays/sim/hindcast"
 )
 
 // coreReplications bounds how often sites are sailed for their cores: every core is kept, and the
@@ -41,7 +42,7 @@ func scoreCores(ctx context.Context, file string, result *score.Hindcast, sites 
 		return fault{err}
 	}
 	run.Replications = min(run.Replications, coreReplications)
-	simulated := sim.HindcastCores(ctx, f.voyages, f.legs, run)
+	simulated := hindcast.Cores(ctx, f.voyages, f.legs, run)
 	if simulated == nil && len(f.sites) > 0 {
 		return errInterrupted
 	}

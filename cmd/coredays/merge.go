@@ -11,6 +11,8 @@ import (
 
 	"coredays/model/listing"
 	"coredays/sim"
+	"coredays/sim/parts"
+	"coredays/sim/statistics"
 )
 
 func newMerge() *cobra.Command {
@@ -41,7 +43,7 @@ func (s *simulation) merge(ctx context.Context, paths []string, stdout, stderr i
 		return err
 	}
 	var p *prepared
-	var results *sim.Results
+	var results *statistics.Results
 	var call partCall
 	err := orInterrupted(ctx, func() error {
 		shares, err := readParts(paths)
@@ -75,18 +77,18 @@ func (s *simulation) prepareToMerge(call *partCall) (*prepared, error) {
 }
 
 // joined puts the shares together that are of the plan as it stands here and now.
-func joined(ctx context.Context, p *prepared, shares []*partFile) (*sim.Results, error) {
+func joined(ctx context.Context, p *prepared, shares []*partFile) (*statistics.Results, error) {
 	if sailed := shares[0].Program; sailed != machine() {
 		return nil, fmt.Errorf("the shares were sailed by %s, and this is %s: merge them with the program that sailed them", sailed, machine())
 	}
 	if what := inWhatPlansDiffer(shares[0].Plan, listing.Of(p.v.Plan)); what != "" {
 		return nil, fmt.Errorf("%s is not the plan that was sailed (the one is the shares', the other the file's now): %s", p.v.Plan.File, what)
 	}
-	var parts []sim.Part
+	var list []parts.Part
 	for _, share := range shares {
-		parts = append(parts, share.Part)
+		list = append(list, share.Part)
 	}
-	results, err := sim.Join(ctx, p.v, parts)
+	results, err := parts.Join(ctx, p.v, list)
 	if err == nil && results.Replications() < shares[0].Call.Replications {
 		err = fmt.Errorf("replications %d to %d are in no part", results.Replications(), shares[0].Call.Replications-1)
 	}

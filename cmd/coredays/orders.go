@@ -8,6 +8,7 @@ import (
 	"coredays/model/logbook"
 	"coredays/model/voyage"
 	"coredays/sim"
+	"coredays/sim/choice"
 )
 
 // nowhereToShow tells of a search for an order whose answer nothing would show.
@@ -26,7 +27,7 @@ func (s *simulation) bestOrder(ctx context.Context, v *voyage.Voyage, args []str
 	run.Precision = 0 // of the days needed, in the answer alone
 	c := comparison{chosen: s.chosen, gate: s.gate, orders: true}
 	defer watched(&run, 0, stderr)()
-	result := sim.BestOrder(ctx, v, run)
+	result := choice.BestOrder(ctx, v, run)
 	c.label(result, v.Plan, args)
 	result.Warnings = ofTheFirst(result, known.Warnings)
 	return result

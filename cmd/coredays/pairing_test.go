@@ -6,6 +6,7 @@ import (
 	"coredays/model/voyage"
 	"coredays/scenario"
 	"coredays/sim"
+	"coredays/sim/choice"
 )
 
 // demonstrated compiles the demonstration with settings.
@@ -34,7 +35,7 @@ func TestTheSameLuckCutsTheErrorOfDifferencesThreefold(t *testing.T) {
 		"fewer logging runs":       "sites[SB-01].holes[D].logging=[density-resistivity]",
 		"sailing half a day later": "sails=2027-02-20T20:00Z",
 	} {
-		c := sim.Compare(t.Context(), []sim.Alternative{{Name: "planned", Voyage: planned}, {Name: what, Voyage: demonstrated(t, setting)}}, sim.Run{Seed: 1, Replications: 400})
+		c := choice.Compare(t.Context(), []choice.Alternative{{Name: "planned", Voyage: planned}, {Name: what, Voyage: demonstrated(t, setting)}}, sim.Run{Seed: 1, Replications: 400})
 		t.Logf("%s: %.1f", what, c.Differences[0].Pairing)
 		if gain := c.Differences[0].Pairing; !(gain >= 3) {
 			t.Errorf("%s: the error is only %.2f times smaller", what, gain)

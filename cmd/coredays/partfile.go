@@ -14,7 +14,7 @@ import (
 	"strings"
 
 	"coredays/model/listing"
-	"coredays/sim"
+	"coredays/sim/parts"
 )
 
 // A part file is a share of a simulation on its way to the others: a line that says what it is, the length of
@@ -27,7 +27,7 @@ type partFile struct {
 	Call    partCall
 	Program string         // name, version and machine of what sailed it
 	Plan    []listing.Line // the plan as it was understood, ship, ground and records among it
-	Part    sim.Part
+	Part    parts.Part
 }
 
 // partCall is what the shares of a simulation have in common.

@@ -8,10 +8,11 @@ import (
 	"coredays/model/voyage"
 	"coredays/output/progress"
 	"coredays/sim"
+	"coredays/sim/statistics"
 )
 
 // replicate sails a voyage with its progress on standard error where that is a terminal.
-func replicate(ctx context.Context, v *voyage.Voyage, run sim.Run, stderr io.Writer) *sim.Results {
+func replicate(ctx context.Context, v *voyage.Voyage, run sim.Run, stderr io.Writer) *statistics.Results {
 	defer watched(&run, run.Replications, stderr)()
 	return sim.Replicate(ctx, v, run)
 }

@@ -12,6 +12,7 @@ import (
 
 	"coredays/model/listing"
 	"coredays/sim"
+	"coredays/sim/parts"
 )
 
 // shard is the share of the replications that one of several machines sails.
@@ -57,11 +58,12 @@ func (s *shard) bounds(replications int) (first, end int, err error) {
 
 // sailShare sails the share and writes it.
 func (s *simulation) sailShare(ctx context.Context, p *prepared, run sim.Run, stdout, stderr io.Writer) error {
-	first, end, _ := s.shard.bounds(run.Replications) // looked at with the call
 	all := run.Replications
-	run.Replications = end - first
+	var end int
+	run.First, end, _ = s.shard.bounds(run.Replications) // looked at with the call
+	run.Replications = end - run.First
 	defer watched(&run, run.Replications, stderr)()
-	part, err := sim.SailPart(ctx, p.v, run, first)
+	part, err := parts.Sail(ctx, p.v, run)
 	if err != nil {
 		fmt.Fprintf(stderr, "Stopped: %s was not written.\n", s.shard.part)
 		return errInterrupted
@@ -70,6 +72,6 @@ func (s *simulation) sailShare(ctx context.Context, p *prepared, run sim.Run, st
 	if err := writeTo(context.WithoutCancel(ctx), "part", s.shard.part, file.write); err != nil { // sailed to its end, it is worth keeping
 		return fault{err}
 	}
-	_, err = fmt.Fprintf(stdout, "Replications %d to %d of %d are in %s.\n", first, end-1, all, s.shard.part)
+	_, err = fmt.Fprintf(stdout, "Replications %d to %d of %d are in %s.\n", run.First, end-1, all, s.shard.part)
 	return asFault(err)
 }

@@ -14,6 +14,7 @@ import (
 	"coredays/output/json"
 	"coredays/output/text"
 	"coredays/sim"
+	"coredays/sim/statistics"
 )
 
 // simulation is a call of simulate.
@@ -120,7 +121,7 @@ func (s *simulation) prepare(args []string) (*prepared, error) {
 }
 
 // conclude tells what came out, and writes the files asked for.
-func (s *simulation) conclude(ctx context.Context, p *prepared, results *sim.Results, run sim.Run, stdout, stderr io.Writer) error {
+func (s *simulation) conclude(ctx context.Context, p *prepared, results *statistics.Results, run sim.Run, stdout, stderr io.Writer) error {
 	summary := s.describe(results)
 	summary.Anyway, summary.Warnings = s.anyway, slices.Concat(p.warnings, summary.Warnings, p.notes())
 	summary.Invented, summary.Settings = p.invented, s.settings
@@ -140,7 +141,7 @@ func (s *simulation) conclude(ctx context.Context, p *prepared, results *sim.Res
 }
 
 // describe summarises the results, closely where a file wants that.
-func (s *simulation) describe(results *sim.Results) *logbook.Summary {
+func (s *simulation) describe(results *statistics.Results) *logbook.Summary {
 	if s.files.wanted() {
 		return results.Closely()
 	}

@@ -12,6 +12,7 @@ import (
 	"coredays/model/voyage"
 	"coredays/scenario"
 	"coredays/sim"
+	"coredays/sim/hindcast"
 )
 
 // What a record of holes leaves open is fitted to the days on its sites with the simulator itself:
@@ -71,7 +72,7 @@ func (j judged) cases(u scenario.Unrecorded, known scenario.Knowledge, replicati
 			return nil, fmt.Errorf("%s site %s: %w", j.legs[i], j.sites[i].Name, err)
 		}
 	}
-	visits := sim.Hindcast(context.Background(), voyages, j.legs, sim.Run{Seed: j.seed, Replications: replications})
+	visits := hindcast.Sail(context.Background(), voyages, j.legs, sim.Run{Seed: j.seed, Replications: replications})
 	cases := make([]score.Case, len(j.sites))
 	for i := range cases {
 		for n := range visits.Days[i] {

@@ -10,9 +10,9 @@ import (
 	"coredays/scenario"
 )
 
-// hindcast is the study of what a record of holes leaves open: the figures fitted to all sites, and
+// fitToDays is the study of what a record of holes leaves open: the figures fitted to all sites, and
 // how figures fitted on other legs do.
-func hindcast(holesFile, chartDir string, out, notes io.Writer) error {
+func fitToDays(holesFile, chartDir string, out, notes io.Writer) error {
 	j, err := openSites(holesFile)
 	if err != nil {
 		return err

@@ -15,6 +15,7 @@ import (
 	"coredays/model/voyage"
 	"coredays/scenario"
 	"coredays/sim"
+	"coredays/sim/hindcast"
 )
 
 // What legs lost to weather and repairs, against what the simulator loses at the positions and dates
@@ -79,7 +80,7 @@ func lostTime(holesFile, legsFile string, out, notes io.Writer) error {
 			fmt.Fprintln(notes, err)
 			continue
 		}
-		visit := sim.Hindcast(context.Background(), []*voyage.Voyage{v}, []string{j.legs[i]}, sim.Run{Seed: 1, Replications: lostReplications})
+		visit := hindcast.Sail(context.Background(), []*voyage.Voyage{v}, []string{j.legs[i]}, sim.Run{Seed: 1, Replications: lostReplications})
 		days[s.Leg] = added(days[s.Leg], visit.Days[0])
 		lost[s.Leg] = added(lost[s.Leg], visit.Lost[0])
 	}

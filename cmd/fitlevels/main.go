@@ -53,7 +53,7 @@ func run(args []string, out, notes io.Writer) error {
 		return errors.Join(errCall, err)
 	}
 	if *fitDays {
-		return hindcast(*holesFile, *chartDir, out, notes)
+		return fitToDays(*holesFile, *chartDir, out, notes)
 	}
 	if *legsFile != "" {
 		return lostTime(*holesFile, *legsFile, out, notes)

@@ -11,6 +11,7 @@ import (
 	"coredays/model/voyage"
 	"coredays/scenario"
 	"coredays/sim"
+	"coredays/sim/sensitivity"
 )
 
 const plain = `version: 1
@@ -134,7 +135,7 @@ func TestWhatVariesWithTheExpeditionMattersMost(t *testing.T) {
 	v := plainVoyage(t)
 	entries := basis.Of(v)
 	results := sim.Replicate(context.Background(), v, sim.Run{Seed: 3, Replications: 400})
-	basis.Weigh(entries, sim.Sensitivity(t.Context(), results))
+	basis.Weigh(entries, sensitivity.Sensitivity(t.Context(), results))
 	if first := entries[0]; first.Name != "piston_pace" || !(first.Share > 0.5 && first.Share <= 1) {
 		t.Errorf("%s first with %g", first.Name, first.Share)
 	}
@@ -167,7 +168,7 @@ func TestSharesOfNumbersArePartsOfTheDrivers(t *testing.T) {
 	}
 	entries := basis.Of(v)
 	results := sim.Replicate(context.Background(), v, sim.Run{Seed: 3, Replications: 1000})
-	basis.Weigh(entries, sim.Sensitivity(t.Context(), results))
+	basis.Weigh(entries, sensitivity.Sensitivity(t.Context(), results))
 	left, all := map[string]float64{}, 0.0
 	for _, d := range results.Summary().Drivers {
 		left[d.Name] = d.Share

@@ -1,0 +1,120 @@
+package choice
+
+import (
+	"context"
+	"math"
+
+	"coredays/model/rig"
+	"coredays/model/voyage"
+	"coredays/model/workers"
+	"coredays/sim"
+)
+
+// visitBook says how long each site takes when the ship comes there on each day, in a few
+// replications. What a visit takes hangs on the replication and the date, and hardly on where the
+// ship was before, so adding up entries reckons any order of the sites in next to no time. It
+// leaves out what little is carried from site to site: pipe already measured, the age of the
+// drilling line, what the crew has learned. Orders that look well are sailed.
+type visitBook struct {
+	v            *voyage.Voyage
+	replications int
+	days         int
+	whole, first [][]float32 // s, by site: all there is to do, and what is of the first rank
+	legs         [][]float64 // s, from place to place
+	leastLeg     []float64   // s, by site: the shortest way there
+	leastVisit   []float64   // s, by site: the shortest mean over the days
+	estimate     []float64   // s, by site: the crew's of the first rank
+	home         []float64   // s, by site: the crew's of the way home
+}
+
+const day = 86400.0 // s
+
+// newVisitBook sails the visits.
+func newVisitBook(ctx context.Context, v *voyage.Voyage, seed uint64, replications, processors int) *visitBook {
+	guess := sim.EstimateByCrew(v)
+	b := &visitBook{v: v, replications: replications, days: lastDay(v, guess)}
+	b.whole, b.first = make([][]float32, len(v.Sites)), make([][]float32, len(v.Sites))
+	for n := range v.Sites {
+		b.whole[n], b.first[n] = make([]float32, replications*b.days), make([]float32, replications*b.days)
+		b.estimate = append(b.estimate, firstRank(v, n, guess))
+		b.home = append(b.home, guess.Leg[voyage.SitePlace(n)][voyage.ToPort]*sim.Contingency+v.Quantities[rig.Pilotage].Median)
+	}
+	b.legs = sim.Passages(v)
+	b.fill(ctx, seed, processors)
+	b.bounds()
+	return b
+}
+
+// lastDay is the day after sailing after which nothing is begun any more, even in the worst sea.
+func lastDay(v *voyage.Voyage, guess *sim.CrewEstimates) int {
+	longest := v.Deadline
+	var calm float64
+	for _, t := range guess.Item {
+		calm += t
+	}
+	return 2 + int(max(longest, 1.6*calm)/day)
+}
+
+// firstRank is the crew's estimate of what is of the first rank at a site.
+func firstRank(v *voyage.Voyage, site int, guess *sim.CrewEstimates) (sum float64) {
+	for i := range v.Sites[site].Items {
+		if item := &v.Sites[site].Items[i]; item.Rank <= 1 {
+			sum += guess.Item[item.Number]
+		}
+	}
+	return sum
+}
+
+// fill sails every visit on every day of every replication.
+func (b *visitBook) fill(ctx context.Context, seed uint64, processors int) {
+	workers.Share(ctx, processors, 0, b.replications, func() func(int) {
+		visitor := sim.NewVisitor(ctx, b.v)
+		return func(n int) { b.replicate(visitor, seed, n) }
+	})
+}
+
+// replicate fills the pages of one replication.
+func (b *visitBook) replicate(visitor *sim.Visitor, seed uint64, n int) {
+	visitor.Meets(seed, n)
+	for site := range b.v.Sites {
+		if b.v.Sites[site].Alternate {
+			continue
+		}
+		for d := range b.days {
+			whole, first := visitor.Visit(site, float64(d)*day)
+			b.whole[site][n*b.days+d], b.first[site][n*b.days+d] = float32(whole), float32(first)
+		}
+	}
+}
+
+// bounds works out the least times.
+func (b *visitBook) bounds() {
+	for n := range b.v.Sites {
+		least, visit := math.Inf(1), math.Inf(1)
+		for from := range b.legs {
+			if from != int(voyage.ToPort) && from != int(voyage.SitePlace(n)) {
+				least = min(least, b.legs[from][voyage.SitePlace(n)])
+			}
+		}
+		for d := range b.days {
+			var sum float64
+			for r := range b.replications {
+				sum += float64(b.whole[n][r*b.days+d])
+			}
+			visit = min(visit, sum/float64(b.replications))
+		}
+		b.leastLeg, b.leastVisit = append(b.leastLeg, least), append(b.leastVisit, visit)
+	}
+}
+
+// takes is an entry of a page at a moment, between two days in proportion.
+func (b *visitBook) takes(page [][]float32, site, replication int, at float64) float64 {
+	d := min(at/day, float64(b.days-1))
+	i := min(int(d), b.days-2)
+	row := page[site][replication*b.days:]
+	f := d - float64(i)
+	return (1-f)*float64(row[i]) + f*float64(row[i+1])
+}
+
+// pilotage in and out of a port, s.
+func (b *visitBook) pilotage() float64 { return b.v.Quantities[rig.Pilotage].Median }

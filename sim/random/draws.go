@@ -1,0 +1,198 @@
+package random
+
+import (
+	"math"
+	"slices"
+
+	"coredays/model/chance"
+	"coredays/model/rig"
+	"coredays/model/spread"
+	"coredays/model/voyage"
+)
+
+// Draws gives the values of the quantities of a voyage in one replication, at the place where the ship is.
+type Draws struct {
+	v      *voyage.Voyage
+	Stream chance.Source // of the replication
+	Place  Place
+	Median bool // every draw is the median, and no trouble happens
+	drawn  []drawn
+	tally  tally
+	Uses   *uses // nil where nobody asks what is drawn where
+}
+
+func New(v *voyage.Voyage) Draws {
+	return Draws{v: v, drawn: make([]drawn, len(v.Quantities)), tally: newTally(v)}
+}
+
+// Begins forgets what was drawn and takes up a replication.
+func (s *Draws) Begins(luck chance.Source) {
+	*s = Draws{v: s.v, Stream: luck, drawn: s.drawn, tally: s.tally}
+	clear(s.drawn)
+	s.tally.reset()
+}
+
+// CopyFrom makes the draws those of another ship, which go their own way from here.
+func (s *Draws) CopyFrom(o *Draws) {
+	drawn, tally := s.drawn, s.tally
+	*s = *o
+	s.drawn, s.tally = append(drawn[:0], o.drawn...), tally
+	s.tally.copyFrom(&o.tally)
+}
+
+// Place keys the luck of where the ship works: a site, and a hole of it.
+type Place struct {
+	Site, Hole chance.Key
+}
+
+// drawn is what is known of a quantity at the present place.
+type drawn struct {
+	place   Place
+	known   bool
+	tallied int     // where its runs here are counted
+	score   float64 // of the levels above the run
+	last    float64 // score of the last run
+	source  chance.Source
+}
+
+// Keys of the factors that are not of one quantity at one place.
+var (
+	CommonFactor = chance.KeyOf("common to the expedition")
+	everywhere   = chance.KeyOf("expedition")
+	wholeSite    = chance.KeyOf("site") // apart from the hole, whose key is the site's on arrival
+	happening    = chance.KeyOf("whether it happens")
+)
+
+// Draw is the value of a quantity for the next run at the present place.
+func (s *Draws) Draw(id voyage.Quantity) float64 {
+	q := &s.v.Quantities[id]
+	if q.Fixed || s.Median {
+		return q.Median
+	}
+	d := &s.drawn[id]
+	if !d.known || d.place != s.Place {
+		s.settle(d, q, s.v.Purposes[id])
+		d.tallied = s.tally.row(s.Place) + int(id)
+		s.takeUp(d, q)
+	}
+	score := d.score
+	if w := q.Weight[spread.Run]; w > 0 {
+		score += w * s.run(d, q)
+	}
+	if s.Uses != nil {
+		s.Uses.note(id, d.place, int(s.tally.times[d.tallied]))
+	}
+	return q.At(score)
+}
+
+// settle works out the score of the levels above the run.
+func (s *Draws) settle(d *drawn, q *spread.Drawn, purpose chance.Key) {
+	luck := s.Stream.For(purpose)
+	*d = drawn{place: s.Place, known: true, source: luck.For(s.Place.Hole)}
+	if w := q.Weight[spread.Expedition]; w > 0 {
+		own := luck.For(everywhere).Normal(0)
+		if c := q.Common; c != 0 {
+			own = c*s.Stream.For(CommonFactor).Normal(0) + math.Sqrt(1-c*c)*own
+		}
+		d.score += w * own
+	}
+	if w := q.Weight[spread.Site]; w > 0 {
+		d.score += w * luck.For(s.Place.Site).For(wholeSite).Normal(0)
+	}
+	if w := q.Weight[spread.Hole]; w > 0 {
+		d.score += w * d.source.Normal(0)
+	}
+}
+
+// run is the score of the next run.
+func (s *Draws) run(d *drawn, q *spread.Drawn) float64 {
+	s.tally.times[d.tallied]++
+	return d.next(q, s.tally.times[d.tallied])
+}
+
+// next is the score of the n-th run here, tied to the last one by the quantity's persistence.
+func (d *drawn) next(q *spread.Drawn, n int32) float64 {
+	score := d.source.Normal(int(n))
+	if p := q.Persistence; p != 0 && n > 1 {
+		score = p*d.last + math.Sqrt(1-p*p)*score
+	}
+	d.last = score
+	return score
+}
+
+// takeUp finds the last run again where the ship comes back to a place.
+func (s *Draws) takeUp(d *drawn, q *spread.Drawn) {
+	if q.Persistence == 0 {
+		return
+	}
+	for n := int32(1); n <= s.tally.times[d.tallied]; n++ {
+		d.next(q, n)
+	}
+}
+
+// OfSite draws what happens to the site or to the ship on it, whichever hole is in hand.
+func (s *Draws) OfSite(id voyage.Quantity) float64 {
+	hole := s.Place.Hole
+	s.Place.Hole = s.Place.Site
+	value := s.Draw(id)
+	s.Place.Hole = hole
+	return value
+}
+
+// Rate draws one of the ship's rates.
+func (s *Draws) Rate(r rig.Rate) float64 { return s.Draw(voyage.Quantity(r)) }
+
+// Happens draws whether something happens whose chance is one of the ship's rates.
+func (s *Draws) Happens(r rig.Rate) bool {
+	if s.Median {
+		return false
+	}
+	chance := s.Rate(r)
+	if chance <= 0 {
+		return false
+	}
+	times := &s.tally.times[s.tally.row(s.Place)+len(s.drawn)+int(r)]
+	*times++
+	return s.Stream.For(s.v.Purposes[r]).For(happening).For(s.Place.Hole).Uniform(int(*times)) < chance
+}
+
+// tally counts, for each place where the ship was, how often each quantity was drawn there and how often each
+// chance was taken. A hole goes on with its own luck when the ship comes back to it after another.
+type tally struct {
+	width  int     // counts of a place: of the quantities, then of the chances among the rates
+	places []Place // in the order in which the ship came to them
+	times  []int32 // place after place
+	at     int     // index of the place asked for last
+}
+
+// newTally has room for what most replications come to: the ports, passages, sites, and most holes once more.
+func newTally(v *voyage.Voyage) tally {
+	t := tally{width: len(v.Quantities) + int(rig.Rates)}
+	room := 2 + 2*len(v.Sites) + 2*v.Items
+	t.places, t.times = make([]Place, 0, room), make([]int32, 0, room*t.width)
+	return t
+}
+
+// reset forgets all.
+func (t *tally) reset() { t.places, t.times, t.at = t.places[:0], t.times[:0], 0 }
+
+// copyFrom makes the counts those of another ship.
+func (t *tally) copyFrom(o *tally) {
+	t.width, t.at = o.width, o.at
+	t.places = append(t.places[:0], o.places...)
+	t.times = append(t.times[:0], o.times...)
+}
+
+// row is where the counts of a place begin.
+func (t *tally) row(p Place) int {
+	if t.at < len(t.places) && t.places[t.at] == p {
+		return t.at * t.width
+	}
+	if t.at = slices.Index(t.places, p); t.at < 0 {
+		t.at = len(t.places)
+		t.places = append(t.places, p)
+		t.times = slices.Grow(t.times, t.width)[:len(t.times)+t.width]
+		clear(t.times[t.at*t.width:])
+	}
+	return t.at * t.width
+}

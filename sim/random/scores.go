@@ -1,0 +1,80 @@
+package random
+
+import (
+	"slices"
+
+	"coredays/model/chance"
+	"coredays/model/spread"
+	"coredays/model/voyage"
+)
+
+// Score is one of the normal scores that a quantity is made of, which is known for any replication since
+// draws are keyed.
+type Score struct {
+	Of      spread.Drawn // with the weight of one level alone
+	purpose chance.Key
+	at      UsedAt
+	Powers  int     // of the score that are let count: 1, or 3 where it is one of few
+	Share   float64 // of its effect that is this quantity's: others may draw with the same score
+}
+
+// fewScores is up to how many scores of a level a curve is fitted to each rather than a line, since many
+// small effects add up to nearly a line. Our choice.
+const fewScores = 3
+
+// ScoresOf lists the scores of a quantity above the run, one each for the expedition, the sites and the holes
+// where it is drawn, and its mean score of the runs in each hole.
+func ScoresOf(v *voyage.Voyage, id voyage.Quantity, places []UsedAt, sharing int) (list []Score) {
+	q := &v.Quantities[id]
+	for level := range spread.Levels {
+		if q.Weight[level] == 0 {
+			continue
+		}
+		one := *q
+		one.Weight = spread.Shares{}
+		one.Weight[level] = 1
+		distinct := apart(places, level)
+		powers, share := 1, 1.0
+		if len(distinct) <= fewScores {
+			powers = 3
+		}
+		if level == spread.Expedition {
+			share = 1 / float64(sharing)
+		}
+		for _, at := range distinct {
+			list = append(list, Score{one, v.Purposes[id], at, powers, share})
+		}
+	}
+	return list
+}
+
+// apart are places that have scores of their own at a level.
+func apart(places []UsedAt, level spread.Level) (list []UsedAt) {
+	for _, p := range places {
+		if !slices.ContainsFunc(list, func(o UsedAt) bool {
+			return level == spread.Expedition || level == spread.Site && o.Site == p.Site || o.Hole == p.Hole
+		}) {
+			list = append(list, p)
+		}
+	}
+	return list
+}
+
+// Score is the value of a score in the replication whose luck the ship has; the mean of runs has the deviation
+// that so many leave it.
+func (s *Draws) Score(x *Score) float64 {
+	s.Place = x.at.Place
+	var d drawn
+	s.settle(&d, &x.Of, x.purpose)
+	if x.Of.Weight[spread.Run] == 0 {
+		return d.score
+	}
+	var sum float64
+	for n := range x.at.runs {
+		sum += d.next(&x.Of, int32(n+1))
+	}
+	return sum / float64(max(1, x.at.runs))
+}
+
+// PowersOf are so many powers of a score.
+func PowersOf(z float64, powers int) []float64 { return []float64{z, z * z, z * z * z}[:powers] }

@@ -1,0 +1,27 @@
+package statistics
+
+// Consumable is something that is used up.
+type Consumable int
+
+// The things, in the order in which they are listed.
+const (
+	Liners Consumable = iota
+	Catchers
+	Sections
+	ShearPins
+	RotaryBits
+	Funnels
+	Assemblies
+	MudSweeps
+	MudFillings
+	CementPlugs
+	Consumables
+)
+
+func (t Consumable) String() string {
+	return [Consumables]string{"core liners", "core catchers", "sections of 1.5 m", "shear pins", "rotary bits", "free-fall funnels", "bottom-hole assemblies lost",
+		"mud sweeps, 30 to 40 barrels each", "fillings with heavy mud", "cement plugs"}[t]
+}
+
+// Consumed counts what was used up.
+type Consumed [Consumables]int

@@ -1,0 +1,49 @@
+package statistics
+
+import "coredays/model/voyage"
+
+// Results are the rows of all replications that were done.
+type Results struct {
+	Layout        Layout
+	Seed          uint64
+	Workers       int       // that they were sailed by; 0 for one a processor
+	First         int       // number of the first replication
+	Unconstrained []float64 // row after row: the whole programme, no deadline
+	Constrained   []float64 // the same replications under the rules of the expedition
+	Done          []bool    // by replication
+	Marks         []float32 // s after sailing, by replication, item and mark of its depth; NaN where it was not reached
+	Section       BroughtUp // what was cored, came up and is covered by depth
+	Stopped       bool      // the context ended the run
+}
+
+// NewResults are those of no replication yet.
+func NewResults(v *voyage.Voyage, seed uint64, first int) *Results {
+	return &Results{Layout: NewLayout(v), Seed: seed, First: first, Section: NewBroughtUp(v)}
+}
+
+// Grow makes room for so many replications more.
+func (r *Results) Grow(by int) {
+	r.Unconstrained = append(r.Unconstrained, make([]float64, by*r.Layout.Width)...)
+	r.Constrained = append(r.Constrained, make([]float64, by*r.Layout.Width)...)
+	r.Done = append(r.Done, make([]bool, by)...)
+	r.Marks = append(r.Marks, make([]float32, by*r.Layout.Voyage.Items*DepthMarks)...)
+}
+
+// Row is that of a replication among the needed or the bound.
+func (r *Results) Row(rows []float64, n int) Row {
+	return rows[n*r.Layout.Width : (n+1)*r.Layout.Width]
+}
+
+// Replications is how many there are, done or not.
+func (r *Results) Replications() int { return len(r.Done) }
+
+// Column collects a column over the replications that were done.
+func (r *Results) Column(rows []float64, column int) []float64 {
+	values := make([]float64, 0, len(r.Done))
+	for n, done := range r.Done {
+		if done {
+			values = append(values, rows[n*r.Layout.Width+column])
+		}
+	}
+	return values
+}

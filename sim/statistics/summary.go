@@ -1,0 +1,192 @@
+package statistics
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"coredays/model/coring"
+	"coredays/model/logbook"
+	"coredays/model/unit"
+)
+
+// Summary describes the results.
+func (r *Results) Summary() *logbook.Summary {
+	v := r.Layout.Voyage
+	s := &logbook.Summary{
+		Scenario:     v.Plan.Title,
+		File:         v.Plan.File,
+		Ship:         v.Plan.Ship.Name,
+		Seed:         r.Seed,
+		Replications: len(r.Column(r.Constrained, ColDays)),
+		StoppedEarly: r.Stopped,
+		Sails:        v.Plan.Sails,
+		InPort:       Summarise(r.Column(r.Constrained, ColInPort)),
+		Needed:       r.whole(),
+		Allotted:     r.allotted(),
+		Recovery:     r.recovery(),
+		Deck:         logbook.Deck{MostCores: Summarise(r.Column(r.Unconstrained, ColMostCores)), Behind: Summarise(r.Column(r.Unconstrained, ColBehind))},
+		Drivers:      r.drivers(),
+		Consumables:  r.consumables(),
+	}
+	for _, n := range v.Plan.Order {
+		s.Sites = append(s.Sites, r.site(n))
+	}
+	s.Warnings = append(slices.Clone(v.Plan.Warnings), r.warnings(s)...)
+	return s
+}
+
+// whole summarises the whole programme without a deadline.
+func (r *Results) whole() logbook.Needed {
+	n := logbook.Needed{Total: Summarise(r.Column(r.Unconstrained, ColDays))}
+	for c := range n.ByClass {
+		n.ByClass[c] = Summarise(r.Column(r.Unconstrained, ColClass+c))
+	}
+	return n
+}
+
+// allotted summarises what gets done within the days.
+func (r *Results) allotted() logbook.Allotted {
+	inHand := r.Column(r.Constrained, ColInHand)
+	return logbook.Allotted{
+		SeaDays:       r.Layout.Voyage.Plan.SeaDays,
+		ChanceAll:     mean(r.Column(r.Constrained, ColAll)),
+		ChancePrimary: mean(r.Column(r.Constrained, ColFirst)),
+		InHand:        Summarise(inHand),
+		Recovered:     Summarise(r.total(r.Constrained, SiteRecovered)),
+		Late:          share(inHand, func(left float64) bool { return left < 0 }),
+	}
+}
+
+// total is a column added up over all sites.
+func (r *Results) total(rows []float64, column int) []float64 {
+	sum := make([]float64, len(r.Column(rows, ColDays)))
+	for site := range r.Layout.Voyage.Sites {
+		for i, x := range r.Column(rows, r.Layout.Site(site, column)) {
+			if !math.IsNaN(x) {
+				sum[i] += x
+			}
+		}
+	}
+	return sum
+}
+
+// recovery summarises what the whole programme brings up.
+func (r *Results) recovery() logbook.Recovery {
+	cored, recovered := r.total(r.Unconstrained, SiteCored), r.total(r.Unconstrained, SiteRecovered)
+	rec := logbook.Recovery{
+		Cored:     Summarise(cored),
+		Recovered: Summarise(recovered),
+		Percent:   Summarise(percent(recovered, cored)),
+		Cores:     Summarise(r.total(r.Unconstrained, SiteCores)),
+	}
+	for t := range coring.Tools {
+		c := ColTool + 3*int(t)
+		cores, cored, recovered := r.Column(r.Unconstrained, c), r.Column(r.Unconstrained, c+1), r.Column(r.Unconstrained, c+2)
+		rec.ByTool[t] = logbook.ToolRecovery{Cores: Summarise(cores), Cored: Summarise(cored), Recovered: Summarise(recovered),
+			Percent: Summarise(percent(recovered, cored))}
+	}
+	return rec
+}
+
+// site summarises a site: an alternate over the expeditions that reached it, a primary site over
+// the whole programme.
+func (r *Results) site(n int) logbook.Site {
+	site := &r.Layout.Voyage.Sites[n]
+	rows := r.Unconstrained
+	if site.Alternate {
+		rows = r.Constrained
+	}
+	of := func(column int) []float64 { return r.Column(rows, r.Layout.Site(n, column)) }
+	chance := func(column int) float64 { return mean(r.Column(r.Constrained, r.Layout.Site(n, column))) }
+	arrived, left := of(SiteArrived), of(SiteLeft)
+	return logbook.Site{
+		Name:           site.Name,
+		Alternate:      site.Alternate,
+		WaterDepth:     site.WaterDepth,
+		Target:         unit.Depth(site.Section),
+		Days:           Summarise(each(left, arrived, func(l, a float64) float64 { return l - a })),
+		Waiting:        Summarise(of(SiteWaited)),
+		Arrives:        Summarise(arrived),
+		Leaves:         Summarise(left),
+		ChanceReached:  chance(SiteReached),
+		ChanceComplete: chance(SiteComplete),
+		Cored:          Summarise(of(SiteCored)),
+		Recovered:      Summarise(of(SiteRecovered)),
+		Percent:        Summarise(percent(of(SiteRecovered), of(SiteCored))),
+		Cores:          Summarise(of(SiteCores)),
+		Coverage:       Summarise(of(SiteCovered)),
+		Holes:          r.holes(n, rows),
+	}
+}
+
+// holes summarises the items of a site.
+func (r *Results) holes(n int, rows []float64) []logbook.Hole {
+	var holes []logbook.Hole
+	for _, item := range r.Layout.Voyage.Sites[n].Items {
+		of := func(column int) []float64 { return r.Column(rows, r.Layout.Item(item.Number, column)) }
+		refused := of(ItemRefused)
+		done, notCalled := r.Column(r.Constrained, r.Layout.Item(item.Number, ItemDone)), r.Column(r.Constrained, r.Layout.Item(item.Number, ItemNotCalled))
+		h := logbook.Hole{
+			Name:            item.Name,
+			Task:            item.Task != nil,
+			Rank:            item.Rank,
+			Conditional:     item.When != nil,
+			Days:            Summarise(of(ItemTook)),
+			Refusal:         Summarise(refused),
+			ChanceRefused:   share(refused, func(x float64) bool { return !math.IsNaN(x) }),
+			ChanceDone:      mean(done),
+			ChanceNotCalled: mean(notCalled),
+			ChanceDropped:   mean(each(done, notCalled, func(d, n float64) float64 { return 1 - d - n })),
+		}
+		if !h.Task {
+			h.Depth = Summarise(of(ItemDepth))
+			h.Covered = Summarise(of(ItemCovered))
+			h.Cored, h.Recovered = Summarise(of(ItemCored)), Summarise(of(ItemRecovered))
+			h.Percent = Summarise(percent(of(ItemRecovered), of(ItemCored)))
+		}
+		holes = append(holes, h)
+	}
+	return holes
+}
+
+// consumables is what is used up, at the even value and the 9-in-10 value.
+func (r *Results) consumables() []logbook.Consumable {
+	var list []logbook.Consumable
+	for t := range Consumables {
+		if s := Summarise(r.Column(r.Unconstrained, ColUsed+int(t))); s.P90 > 0 {
+			list = append(list, logbook.Consumable{Item: t.String(), P50: math.Ceil(s.P50), P90: math.Ceil(s.P90)})
+		}
+	}
+	return list
+}
+
+// inPercent is a share in percent, to two figures.
+func inPercent(share float64) string {
+	if share > 0.995 {
+		return "100"
+	}
+	return fmt.Sprintf("%.2g", 100*share)
+}
+
+// warnings tells what is weak in the results.
+func (r *Results) warnings(s *logbook.Summary) []string {
+	var w []string
+	if never := share(r.Column(r.Unconstrained, ColNever), func(x float64) bool { return x > 0 }); never > 0 {
+		w = append(w, fmt.Sprintf("In %s %% of the replications the programme never ended: the sea was above a limit, or a layer too hard, for %g times the sea days. Their days count as they stood then.", inPercent(never), float64(MostTimes)))
+	}
+	if s.Replications < 100 && s.Needed.Total.SD > 0 {
+		w = append(w, fmt.Sprintf("%d replications are too few for P10 and P90: take 1000 or more.", s.Replications))
+	}
+	if s.StoppedEarly {
+		w = append(w, fmt.Sprintf("Stopped early after %d replications.", s.Replications))
+	}
+	if s.Allotted.Late > 0.01 {
+		why := "the way home took longer than the crew had reckoned"
+		if s.Allotted.Late > 0.5 {
+			why = "they are too few for the passages"
+		}
+		w = append(w, fmt.Sprintf("In %s %% of the expeditions port is reached after the sea days: %s.", inPercent(s.Allotted.Late), why))
+	}
+	return w
+}

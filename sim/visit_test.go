@@ -1,0 +1,71 @@
+package sim
+
+import (
+	"math"
+	"testing"
+
+	"coredays/model/coring"
+	"coredays/model/geo"
+	"coredays/model/plan"
+	"coredays/model/rig"
+	"coredays/model/spread"
+	"coredays/sim/simtest"
+)
+
+// visited sails one visit of a plan's first site and gives the ship.
+func visited(t *testing.T, p *plan.Plan) *ship {
+	t.Helper()
+	s := newShip(simtest.Compiled(t, p))
+	s.begins(1, 0)
+	s.visits()
+	return s
+}
+
+// oneVisit is a plan of one piston hole of 33 m in 1500 m of water.
+func oneVisit() *plan.Plan {
+	return simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 33)))
+}
+
+func TestAVisitBeginsOverTheHoleAndEndsWithThePipeOnDeck(t *testing.T) {
+	p := oneVisit()
+	whole, visit := sailed(t, p, false), visited(t, p)
+	leg := float64(geo.Distance(geo.Position{}, geo.Position{Longitude: 1})) / 5
+	outside := 2*(2*simtest.Hours+leg) + 30*simtest.Minutes // pilotage and passage there and back, securing for sea
+	if !simtest.Near(visit.clock, whole.clock-outside) {
+		t.Errorf("the visit took %.3f h, the expedition %.3f h, of which %.3f h are not at the site", visit.clock/simtest.Hours, whole.clock/simtest.Hours, outside/simtest.Hours)
+	}
+}
+
+func TestAStartGivenUpCostsItsTime(t *testing.T) {
+	p := oneVisit()
+	even := visited(t, p).clock
+	p.Ship.Rates[rig.FailedStart], p.Ship.Rates[rig.FailedStartTime] = spread.Just(1), spread.Just(3*simtest.Hours)
+	if got := visited(t, p).clock - even; !simtest.Near(got, mostFailedStarts*3*simtest.Hours) {
+		t.Errorf("starts that always fail cost %.3f h, want %d times 3 h", got/simtest.Hours, mostFailedStarts)
+	}
+}
+
+// A start fails so often as it is said: of 4000 holes, within three standard errors.
+func TestStartsFailAsOftenAsIsSaid(t *testing.T) {
+	p := oneVisit()
+	p.Ship.Rates[rig.FailedStart], p.Ship.Rates[rig.FailedStartTime] = spread.Just(0.13), spread.Just(3*simtest.Hours)
+	visitor := NewVisitor(t.Context(), simtest.Compiled(t, p))
+	even := visited(t, oneVisit()).clock
+	var failed float64
+	for n := range 4000 {
+		d, _ := visitor.First(1, n)
+		failed += (d - even) / (3 * simtest.Hours)
+	}
+	want, spread := 0.13/0.87, math.Sqrt(0.13)/0.87 // mean and deviation of a geometric count
+	if got := failed / 4000; math.Abs(got-want) > 3*spread/math.Sqrt(4000) {
+		t.Errorf("%.4f starts fail for each hole, want %.4f", got, want)
+	}
+}
+
+func TestAKnownLengthOfCoresMakesTheirNumber(t *testing.T) {
+	p := oneVisit()
+	p.Sites[0].Items[0].Hole.Stages[0].Advance = 3.3
+	if got := visited(t, p).tools[coring.APC].cores; got != 10 {
+		t.Errorf("%d cores of 3.3 m in 33 m, want 10", got)
+	}
+}
