@@ -1,9 +1,3 @@
-// Package sim sails a voyage thousands of times and says when everything happens.
-//
-// A replication is a state and a table of rules. The rules, in the order of an operations plan,
-// pick the next operation from the state; the operation is a short script of activities; doing an
-// activity moves the clock, and what is due on the way happens. Nothing but the state tells what
-// comes next, so a replication can begin anywhere.
 package sim
 
 import "math"

@@ -71,7 +71,7 @@ func TestEachRungOfTheLadderIsTakenAtItsCost(t *testing.T) {
 	}
 	var names []string
 	for range 8 {
-		r := s.next()
+		r := s.nextStep()
 		names = append(names, r.name)
 		r.do(s)
 	}

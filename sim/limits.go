@@ -50,7 +50,7 @@ func (s *ship) workLeft() bool {
 // assembly on the rig floor.
 func (s *ship) mustLeave(work float64) bool {
 	spare := s.v.Deadline - (s.clock + work + s.leaveTime() + s.homeTime(s.at))
-	return spare < 0 || spare < lookAhead && spare < s.forecastAbove(s.most(activity.PipeHandling))
+	return spare < 0 || spare < lookAhead && spare < s.forecastAbove(s.waveLimitOf(activity.PipeHandling))
 }
 
 // leaveOut tells whether an item of this site is dropped: because it doesn't fit any more, or

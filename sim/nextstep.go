@@ -5,15 +5,15 @@ import (
 	"coredays/model/rig"
 )
 
-// rule is a line of the operations plan: when the state is so, this is what is done.
-type rule struct {
+// step is a line of the operations plan: when the state is so, this is what is done.
+type step struct {
 	name string
 	when func(*ship) bool
 	do   func(*ship)
 }
 
-// rules in the order of an operations plan. The first whose condition holds is carried out.
-var rules = []rule{
+// steps in the order of an operations plan. The first whose condition holds is carried out.
+var steps = []step{
 	{"recover the pipe", (*ship).pipeNotWanted, (*ship).recoverPipe},
 	{"do other work", (*ship).otherWorkDue, (*ship).doOtherWork},
 	{"secure for sea", (*ship).leavingStation, (*ship).secure},
@@ -39,11 +39,11 @@ var rules = []rule{
 	{"the hole is complete", always, (*ship).completeHole},
 }
 
-// next is the rule that applies.
-func (s *ship) next() *rule {
-	for i := range rules {
-		if rules[i].when(s) {
-			return &rules[i]
+// nextStep is the rule that applies.
+func (s *ship) nextStep() *step {
+	for i := range steps {
+		if steps[i].when(s) {
+			return &steps[i]
 		}
 	}
 	return nil

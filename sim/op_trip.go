@@ -71,7 +71,7 @@ func (s *ship) drillTo(to, rate float64) {
 	for s.hole.depth < to && s.ended == goingOn && !s.bitWorn() && !s.outOfTime() {
 		from, length := s.hole.depth, min(s.rateMedian(rig.JointLength), to-s.hole.depth)
 		takes := length / rate
-		drilled := s.doBy(activity.DrillAhead, takes, takes)
+		drilled := s.doInUnits(activity.DrillAhead, takes, takes)
 		s.rotating += drilled
 		s.deepen(length * drilled / takes)
 		s.connect(from, s.hole.depth)

@@ -76,13 +76,13 @@ func (s *ship) runString(which int) {
 	}
 	takes := (2*s.loggingDepth()+open)/s.Rate(rig.LoggingWire) + tools.Passes*open/s.Rate(rig.LoggingSpeed)
 	if !tools.Seismic {
-		s.awaitForecast(s.most(activity.Logging), takes)
+		s.awaitForecast(s.waveLimitOf(activity.Logging), takes)
 		s.do(activity.RunString, takes)
 		return
 	}
 	takes += s.Rate(rig.SeismicStations)
 	watch := s.Rate(rig.MammalWatch)
-	s.awaitForecast(s.most(activity.Logging), watch+takes)
+	s.awaitForecast(s.waveLimitOf(activity.Logging), watch+takes)
 	s.awaitDaylight(watch + takes)
 	s.do(activity.MammalWatch, watch)
 	s.do(activity.RunString, takes)

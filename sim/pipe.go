@@ -31,7 +31,7 @@ func (s *ship) move(k activity.Kind, to float64) {
 	stands := length / s.rateMedian(rig.StandLength)
 	takes, unit := s.tripTime(k, stands, to)
 	s.bit = max(from, to) // while it is on its way the storm ladder takes it to be as deep as it will be or was
-	share := s.doBy(k, takes, unit) / takes
+	share := s.doInUnits(k, takes, unit) / takes
 	s.bit = from + (to-from)*share
 	s.drifted = max(s.drifted, s.bit)
 	s.lineWork += s.lineWorkOf(from, s.bit)
@@ -65,23 +65,23 @@ func (s *ship) pullAnyhow(to float64) {
 	stand := s.rateMedian(rig.StandLength)
 	seconds := max(0, s.bit-max(to, floor))/stand/s.Rate(rig.TrippingInHole) + max(0, min(s.bit, floor)-to)/stand/s.Rate(rig.Tripping)
 	s.lineWork += s.lineWorkOf(s.bit, to)
-	s.pass(activity.PullPipe, seconds)
+	s.doUnstopped(activity.PullPipe, seconds)
 	s.bit = to
 	if to == 0 {
-		s.pass(activity.LayDownBHA, s.Rate(rig.LayDown))
+		s.doUnstopped(activity.LayDownBHA, s.Rate(rig.LayDown))
 		s.bha = coring.NoBHA
 	}
 }
 
-// pass books an activity whatever the sea, with what happens on the way.
-func (s *ship) pass(k activity.Kind, takes float64) {
+// doUnstopped books an activity whatever the sea, with what happens on the way.
+func (s *ship) doUnstopped(k activity.Kind, takes float64) {
 	for s.agenda.next <= s.clock+takes {
 		step := s.agenda.next - s.clock
-		s.book(k, step)
+		s.spend(k, step)
 		takes -= step
 		s.happen()
 	}
-	s.book(k, takes)
+	s.spend(k, takes)
 }
 
 // moveTime is the even time of a trip in the hole, s.

@@ -34,8 +34,8 @@ func Diary(ctx context.Context, v *voyage.Voyage, seed uint64, replication int, 
 	return &logbook.Diary{Title: v.Plan.Title, Seed: seed, Replication: replication, Bound: bound, Days: unit.Duration(s.clock), Entries: s.diary.entries}
 }
 
-// book adds time to the diary. An activity that goes on after an event stays one line.
-func (r *recorder) book(s *ship, k activity.Kind, seconds float64) {
+// activity adds time to the diary. An activity that goes on after an event stays one line.
+func (r *recorder) activity(s *ship, k activity.Kind, seconds float64) {
 	if seconds <= 0 {
 		return
 	}

@@ -68,7 +68,7 @@ func (s *ship) sails() {
 		}
 		s.enforceLimits()
 		s.nextItem()
-		s.next().do(s)
+		s.nextStep().do(s)
 		if s.ended != goingOn {
 			s.makeSafe()
 		}

@@ -11,7 +11,7 @@ import (
 func goOn(s *ship) string {
 	s.enforceLimits()
 	s.nextItem()
-	r := s.next()
+	r := s.nextStep()
 	r.do(s)
 	if s.ended != goingOn {
 		s.makeSafe()

@@ -60,7 +60,7 @@ func TestStormInMidActivityDoesWhatItsStoppingRuleSays(t *testing.T) {
 	}
 	for _, test := range tests {
 		s := stormy(t, storm...)
-		worked := s.doBy(test.kind, 3*simtest.Hours, test.unit*simtest.Hours)
+		worked := s.doInUnits(test.kind, 3*simtest.Hours, test.unit*simtest.Hours)
 		if !simtest.Near(worked, test.worked*simtest.Hours) || !simtest.Near(s.clock, test.ends*simtest.Hours) || !simtest.Near(s.spent[activity.WaitOnWeather], test.waited*simtest.Hours) {
 			t.Errorf("%v (%v): worked %.2f h, ended at %.2f h, waited %.2f h; want %.2f, %.2f, %.2f", test.kind, test.kind.Of().Stop,
 				worked/simtest.Hours, s.clock/simtest.Hours, s.spent[activity.WaitOnWeather]/simtest.Hours, test.worked, test.ends, test.waited)
@@ -96,8 +96,8 @@ func TestAHighSeaEndsTheScriptAndTheRestFallsThrough(t *testing.T) {
 	if want := clock + 50.0/300*simtest.Hours + 30.0/600*simtest.Hours; !simtest.Near(s.clock, want) || s.bit != 1470 {
 		t.Errorf("clear of the sea floor at %.3f h with the bit at %g m, want %.3f h and 1470 m", s.clock/simtest.Hours, s.bit, want/simtest.Hours)
 	}
-	if s.next().name != "find the hole again" {
-		t.Errorf("next is to %s", s.next().name)
+	if s.nextStep().name != "find the hole again" {
+		t.Errorf("next is to %s", s.nextStep().name)
 	}
 }
 
@@ -106,7 +106,7 @@ func TestALostHoleIsDrilledDownAgainToWhereItWas(t *testing.T) {
 	s.hole.open, s.hole.depth, s.bit, s.bha = true, 50, 1470, 1
 	var done []string
 	for range 4 {
-		r := s.next()
+		r := s.nextStep()
 		done = append(done, r.name)
 		r.do(s)
 	}

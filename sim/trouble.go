@@ -91,7 +91,7 @@ func (s *ship) restRig() {
 func (s *ship) breakDown() {
 	s.agenda.plan(theRig, math.Inf(1))
 	s.sites[s.siteNumber()].toBreakdown = 0
-	s.pass(activity.Breakdown, s.OfSite(voyage.Quantity(rig.RepairTime)))
+	s.doUnstopped(activity.Breakdown, s.OfSite(voyage.Quantity(rig.RepairTime)))
 	if s.clock <= s.longest() { // else the expedition is given up anyway
 		s.runRig()
 	}

@@ -103,7 +103,7 @@ func (s *ship) worksHere() {
 		if s.item == nil && s.bit == 0 && !s.otherWorkDue() || s.clock > s.longest() {
 			return
 		}
-		s.next().do(s)
+		s.nextStep().do(s)
 		if s.ended != goingOn {
 			s.makeSafe()
 		}

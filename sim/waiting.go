@@ -90,7 +90,7 @@ func (s *ship) saveHole() {
 	again := s.hole.depth / s.v.Quantities[s.here.Layers[s.layer(s.hole.depth)].Ahead].Median
 	back := s.rateMedian(rig.FunnelDrop) + 2*s.here.Floor/s.rateMedian(rig.CameraSpeed) + s.rateMedian(rig.FirstStab)
 	if again > back {
-		s.pass(activity.DropFunnel, s.Rate(rig.FunnelDrop))
+		s.doUnstopped(activity.DropFunnel, s.Rate(rig.FunnelDrop))
 		s.hole.funnel = true
 		s.consumed[statistics.Funnels]++
 	}
@@ -111,7 +111,7 @@ func (s *ship) useTheWait(since float64) {
 
 // waitUntil waits on weather.
 func (s *ship) waitUntil(at float64) {
-	s.book(activity.WaitOnWeather, at-s.clock)
+	s.spend(activity.WaitOnWeather, at-s.clock)
 	for s.agenda.next <= s.clock {
 		s.happen()
 	}
@@ -141,7 +141,7 @@ func (s *ship) makeSafe() {
 		s.clearFloor()
 		if why == stormPipe {
 			s.pullAnyhow(0)
-			s.pass(activity.Secure, s.Rate(rig.Securing)) // she heaves to or runs, and takes station again after it
+			s.doUnstopped(activity.Secure, s.Rate(rig.Securing)) // she heaves to or runs, and takes station again after it
 			s.leaveStation()
 		}
 	case stringLost:

@@ -8,27 +8,27 @@ import (
 
 // do performs an activity that takes so many seconds and returns the seconds of work put in:
 // all of them unless the script has ended or the activity was given up.
-func (s *ship) do(k activity.Kind, takes float64) float64 { return s.doBy(k, takes, 0) }
+func (s *ship) do(k activity.Kind, takes float64) float64 { return s.doInUnits(k, takes, 0) }
 
-// doBy performs an activity made of units, such as stands of pipe, that take so many seconds each.
-func (s *ship) doBy(k activity.Kind, takes, unit float64) float64 {
+// doInUnits performs an activity made of units, such as stands of pipe, that take so many seconds each.
+func (s *ship) doInUnits(k activity.Kind, takes, unit float64) float64 {
 	if takes <= 0 {
 		return 0
 	}
-	worked := s.perform(k, takes, unit)
+	worked := s.doAsTheSeaAllows(k, takes, unit)
 	if bringsOther(k) {
 		s.handled += worked
 	}
 	return worked
 }
 
-// perform does an activity in the sea as it comes, with what happens on the way.
-func (s *ship) perform(k activity.Kind, takes, unit float64) float64 {
+// doAsTheSeaAllows does an activity in the sea as it comes, with what happens on the way.
+func (s *ship) doAsTheSeaAllows(k activity.Kind, takes, unit float64) float64 {
 	if s.ended != goingOn {
 		return 0
 	}
 	traits := k.Of()
-	most := s.most(traits.Limit)
+	most := s.waveLimitOf(traits.Limit)
 	for s.rough(most) {
 		if traits.Stop == activity.Forfeit || !s.standBy(k, most) {
 			return 0
@@ -37,7 +37,7 @@ func (s *ship) perform(k activity.Kind, takes, unit float64) float64 {
 	left := takes
 	for s.agenda.next <= s.clock+left {
 		step := s.agenda.next - s.clock
-		s.book(k, step)
+		s.spend(k, step)
 		left -= step
 		if s.happen() {
 			if s.heldUp(traits.Stop) {
@@ -64,7 +64,7 @@ func (s *ship) perform(k activity.Kind, takes, unit float64) float64 {
 			}
 		}
 	}
-	s.book(k, left)
+	s.spend(k, left)
 	return takes
 }
 
@@ -77,14 +77,14 @@ func (s *ship) finishUnit(k activity.Kind, worked, left, unit float64) float64 {
 	if rest <= 0 {
 		return 0
 	}
-	s.pass(k, rest)
+	s.doUnstopped(k, rest)
 	return rest
 }
 
-// book lets time pass on a kind of activity.
-func (s *ship) book(k activity.Kind, seconds float64) {
+// spend lets time pass on a kind of activity.
+func (s *ship) spend(k activity.Kind, seconds float64) {
 	if s.diary != nil {
-		s.diary.book(s, k, seconds)
+		s.diary.activity(s, k, seconds)
 	}
 	s.clock += seconds
 	s.spent[k] += seconds
@@ -105,23 +105,23 @@ func (s *ship) happen() (broke bool) {
 	return false
 }
 
-// most is the significant wave height above which a class of work stops here.
-func (s *ship) most(l activity.Limit) float64 {
+// waveLimitOf is the significant wave height above which a class of work stops here.
+func (s *ship) waveLimitOf(l activity.Limit) float64 {
 	if l == activity.AnySea || s.here == nil {
 		return math.Inf(1)
 	}
 	if l == activity.FreeTask {
 		if limit := float64(s.item.Task.SeaLimit); limit > 0 {
-			return s.bearable(limit)
+			return s.waveLimit(limit)
 		}
-		return s.bearable(math.Inf(1))
+		return s.waveLimit(math.Inf(1))
 	}
-	return s.bearable(s.here.Most[l])
+	return s.waveLimit(s.here.Most[l])
 }
 
-// bearable is a limit with what the pipe in the water bears: above that the storm ladder begins,
+// waveLimit is a limit with what the pipe in the water bears: above that the storm ladder begins,
 // whatever the work.
-func (s *ship) bearable(limit float64) float64 {
+func (s *ship) waveLimit(limit float64) float64 {
 	if s.inHole() {
 		limit = min(limit, s.v.ClearFloor)
 	}

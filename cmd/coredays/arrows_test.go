@@ -41,7 +41,7 @@ var onlyIn = map[string][]string{
 	"html/template":                       {"output/page", "output/chart"},
 }
 
-// rooms are the packages of output, and those that each may import beside model.
+// rooms are the packages of output and of sim, and those of the same part that each may import.
 var rooms = map[string][]string{
 	"output":            {},
 	"output/words":      {},
@@ -52,6 +52,15 @@ var rooms = map[string][]string{
 	"output/chart":      {"output", "output/sheet", "output/text", "output/words"},
 	"output/page":       {"output", "output/chart", "output/sheet", "output/text", "output/words"},
 	"output/outputtest": {"output", "output/words"},
+
+	"sim/random":      {},
+	"sim/statistics":  {},
+	"sim":             {"sim/random", "sim/statistics"},
+	"sim/parts":       {"sim", "sim/statistics"},
+	"sim/hindcast":    {"sim"},
+	"sim/sensitivity": {"sim", "sim/random", "sim/statistics"},
+	"sim/choice":      {"sim", "sim/statistics"},
+	"sim/simtest":     {},
 }
 
 func TestTheTopLevelHoldsTheFixedFoldersAndFiles(t *testing.T) {
@@ -106,7 +115,7 @@ func TestArrowsAmongTheRoomsRunOneWay(t *testing.T) {
 	found := map[string]bool{}
 	eachImport(t, func(file, imported string) {
 		room, to := path.Dir(file), strings.TrimPrefix(imported, "coredays/")
-		if part(file) != "output" || strings.HasSuffix(file, "_test.go") {
+		if !slices.Contains([]string{"output", "sim"}, part(file)) || strings.HasSuffix(file, "_test.go") {
 			return
 		}
 		found[room] = true
