@@ -5,7 +5,7 @@ import (
 	"io"
 	"testing"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	jsonout "coredays/output/json"
 	"coredays/output/outputtest"
 	"coredays/output/text"
@@ -29,10 +29,10 @@ func TestBasisJSONHasNullWhereThereIsNoShare(t *testing.T) {
 	var got struct {
 		Schema       string
 		Replications int
-		Drivers      []logbook.Driver
+		Drivers      []result.Driver
 		Items        []struct {
 			Share  *float64
-			Causes []logbook.Driver
+			Causes []result.Driver
 			Memory bool `json:"from_memory"`
 		}
 	}
@@ -43,7 +43,7 @@ func TestBasisJSONHasNullWhereThereIsNoShare(t *testing.T) {
 	if got.Schema != "coredays.basis/1" || got.Replications != 2000 || items[0].Share != nil || items[0].Causes == nil || *items[3].Share != 0 || !items[2].Memory {
 		t.Errorf("%+v", got)
 	}
-	if want := (logbook.Driver{Name: "piston coring", Share: 0.15}); *items[1].Share != 0.173 || len(items[1].Causes) != 3 || items[1].Causes[0] != want || got.Drivers[1].Name != want.Name {
+	if want := (result.Driver{Name: "piston coring", Share: 0.15}); *items[1].Share != 0.173 || len(items[1].Causes) != 3 || items[1].Causes[0] != want || got.Drivers[1].Name != want.Name {
 		t.Errorf("%+v of %+v", items[1], got.Drivers)
 	}
 }

@@ -10,7 +10,7 @@ import (
 	"github.com/paulmach/orb"
 	"github.com/paulmach/orb/geojson"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	jsonout "coredays/output/json"
 	"coredays/output/outputtest"
 	"coredays/output/text"
@@ -104,7 +104,7 @@ func TestTheCheapestHoleThatSavesHalfADayIsNamed(t *testing.T) {
 	if !strings.Contains(sentence, "TR-01 A (and C, which depends on it) costs the least") || !strings.Contains(sentence, "saves 2.9 d and costs 261 m of core") {
 		t.Error(sentence)
 	}
-	c.Cuts = []logbook.Cut{small}
+	c.Cuts = []result.Cut{small}
 	if sentence := strings.Join(text.CheapestSentence(c), ""); sentence != "No hole by itself saves half a day." {
 		t.Error(sentence)
 	}

@@ -10,7 +10,7 @@ import (
 	"strings"
 	"testing"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/chart"
 	jsonout "coredays/output/json"
 	"coredays/output/outputtest"
@@ -20,13 +20,13 @@ import (
 )
 
 // pageOf is the page on a comparison.
-func pageOf(t *testing.T, c *logbook.Comparison) string {
+func pageOf(t *testing.T, c *result.Comparison) string {
 	t.Helper()
 	return printed(t, func(w io.Writer) error { return page.Comparison(w, c, "coredays test") })
 }
 
 func TestEveryComparisonHasAPageThatFetchesNothing(t *testing.T) {
-	all := map[string]func() *logbook.Comparison{"many dates": outputtest.ManyDates, "one order": func() *logbook.Comparison {
+	all := map[string]func() *result.Comparison{"many dates": outputtest.ManyDates, "one order": func() *result.Comparison {
 		c := outputtest.ThreeOrders()
 		c.Alternatives, c.Best, c.Reference, c.Planned = c.Alternatives[:1], 0, 0, 0
 		return c
@@ -53,7 +53,7 @@ func TestEveryComparisonHasAPageThatFetchesNothing(t *testing.T) {
 }
 
 func TestThePageSaysWhatTheTextSays(t *testing.T) {
-	for name, c := range map[string]*logbook.Comparison{"plans": outputtest.TwoPlans(), "orders": outputtest.ThreeOrders()} {
+	for name, c := range map[string]*result.Comparison{"plans": outputtest.TwoPlans(), "orders": outputtest.ThreeOrders()} {
 		page := html.UnescapeString(pageOf(t, c))
 		lines := append(append(text.FirstLines(c), text.StandingLines(c)...), text.MadeOf(c)...)
 		if c.Search != nil {
@@ -75,7 +75,7 @@ func TestAPageOfAStoppedComparisonHasNoFigures(t *testing.T) {
 }
 
 // jsonOf is the JSON of a comparison, its alternatives by name.
-func jsonOf(t *testing.T, c *logbook.Comparison) (whole map[string]any, byName map[string]any) {
+func jsonOf(t *testing.T, c *result.Comparison) (whole map[string]any, byName map[string]any) {
 	t.Helper()
 	text := printed(t, func(w io.Writer) error { return jsonout.Comparison(w, c) })
 	if err := json.Unmarshal([]byte(text), &whole); err != nil {
@@ -104,7 +104,7 @@ func sameFigure(t *testing.T, what, shown string, want any) {
 }
 
 func TestPageAndJSONOfAComparisonHoldTheSameFigures(t *testing.T) {
-	for name, c := range map[string]*logbook.Comparison{"plans": outputtest.TwoPlans(), "orders": outputtest.ThreeOrders(), "dates": outputtest.ManyDates()} {
+	for name, c := range map[string]*result.Comparison{"plans": outputtest.TwoPlans(), "orders": outputtest.ThreeOrders(), "dates": outputtest.ManyDates()} {
 		whole, byName := jsonOf(t, c)
 		rows := tablesOf(pageOf(t, c))["alternatives"]
 		if len(rows) != 2*len(c.Alternatives) { // behind the chart and for itself
@@ -183,7 +183,7 @@ func TestThePageOfAPlanLeadsWithAnOrderThatIsBetter(t *testing.T) {
 	const lead = "Another order of the sites does better: TR-01, TR-02. With it everything of rank 1 at the primary sites gets done in 90 of 100 expeditions."
 	c := outputtest.ThreeOrders()
 	c.Alternatives[0].Alike = false
-	for name, orders := range map[string]*logbook.Comparison{lead: c, "": outputtest.ThreeOrders()} { // alike: nothing is said to be better
+	for name, orders := range map[string]*result.Comparison{lead: c, "": outputtest.ThreeOrders()} { // alike: nothing is said to be better
 		r := outputtest.ReportOn(outputtest.Ordinary())
 		r.Orders = orders
 		page := printed(t, func(w io.Writer) error { return page.Report(w, r) })

@@ -6,16 +6,16 @@ import (
 	"strings"
 	"testing"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/chart"
 	"coredays/output/outputtest"
 	"coredays/output/page"
 )
 
 // hangingOn has a hole that is drilled in 41 of 100 expeditions, not called for in 27 and dropped in 32.
-func hangingOn() *logbook.Summary {
+func hangingOn() *result.Summary {
 	s := outputtest.Ordinary()
-	s.Sites[0].Holes = append(s.Sites[0].Holes, logbook.Hole{Name: "C", Rank: 3, Conditional: true, ChanceDone: 0.41, ChanceNotCalled: 0.27, ChanceDropped: 0.32})
+	s.Sites[0].Holes = append(s.Sites[0].Holes, result.Hole{Name: "C", Rank: 3, Conditional: true, ChanceDone: 0.41, ChanceNotCalled: 0.27, ChanceDropped: 0.32})
 	return s
 }
 

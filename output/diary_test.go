@@ -10,7 +10,7 @@ import (
 	"time"
 
 	"coredays/model/activity"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 	jsonout "coredays/output/json"
 	"coredays/output/text"
@@ -18,21 +18,21 @@ import (
 )
 
 // tern is a diary of a few entries.
-func tern() *logbook.Diary {
+func tern() *result.Diary {
 	at := time.Date(2027, 1, 14, 8, 0, 0, 0, time.UTC)
-	d := &logbook.Diary{Title: "Ridge of the Terns", Seed: 7, Replication: 311, Bound: true, Days: 47.9 * unit.Day,
+	d := &result.Diary{Title: "Ridge of the Terns", Seed: 7, Replication: 311, Bound: true, Days: 47.9 * unit.Day,
 		Why: "the replication nearest to P90 of days needed"}
-	add := func(hours float64, k activity.Kind, place logbook.Place, depth unit.Depth, waves unit.Length, note string) {
+	add := func(hours float64, k activity.Kind, place result.Place, depth unit.Depth, waves unit.Length, note string) {
 		end := at.Add(time.Duration(hours * float64(time.Hour)))
-		d.Entries = append(d.Entries, logbook.Entry{From: at, To: end, Kind: k, Place: place, Depth: depth, Note: note, Waves: waves})
+		d.Entries = append(d.Entries, result.Entry{From: at, To: end, Kind: k, Place: place, Depth: depth, Note: note, Waves: waves})
 		at = end
 	}
-	add(2, activity.Pilotage, logbook.Place{Way: "Port Aldous"}, 0, 0.4, "")
-	add(163.25, activity.Passage, logbook.Place{Way: "Port Aldous to TR-01"}, 0, 3.21, "1690 nmi, slowed by waves")
-	add(7.5, activity.RunPipe, logbook.Place{Site: "TR-01", Hole: "A"}, -12, 2.2, "")
-	add(0.9166, activity.ShootPiston, logbook.Place{Site: "TR-01", Hole: "A"}, 66.5, 2.46, "core 7H, 9.5 m cut, 9.8 m up; temperature taken")
-	add(31.4, activity.WaitOnWeather, logbook.Place{Site: "TR-01", Hole: "A"}, 66.5, 6.04, "waves above the limit of piston coring")
-	add(0.004, activity.MudlineReset, logbook.Place{Site: "TR-01", Hole: "B"}, unit.Depth(math.NaN()), unit.Length(math.NaN()), "")
+	add(2, activity.Pilotage, result.Place{Way: "Port Aldous"}, 0, 0.4, "")
+	add(163.25, activity.Passage, result.Place{Way: "Port Aldous to TR-01"}, 0, 3.21, "1690 nmi, slowed by waves")
+	add(7.5, activity.RunPipe, result.Place{Site: "TR-01", Hole: "A"}, -12, 2.2, "")
+	add(0.9166, activity.ShootPiston, result.Place{Site: "TR-01", Hole: "A"}, 66.5, 2.46, "core 7H, 9.5 m cut, 9.8 m up; temperature taken")
+	add(31.4, activity.WaitOnWeather, result.Place{Site: "TR-01", Hole: "A"}, 66.5, 6.04, "waves above the limit of piston coring")
+	add(0.004, activity.MudlineReset, result.Place{Site: "TR-01", Hole: "B"}, unit.Depth(math.NaN()), unit.Length(math.NaN()), "")
 	return d
 }
 
@@ -47,7 +47,7 @@ func TestDiaryIsThatOfTheGoldenFile(t *testing.T) {
 }
 
 func TestDiaryWithoutEntriesIsPrinted(t *testing.T) {
-	got := printed(t, func(w io.Writer) error { return text.Diary(w, &logbook.Diary{}) })
+	got := printed(t, func(w io.Writer) error { return text.Diary(w, &result.Diary{}) })
 	if !strings.Contains(got, "unnamed scenario") || strings.Contains(got, "Begins") {
 		t.Errorf("got\n%s", got)
 	}

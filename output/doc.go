@@ -10,7 +10,7 @@
 //
 // Here is only what they share: what a report holds, and files written whole or not at all.
 //
-// They read finished values of package logbook and work nothing out beyond units, rounding and
+// They read finished values of package result and work nothing out beyond units, rounding and
 // wording. What is printed is at most 100 columns wide, has one unit a column, two or three
 // significant figures, words and shapes and no colour. A figure that does not exist is "–" in
 // print and null in JSON; a spread that means nothing is printed as one number.

@@ -8,13 +8,13 @@ import (
 	"strings"
 	"testing"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	jsonout "coredays/output/json"
 	"coredays/output/outputtest"
 )
 
 // tree is the JSON of a summary as a program meets it.
-func tree(t *testing.T, s *logbook.Summary) map[string]any {
+func tree(t *testing.T, s *result.Summary) map[string]any {
 	t.Helper()
 	text := printed(t, func(w io.Writer) error { return jsonout.Simulation(w, s) })
 	var got map[string]any
@@ -130,7 +130,7 @@ func TestWhatIsUndefinedIsNullInJSON(t *testing.T) {
 }
 
 func TestEmptySummaryHasListsInJSON(t *testing.T) {
-	got := tree(t, &logbook.Summary{})
+	got := tree(t, &result.Summary{})
 	for _, key := range []string{"sites", "drivers", "consumables", "warnings"} {
 		if list, is := got[key].([]any); !is || len(list) != 0 {
 			t.Errorf("%s is %v", key, got[key])

@@ -7,7 +7,7 @@ import (
 	"testing"
 	"time"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 	"coredays/output"
 	"coredays/output/outputtest"
@@ -22,9 +22,9 @@ func loggedOrdinary() *output.Report {
 	r := outputtest.ReportOn(outputtest.Ordinary())
 	site := &r.Summary.Sites[0]
 	arrived := time.Date(2027, 2, 1, 6, 0, 0, 0, time.UTC)
-	r.Log = &logbook.Log{File: "log.csv"}
+	r.Log = &result.Log{File: "log.csv"}
 	add := func(days float64, hole string, depth unit.Depth) {
-		r.Log.Lines = append(r.Log.Lines, logbook.LogLine{From: arrived.Add(time.Duration(days * float64(24*time.Hour))), Site: site.Name, Hole: hole, Depth: depth})
+		r.Log.Lines = append(r.Log.Lines, result.LogLine{From: arrived.Add(time.Duration(days * float64(24*time.Hour))), Site: site.Name, Hole: hole, Depth: depth})
 	}
 	add(0, "A", unit.Depth(math.NaN()))
 	for _, m := range site.Holes[0].Marks {
@@ -83,7 +83,7 @@ func TestALogIsToldInTheTerminalSiteBySite(t *testing.T) {
 	if site := r.Summary.Sites[0].Name; !strings.Contains(got, "  - "+site+": until ") || !strings.Contains(got, "behind P50.") {
 		t.Errorf("got\n%s", got)
 	}
-	got = printed(t, func(w io.Writer) error { return text.Logged(w, r.Summary, &logbook.Log{File: "empty.csv"}) })
+	got = printed(t, func(w io.Writer) error { return text.Logged(w, r.Summary, &result.Log{File: "empty.csv"}) })
 	if !strings.Contains(got, "As logged in empty.csv") || !strings.Contains(got, "No hole of a site is in it yet.") {
 		t.Errorf("got\n%s", got)
 	}

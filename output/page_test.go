@@ -9,7 +9,7 @@ import (
 
 	"pgregory.net/rapid"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	jsonout "coredays/output/json"
 	"coredays/output/outputtest"
 	"coredays/output/text"
@@ -17,21 +17,21 @@ import (
 )
 
 // drawSpread draws figures between 0 and the largest of their sort.
-func drawSpread(t *rapid.T, largest float64) logbook.Spread {
+func drawSpread(t *rapid.T, largest float64) result.Spread {
 	values := rapid.SliceOfN(rapid.Float64Range(0, largest), 3, 3).Draw(t, "quantiles")
 	slices.Sort(values)
 	return outputtest.Spread(rapid.IntRange(0, 100_000).Draw(t, "n"), values[1], values[0], values[1], values[2], largest/100)
 }
 
 // drawSite draws a site with a hole; no programme has 400 days or cores 100 km.
-func drawSite(t *rapid.T) logbook.Site {
-	s := logbook.Site{Name: rapid.String().Draw(t, "name"), Alternate: rapid.Bool().Draw(t, "alternate"),
+func drawSite(t *rapid.T) result.Site {
+	s := result.Site{Name: rapid.String().Draw(t, "name"), Alternate: rapid.Bool().Draw(t, "alternate"),
 		ChanceReached: rapid.Float64Range(0, 1).Draw(t, "reached")}
-	for _, days := range []*logbook.Spread{&s.Days, &s.Waiting, &s.Arrives, &s.Leaves} {
+	for _, days := range []*result.Spread{&s.Days, &s.Waiting, &s.Arrives, &s.Leaves} {
 		*days = drawSpread(t, 400*outputtest.Day)
 	}
 	s.Cored, s.Recovered, s.Percent, s.Coverage = drawSpread(t, 1e5), drawSpread(t, 1e5), drawSpread(t, 150), drawSpread(t, 1)
-	s.Holes = []logbook.Hole{{Name: rapid.String().Draw(t, "hole"), Rank: rapid.IntRange(1, 99).Draw(t, "rank"),
+	s.Holes = []result.Hole{{Name: rapid.String().Draw(t, "hole"), Rank: rapid.IntRange(1, 99).Draw(t, "rank"),
 		Days: drawSpread(t, 400*outputtest.Day), Depth: drawSpread(t, 3000), Refusal: drawSpread(t, 1000)}}
 	return s
 }

@@ -3,23 +3,23 @@ package output
 import (
 	"coredays/model/basis"
 	"coredays/model/check"
-	"coredays/model/logbook"
 	"coredays/model/plan"
+	"coredays/model/result"
 	"coredays/model/sea"
 )
 
 // Report is what a report, its charts, its tables and its workbook tell.
 type Report struct {
-	Summary      *logbook.Summary // looked at closely
+	Summary      *result.Summary // looked at closely
 	Plan         *plan.Plan
 	Passages     []Passage
 	Found        []check.Finding
 	Basis        []basis.Entry
 	Seas         []*sea.Study
-	Log          *logbook.Log          // what the ship really did; nil where there is none
-	Orders       *logbook.Comparison   // of the sites; nil where nobody looked for the best
-	Replications *logbook.Replications // for CSV and the workbook; nil for the page
-	Program      string                // name and version
+	Log          *result.Log          // what the ship really did; nil where there is none
+	Orders       *result.Comparison   // of the sites; nil where nobody looked for the best
+	Replications *result.Replications // for CSV and the workbook; nil for the page
+	Program      string               // name and version
 }
 
 // Passage is the way between two places of the programme.
@@ -29,7 +29,7 @@ type Passage struct {
 }
 
 // Logged is what the log has of a site, nothing where there is no log.
-func (r *Report) Logged(site *logbook.Site) (stay logbook.Stay) {
+func (r *Report) Logged(site *result.Site) (stay result.Stay) {
 	if r.Log != nil {
 		stay, _ = r.Log.At(site.Name)
 	}

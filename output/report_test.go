@@ -17,7 +17,7 @@ import (
 
 	"github.com/xuri/excelize/v2"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output"
 	"coredays/output/chart"
 	jsonout "coredays/output/json"
@@ -27,8 +27,8 @@ import (
 )
 
 func TestReportChartsTablesAndWorkbookOfAnySummaryAreWritten(t *testing.T) {
-	none := func() *logbook.Summary { return &logbook.Summary{StoppedEarly: true} }
-	for name, summary := range map[string]func() *logbook.Summary{"ordinary": outputtest.Ordinary, "single": outputtest.Single, "never reached": outputtest.NeverReachedAlternate, "long names": outputtest.LongNames, "none": none} {
+	none := func() *result.Summary { return &result.Summary{StoppedEarly: true} }
+	for name, summary := range map[string]func() *result.Summary{"ordinary": outputtest.Ordinary, "single": outputtest.Single, "never reached": outputtest.NeverReachedAlternate, "long names": outputtest.LongNames, "none": none} {
 		r := outputtest.ReportOn(summary())
 		html := printed(t, func(w io.Writer) error { return page.Report(w, r) })
 		if bad := regexp.MustCompile(`NaN|Inf|ZgotmplZ|%!`).FindString(html); bad != "" {

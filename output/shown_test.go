@@ -16,7 +16,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"coredays/model/activity"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output"
 	"coredays/output/chart"
 	"coredays/output/outputtest"
@@ -136,8 +136,8 @@ func TestNoCellOfATableIsRun(t *testing.T) {
 }
 
 func TestADiaryKeepsItsNamesGuarded(t *testing.T) {
-	d := &logbook.Diary{Entries: []logbook.Entry{{From: time.Date(2031, 5, 1, 0, 0, 0, 0, time.UTC), To: time.Date(2031, 5, 1, 1, 0, 0, 0, time.UTC),
-		Kind: activity.Kind(0), Place: logbook.Place{Site: "=1+1", Hole: "-A"}, Note: "+\x1b[2J"}}}
+	d := &result.Diary{Entries: []result.Entry{{From: time.Date(2031, 5, 1, 0, 0, 0, 0, time.UTC), To: time.Date(2031, 5, 1, 1, 0, 0, 0, time.UTC),
+		Kind: activity.Kind(0), Place: result.Place{Site: "=1+1", Hole: "-A"}, Note: "+\x1b[2J"}}}
 	got := printed(t, func(w io.Writer) error { return sheet.Diary(w, d) })
 	if !strings.Contains(got, ",'=1+1,'-A,") || !strings.Contains(got, ",'+\ufffd[2J\n") {
 		t.Errorf("written as %q", got)

@@ -8,18 +8,18 @@ import (
 	"testing"
 	"unicode/utf8"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/json"
 	"coredays/output/outputtest"
 	"coredays/output/text"
 	"coredays/output/words"
 )
 
-var summaries = map[string]func() *logbook.Summary{
+var summaries = map[string]func() *result.Summary{
 	"ordinary": outputtest.Ordinary, "single": outputtest.Single, "alternate_never_reached": outputtest.NeverReachedAlternate, "long_names": outputtest.LongNames,
 }
 
-func textOf(t *testing.T, s *logbook.Summary) string {
+func textOf(t *testing.T, s *result.Summary) string {
 	t.Helper()
 	return printed(t, func(w io.Writer) error { return text.Simulation(w, s) })
 }
@@ -68,17 +68,17 @@ func TestTerminalEscapesInNamesAreHarmless(t *testing.T) {
 }
 
 // poison makes every figure of a spread not-a-number.
-func poison(s *logbook.Spread) {
+func poison(s *result.Spread) {
 	none := math.NaN()
-	*s = logbook.Spread{N: s.N, Mean: none, SD: math.Inf(1), P10: none, P50: math.Inf(-1), P90: none,
+	*s = result.Spread{N: s.N, Mean: none, SD: math.Inf(1), P10: none, P50: math.Inf(-1), P90: none,
 		P10CI: [2]float64{none, none}, P50CI: [2]float64{none, math.Inf(1)}, P90CI: [2]float64{none, none}}
 }
 
 // poisoned is a summary without a single number.
-func poisoned() *logbook.Summary {
+func poisoned() *result.Summary {
 	s := outputtest.Ordinary()
 	s.Allotted.ChanceAll, s.Allotted.ChancePrimary, s.Allotted.Late = math.NaN(), math.NaN(), math.NaN()
-	spreads := []*logbook.Spread{&s.InPort, &s.Needed.Total, &s.Allotted.InHand, &s.Allotted.Recovered,
+	spreads := []*result.Spread{&s.InPort, &s.Needed.Total, &s.Allotted.InHand, &s.Allotted.Recovered,
 		&s.Recovery.Cored, &s.Recovery.Recovered, &s.Recovery.Percent, &s.Recovery.Cores}
 	for c := range s.Needed.ByClass {
 		spreads = append(spreads, &s.Needed.ByClass[c])
@@ -106,7 +106,7 @@ func poisoned() *logbook.Summary {
 }
 
 func TestWhatIsNoNumberIsNeverPrinted(t *testing.T) {
-	for _, s := range []*logbook.Summary{poisoned(), {}, {Replications: 3, Sites: []logbook.Site{{}}}} {
+	for _, s := range []*result.Summary{poisoned(), {}, {Replications: 3, Sites: []result.Site{{}}}} {
 		got := textOf(t, s)
 		for _, word := range []string{"NaN", "Inf", "inf", "%!", "-0 ", "-0.0"} {
 			if strings.Contains(got, word) {

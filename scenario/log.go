@@ -7,8 +7,8 @@ import (
 	"slices"
 	"time"
 
-	"coredays/model/logbook"
 	"coredays/model/plan"
+	"coredays/model/result"
 	"coredays/model/unit"
 )
 
@@ -27,7 +27,7 @@ var logColumns = []string{"from", "site", "hole", "depth_mbsf"}
 //
 // and others are left to those who keep the log. The ship arrives at a site with the first line of it.
 // Where the log is wrong the error is Faults, all of them.
-func ReadLog(name string, r io.Reader, p *plan.Plan) (*logbook.Log, error) {
+func ReadLog(name string, r io.Reader, p *plan.Plan) (*result.Log, error) {
 	t, err := openTable(name, r, logColumns)
 	if err != nil {
 		return nil, err
@@ -36,7 +36,7 @@ func ReadLog(name string, r io.Reader, p *plan.Plan) (*logbook.Log, error) {
 	for i := range p.Sites {
 		sites = append(sites, p.Sites[i].Name)
 	}
-	log := &logbook.Log{File: name}
+	log := &result.Log{File: name}
 	reached := soundings{}
 	for t.next() {
 		line := t.logLine(log.Lines, sites)
@@ -54,15 +54,15 @@ func ReadLog(name string, r io.Reader, p *plan.Plan) (*logbook.Log, error) {
 }
 
 // notesOn tells what in a log is no fault and yet hardly meant.
-func notesOn(log *logbook.Log, p *plan.Plan) (notes []string) {
+func notesOn(log *result.Log, p *plan.Plan) (notes []string) {
 	first, last, ends := log.Lines[0].From, log.Lines[len(log.Lines)-1].From, p.Sails.Add(time.Duration(float64(p.SeaDays)*float64(time.Second)))
 	if first.Before(p.Sails.Add(-mostApart)) || last.After(ends.Add(mostApart)) {
 		notes = append(notes, fmt.Sprintf("it goes from %s to %s, and by the scenario the ship is at sea from %s to %s", first.Format(time.DateOnly), last.Format(time.DateOnly),
 			p.Sails.Format(time.DateOnly), ends.Format(time.DateOnly)))
 	}
-	seen := map[logbook.Place]bool{}
+	seen := map[result.Place]bool{}
 	for _, line := range log.Lines {
-		site, hole := logbook.Place{Site: line.Site}, logbook.Place{Site: line.Site, Hole: line.Hole}
+		site, hole := result.Place{Site: line.Site}, result.Place{Site: line.Site, Hole: line.Hole}
 		if line.Site != "" && !seen[site] && line.Depth > 0 {
 			notes = append(notes, fmt.Sprintf("at site %s it begins with hole %s %g m deep: days count from that line, not from the arrival", line.Site, line.Hole, float64(line.Depth)))
 		}
@@ -85,8 +85,8 @@ func planned(p *plan.Plan, site, item string) bool {
 }
 
 // logLine reads a line, which does not begin before the one above it.
-func (t *recordTable) logLine(above []logbook.LogLine, sites []string) logbook.LogLine {
-	line := logbook.LogLine{From: t.moment("from"), Site: t.text("site"), Hole: t.text("hole"), Depth: unit.Depth(math.NaN())}
+func (t *recordTable) logLine(above []result.LogLine, sites []string) result.LogLine {
+	line := result.LogLine{From: t.moment("from"), Site: t.text("site"), Hole: t.text("hole"), Depth: unit.Depth(math.NaN())}
 	if n := len(above); n > 0 && !line.From.IsZero() && line.From.Before(above[n-1].From) {
 		t.fault("from", "a time not before "+above[n-1].From.Format(recordTimes[0])+", when the line above begins")
 	}
@@ -102,7 +102,7 @@ func (t *recordTable) logLine(above []logbook.LogLine, sites []string) logbook.L
 }
 
 // soundings are how deep the holes of a log were last, and on which line.
-type soundings map[logbook.Place]sounding
+type soundings map[result.Place]sounding
 
 type sounding struct {
 	depth unit.Depth
@@ -115,11 +115,11 @@ const mostShallower = 10.0 // m
 
 // deepens holds the depth of a hole against that of the last line with one. A hole gets no shallower, unless
 // it is begun again at 0 m. A little less is told in a note, much less is a fault.
-func (t *recordTable) deepens(reached soundings, line logbook.LogLine) (note []string) {
+func (t *recordTable) deepens(reached soundings, line result.LogLine) (note []string) {
 	if math.IsNaN(float64(line.Depth)) || line.Hole == "" || len(t.wrong) > 0 {
 		return nil
 	}
-	place := logbook.Place{Site: line.Site, Hole: line.Hole}
+	place := result.Place{Site: line.Site, Hole: line.Hole}
 	before, known := reached[place]
 	if less := before.depth - line.Depth; known && less > 0 {
 		if line.Depth > 0 && less > mostShallower {
@@ -136,7 +136,7 @@ func (t *recordTable) deepens(reached soundings, line logbook.LogLine) (note []s
 const mostFaults = 20
 
 // logFaults is all that is wrong with a log.
-func (t *recordTable) logFaults(log *logbook.Log) (list Faults) {
+func (t *recordTable) logFaults(log *result.Log) (list Faults) {
 	for n, out := range t.out {
 		if n == mostFaults {
 			return append(list, Fault{File: log.File, Wanted: fmt.Sprintf("and %d more lines", len(t.out)-n)})

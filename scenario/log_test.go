@@ -7,15 +7,15 @@ import (
 	"testing"
 	"time"
 
-	"coredays/model/logbook"
 	"coredays/model/plan"
+	"coredays/model/result"
 	"coredays/model/unit"
 )
 
 // twoNamed is a plan of two sites.
 func twoNamed() *plan.Plan { return &plan.Plan{Sites: []plan.Site{{Name: "TR-01"}, {Name: "TR-02"}}} }
 
-func readLog(text string) (*logbook.Log, error) {
+func readLog(text string) (*result.Log, error) {
 	return ReadLog("log.csv", strings.NewReader(text), twoNamed())
 }
 

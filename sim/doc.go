@@ -1,5 +1,12 @@
 // Package sim sails a voyage thousands of times and says when everything happens. Here is the ship: her state, what is
-// done next and why, the operations (op_), waiting and trouble. Beside it:
+// done next and why, the operations (op_), waiting and trouble.
+//
+// A replication is a state and a table of steps. The steps, in the order of an operations plan,
+// pick the next operation from the state; the operation is a short script of activities; doing an
+// activity moves the clock, and what is due on the way happens. Nothing but the state says what
+// comes next, so a replication can begin anywhere.
+//
+// Beside it:
 //
 //	random       values of uncertain quantities in a replication
 //	statistics   rows of numbers and what they say

@@ -8,7 +8,7 @@ import (
 
 	"coredays/model/activity"
 	"coredays/model/coring"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 	"coredays/model/voyage"
 	"coredays/model/workers"
@@ -17,12 +17,12 @@ import (
 // recorder writes the diary of one replication.
 type recorder struct {
 	sails   time.Time
-	entries []logbook.Entry
+	entries []result.Entry
 }
 
 // Diary sails one replication again and writes down all of it: bound by the rules of the
 // expedition, or the whole programme without a deadline. It is nil where the context ends before the expedition.
-func Diary(ctx context.Context, v *voyage.Voyage, seed uint64, replication int, bound bool) *logbook.Diary {
+func Diary(ctx context.Context, v *voyage.Voyage, seed uint64, replication int, bound bool) *result.Diary {
 	s := newShip(v).until(ctx)
 	s.crew = EstimateByCrew(v)
 	s.diary = &recorder{sails: v.Plan.Sails}
@@ -31,7 +31,7 @@ func Diary(ctx context.Context, v *voyage.Voyage, seed uint64, replication int, 
 	if !workers.UnlessDropped(s.sails) {
 		return nil
 	}
-	return &logbook.Diary{Title: v.Plan.Title, Seed: seed, Replication: replication, Bound: bound, Days: unit.Duration(s.clock), Entries: s.diary.entries}
+	return &result.Diary{Title: v.Plan.Title, Seed: seed, Replication: replication, Bound: bound, Days: unit.Duration(s.clock), Entries: s.diary.entries}
 }
 
 // activity adds time to the diary. An activity that goes on after an event stays one line.
@@ -48,7 +48,7 @@ func (r *recorder) activity(s *ship, k activity.Kind, seconds float64) {
 			return
 		}
 	}
-	r.entries = append(r.entries, logbook.Entry{From: from, To: to, Kind: k, Place: s.whereabouts(), Depth: s.bitDepth(), Bottom: s.holeDepth(), Waves: unit.Length(s.sea.height)})
+	r.entries = append(r.entries, result.Entry{From: from, To: to, Kind: k, Place: s.whereabouts(), Depth: s.bitDepth(), Bottom: s.holeDepth(), Waves: unit.Length(s.sea.height)})
 }
 
 // core notes a core with the activity that brought it on deck.
@@ -64,16 +64,16 @@ func (r *recorder) at(clock float64) time.Time {
 }
 
 // whereabouts is where the ship is.
-func (s *ship) whereabouts() logbook.Place {
+func (s *ship) whereabouts() result.Place {
 	switch {
 	case s.here == nil && s.at == s.towards:
-		return logbook.Place{Way: s.v.Name(s.at)}
+		return result.Place{Way: s.v.Name(s.at)}
 	case s.here == nil:
-		return logbook.Place{Way: s.v.Name(s.at) + " to " + s.v.Name(s.towards)}
+		return result.Place{Way: s.v.Name(s.at) + " to " + s.v.Name(s.towards)}
 	case s.item == nil:
-		return logbook.Place{Site: s.here.Name}
+		return result.Place{Site: s.here.Name}
 	}
-	return logbook.Place{Site: s.here.Name, Hole: s.item.Name}
+	return result.Place{Site: s.here.Name, Hole: s.item.Name}
 }
 
 // holeDepth is the depth of the hole in hand below the sea floor, not-a-number before it is spudded.

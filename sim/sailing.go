@@ -2,14 +2,15 @@ package sim
 
 import (
 	"context"
+	"math"
+	"time"
+
 	"coredays/model/chance"
 	"coredays/model/sea"
 	"coredays/model/voyage"
 	"coredays/model/workers"
 	"coredays/sim/random"
 	"coredays/sim/statistics"
-	"math"
-	"time"
 )
 
 // newShip readies a ship for replications of a voyage.

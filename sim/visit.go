@@ -2,8 +2,8 @@ package sim
 
 import (
 	"context"
-	"coredays/model/activity"
 
+	"coredays/model/activity"
 	"coredays/model/rig"
 	"coredays/model/sea"
 	"coredays/model/voyage"

@@ -7,7 +7,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"coredays/model/basis"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/voyage"
 	"coredays/output/json"
 	"coredays/output/text"
@@ -61,7 +61,7 @@ func (b *basisCall) execute(ctx context.Context, args []string, stdout, stderr i
 		return err
 	}
 	entries := basis.Of(v)
-	var simulated *logbook.Summary
+	var simulated *result.Summary
 	if b.replications > 0 {
 		results := replicate(ctx, v, sim.Run{Seed: b.seed, Replications: b.replications}, stderr)
 		influences := sensitivity.Sensitivity(ctx, results)
@@ -75,7 +75,7 @@ func (b *basisCall) execute(ctx context.Context, args []string, stdout, stderr i
 }
 
 // report prints the list or writes it as JSON.
-func (b *basisCall) report(v *voyage.Voyage, entries []basis.Entry, simulated *logbook.Summary, stdout io.Writer) error {
+func (b *basisCall) report(v *voyage.Voyage, entries []basis.Entry, simulated *result.Summary, stdout io.Writer) error {
 	return b.give(stdout,
 		func(w io.Writer) error { return text.Basis(w, v.Plan, entries, simulated) },
 		func(w io.Writer) error { return json.Basis(w, v.Plan, entries, simulated) })

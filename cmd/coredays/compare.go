@@ -10,8 +10,8 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"coredays/model/logbook"
 	"coredays/model/plan"
+	"coredays/model/result"
 	"coredays/model/voyage"
 	"coredays/output/json"
 	"coredays/output/page"
@@ -95,26 +95,26 @@ func (c *comparison) execute(ctx context.Context, args []string, stdout, stderr 
 	if err != nil {
 		return err
 	}
-	result, err := c.sail(ctx, voyages, args, run, stderr)
+	compared, err := c.sail(ctx, voyages, args, run, stderr)
 	if err != nil {
 		return err
 	}
-	c.label(result, voyages[0].Plan, args)
-	result.Warnings = append(warnings, ofTheFirst(result, warnings)...)
-	return c.report(ctx, result, stdout)
+	c.label(compared, voyages[0].Plan, args)
+	compared.Warnings = append(warnings, ofTheFirst(compared, warnings)...)
+	return c.report(ctx, compared, stdout)
 }
 
 // label says what a comparison is of and how to have it again.
-func (c *comparison) label(result *logbook.Comparison, p *plan.Plan, args []string) {
-	result.Title, result.File, result.Ship, result.Invented, result.Call = p.Title, p.File, p.Ship.Name, len(args) == 0, c.call(args)
+func (c *comparison) label(compared *result.Comparison, p *plan.Plan, args []string) {
+	compared.Title, compared.File, compared.Ship, compared.Invented, compared.Call = p.Title, p.File, p.Ship.Name, len(args) == 0, c.call(args)
 }
 
 // ofTheFirst are the warnings of the first alternative that are not of its plan.
-func ofTheFirst(result *logbook.Comparison, known []string) (more []string) {
-	if len(result.Alternatives) == 0 {
+func ofTheFirst(compared *result.Comparison, known []string) (more []string) {
+	if len(compared.Alternatives) == 0 {
 		return nil
 	}
-	best := &result.Alternatives[result.Best]
+	best := &compared.Alternatives[compared.Best]
 	for _, w := range best.Summary.Warnings {
 		if !slices.ContainsFunc(known, func(k string) bool { return strings.HasSuffix(k, w) }) {
 			more = append(more, best.Name+": "+w)
@@ -169,7 +169,7 @@ func (c *comparison) voyages(args []string) (list []*voyage.Voyage, warnings []s
 }
 
 // sail does what is asked, with its progress on standard error where that is a terminal.
-func (c *comparison) sail(ctx context.Context, voyages []*voyage.Voyage, args []string, run sim.Run, stderr io.Writer) (*logbook.Comparison, error) {
+func (c *comparison) sail(ctx context.Context, voyages []*voyage.Voyage, args []string, run sim.Run, stderr io.Writer) (*result.Comparison, error) {
 	v := voyages[0]
 	switch {
 	case c.orders:
@@ -177,8 +177,8 @@ func (c *comparison) sail(ctx context.Context, voyages []*voyage.Voyage, args []
 		return choice.BestOrder(ctx, v, run), nil
 	case c.drop:
 		defer watched(&run, choice.CutAlternatives(v)*run.Replications, stderr)()
-		result, err := choice.Cuts(ctx, v, run)
-		return result, asFault(err)
+		compared, err := choice.Cuts(ctx, v, run)
+		return compared, asFault(err)
 	case c.departures != "":
 		return c.sailOnEach(ctx, v, run, stderr)
 	}
@@ -191,7 +191,7 @@ func (c *comparison) sail(ctx context.Context, voyages []*voyage.Voyage, args []
 }
 
 // sailOnEach sails the plan on each date.
-func (c *comparison) sailOnEach(ctx context.Context, v *voyage.Voyage, run sim.Run, stderr io.Writer) (*logbook.Comparison, error) {
+func (c *comparison) sailOnEach(ctx context.Context, v *voyage.Voyage, run sim.Run, stderr io.Writer) (*result.Comparison, error) {
 	dates, err := parseDates(c.departures, v.Plan.Sails)
 	if err != nil {
 		return nil, err
@@ -201,9 +201,9 @@ func (c *comparison) sailOnEach(ctx context.Context, v *voyage.Voyage, run sim.R
 		alternatives = append(alternatives, choice.Alternative{Name: words.Date(at), Voyage: v.Sailing(at)})
 	}
 	defer watched(&run, len(alternatives)*run.Replications, stderr)()
-	result := choice.Compare(ctx, alternatives, run)
-	result.Question = logbook.WhichDeparture
-	return result, nil
+	compared := choice.Compare(ctx, alternatives, run)
+	compared.Question = result.WhichDeparture
+	return compared, nil
 }
 
 // named are the files; one that is given twice has a number.
@@ -247,17 +247,17 @@ func (c *comparison) call(args []string) (words []string) {
 }
 
 // report prints the answer and writes the files asked for.
-func (c *comparison) report(ctx context.Context, result *logbook.Comparison, stdout io.Writer) error {
-	ctx = evenIf(result.StoppedEarly, ctx)
-	failed := errors.Join(writeTo(ctx, "geojson", c.tracks, func(w io.Writer) error { return json.Tracks(w, result) }),
-		writeTo(ctx, "report", c.page, func(w io.Writer) error { return page.Comparison(w, result, program()) }))
+func (c *comparison) report(ctx context.Context, compared *result.Comparison, stdout io.Writer) error {
+	ctx = evenIf(compared.StoppedEarly, ctx)
+	failed := errors.Join(writeTo(ctx, "geojson", c.tracks, func(w io.Writer) error { return json.Tracks(w, compared) }),
+		writeTo(ctx, "report", c.page, func(w io.Writer) error { return page.Comparison(w, compared, program()) }))
 	given := c.give(stdout,
-		func(w io.Writer) error { return text.Comparison(w, result) },
-		func(w io.Writer) error { return json.Comparison(w, result) })
+		func(w io.Writer) error { return text.Comparison(w, compared) },
+		func(w io.Writer) error { return json.Comparison(w, compared) })
 	if err := errors.Join(given, failed); err != nil {
 		return asFault(err)
 	}
-	if result.StoppedEarly {
+	if compared.StoppedEarly {
 		return errInterrupted
 	}
 	return nil

@@ -10,7 +10,7 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/voyage"
 	"coredays/output/json"
 	"coredays/output/sheet"
@@ -95,7 +95,7 @@ func (d *diary) execute(ctx context.Context, args []string, stdout, stderr io.Wr
 }
 
 // entry makes the diary of a replication; it is nil where that is interrupted.
-func (d *diary) entry(ctx context.Context, v *voyage.Voyage, number int, why string) *logbook.Diary {
+func (d *diary) entry(ctx context.Context, v *voyage.Voyage, number int, why string) *result.Diary {
 	book := sim.Diary(ctx, v, d.runs.seed, number, d.within)
 	if book != nil {
 		book.Why = why
@@ -114,7 +114,7 @@ func parseQuantile(text string) (float64, error) {
 }
 
 // report prints the diary and writes the files asked for.
-func (d *diary) report(book *logbook.Diary, warnings []string, stdout io.Writer) error {
+func (d *diary) report(book *result.Diary, warnings []string, stdout io.Writer) error {
 	if book == nil {
 		return errInterrupted
 	}

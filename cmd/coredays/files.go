@@ -12,7 +12,7 @@ import (
 
 	"coredays/model/basis"
 	"coredays/model/check"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/voyage"
 	"coredays/output"
 	"coredays/output/chart"
@@ -49,7 +49,7 @@ func (f *files) wanted() bool {
 }
 
 // write writes what was asked for. One that can't be written does not keep the others from being.
-func (f *files) write(ctx context.Context, v *voyage.Voyage, results *statistics.Results, s *logbook.Summary, log *logbook.Log, orders *logbook.Comparison) error {
+func (f *files) write(ctx context.Context, v *voyage.Voyage, results *statistics.Results, s *result.Summary, log *result.Log, orders *result.Comparison) error {
 	var r *output.Report
 	if f.wanted() {
 		if r = reportOf(ctx, v, results, s); r == nil {
@@ -82,7 +82,7 @@ func into(ctx context.Context, flag, folder string, write func(context.Context, 
 const yearsOfSea = 100
 
 // reportOf gathers what the files tell; it is nil where the context ends before that.
-func reportOf(ctx context.Context, v *voyage.Voyage, results *statistics.Results, s *logbook.Summary) *output.Report {
+func reportOf(ctx context.Context, v *voyage.Voyage, results *statistics.Results, s *result.Summary) *output.Report {
 	r := &output.Report{Summary: s, Plan: v.Plan, Passages: passages(v), Found: check.Plan(v, sim.Estimate(v)), Basis: basis.Of(v), Program: program()}
 	if s.Replications > 1 {
 		basis.Weigh(r.Basis, sensitivity.Sensitivity(ctx, results))

@@ -8,7 +8,7 @@ import (
 	"golang.org/x/exp/stats"
 	"gonum.org/v1/gonum/stat"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/sim"
 )
 
@@ -18,7 +18,7 @@ import (
 var softSediments = []string{"nannofossil ooze", "diatom ooze", "pelagic clay", "hemipelagic mud", "silty clay"}
 
 // summary sails a hole often.
-func summary(t *testing.T, water float64, lithology, hole string, n int) *logbook.Summary {
+func summary(t *testing.T, water float64, lithology, hole string, n int) *result.Summary {
 	t.Helper()
 	s := sim.Replicate(context.Background(), oneHole(t, water, lithology, hole), sim.Run{Seed: 5, Replications: n}).Summary()
 	if len(s.Sites) != 2 {
@@ -53,7 +53,7 @@ func TestRefusalLiesBetweenTheTwoEstimatesOfTheRecords(t *testing.T) {
 }
 
 // deepest is the greatest depth of a diary, m below sea floor.
-func deepest(d *logbook.Diary) float64 {
+func deepest(d *result.Diary) float64 {
 	most := 0.0
 	for _, e := range d.Entries {
 		if depth := float64(e.Depth); depth > most {
@@ -150,7 +150,7 @@ func pointsApart(t *testing.T, what string, got, want, most float64) {
 }
 
 // recovery is the share of what was cut that came up in a diary, %.
-func recovery(d *logbook.Diary) float64 {
+func recovery(d *result.Diary) float64 {
 	var cut, up float64
 	for _, e := range d.Entries {
 		var c, u float64

@@ -4,8 +4,8 @@ import (
 	"errors"
 	"fmt"
 
-	"coredays/model/logbook"
 	"coredays/model/plan"
+	"coredays/model/result"
 	"coredays/scenario"
 )
 
@@ -18,7 +18,7 @@ func (f *files) nowhereToDraw() error {
 }
 
 // readLog reads what the ship really did, if a log is given.
-func (f *files) readLog(p *plan.Plan) (*logbook.Log, error) {
+func (f *files) readLog(p *plan.Plan) (*result.Log, error) {
 	if f.log == "" {
 		return nil, nil
 	}

@@ -5,7 +5,7 @@ import (
 	"errors"
 	"io"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/voyage"
 	"coredays/sim"
 	"coredays/sim/choice"
@@ -20,15 +20,15 @@ func (f *files) nowhereToShow() error {
 }
 
 // bestOrder looks for the best order of the sites as compare does, where that was asked for.
-func (s *simulation) bestOrder(ctx context.Context, v *voyage.Voyage, args []string, run sim.Run, known *logbook.Summary, stderr io.Writer) *logbook.Comparison {
+func (s *simulation) bestOrder(ctx context.Context, v *voyage.Voyage, args []string, run sim.Run, known *result.Summary, stderr io.Writer) *result.Comparison {
 	if !s.files.orders {
 		return nil
 	}
 	run.Precision = 0 // of the days needed, in the answer alone
 	c := comparison{chosen: s.chosen, gate: s.gate, orders: true}
 	defer watched(&run, 0, stderr)()
-	result := choice.BestOrder(ctx, v, run)
-	c.label(result, v.Plan, args)
-	result.Warnings = ofTheFirst(result, known.Warnings)
-	return result
+	found := choice.BestOrder(ctx, v, run)
+	c.label(found, v.Plan, args)
+	found.Warnings = ofTheFirst(found, known.Warnings)
+	return found
 }

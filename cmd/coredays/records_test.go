@@ -12,7 +12,7 @@ import (
 	"golang.org/x/exp/stats"
 
 	"coredays/model/activity"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/voyage"
 	"coredays/scenario"
 	"coredays/sim"
@@ -89,8 +89,8 @@ sites:
 }
 
 // diaries sails a voyage often and keeps what happened from the arrival at the last site on.
-func diaries(v *voyage.Voyage, n int) []*logbook.Diary {
-	var all []*logbook.Diary
+func diaries(v *voyage.Voyage, n int) []*result.Diary {
+	var all []*result.Diary
 	for i := range n {
 		d := sim.Diary(context.Background(), v, 11, i, false)
 		for j, e := range d.Entries {
@@ -105,7 +105,7 @@ func diaries(v *voyage.Voyage, n int) []*logbook.Diary {
 }
 
 // onDeck is when each core of an expedition reached the deck, in minutes after its first entry.
-func onDeck(d *logbook.Diary) []float64 {
+func onDeck(d *result.Diary) []float64 {
 	var at []float64
 	for _, e := range d.Entries {
 		if e.Kind == activity.HandleBarrel || e.Kind == activity.HandleCorer {
@@ -116,7 +116,7 @@ func onDeck(d *logbook.Diary) []float64 {
 }
 
 // cycles are the medians, by hole, of the minutes between cores on deck.
-func cycles(all []*logbook.Diary) []float64 {
+func cycles(all []*result.Diary) []float64 {
 	var medians []float64
 	for _, d := range all {
 		var gaps []float64
@@ -203,12 +203,12 @@ func TestTheFirstCoreComesUpWhenTheRecordsSay(t *testing.T) {
 }
 
 // firstCore is the time from arrival on site to the first core on deck, h.
-func firstCore(d *logbook.Diary) float64 {
+func firstCore(d *result.Diary) float64 {
 	return onDeck(d)[0] / 60
 }
 
 // span is the hours that an activity took in a diary.
-func span(d *logbook.Diary, kinds ...activity.Kind) float64 {
+func span(d *result.Diary, kinds ...activity.Kind) float64 {
 	var hours float64
 	for _, e := range d.Entries {
 		for _, k := range kinds {
@@ -223,8 +223,8 @@ func span(d *logbook.Diary, kinds ...activity.Kind) float64 {
 // A dated case lies within what the simulator takes for possible: between its 2nd and 98th
 // hundredth. Cases and sources stand in testdata/published/timed_cases.csv.
 func TestDatedCasesLieWithinTheSpread(t *testing.T) {
-	out := func(d *logbook.Diary) float64 { return span(d, activity.PullPipe, activity.LayDownBHA) }
-	spud := func(d *logbook.Diary) float64 {
+	out := func(d *result.Diary) float64 { return span(d, activity.PullPipe, activity.LayDownBHA) }
+	spud := func(d *result.Diary) float64 {
 		for _, e := range d.Entries {
 			if e.Kind == activity.TopDrive {
 				return e.To.Sub(d.Entries[0].From).Hours()
@@ -232,7 +232,7 @@ func TestDatedCasesLieWithinTheSpread(t *testing.T) {
 		}
 		return 0
 	}
-	coring := func(d *logbook.Diary) float64 {
+	coring := func(d *result.Diary) float64 {
 		var from, to float64
 		for _, e := range d.Entries {
 			at := e.To.Sub(d.Entries[0].From).Hours()
@@ -248,7 +248,7 @@ func TestDatedCasesLieWithinTheSpread(t *testing.T) {
 	tests := []struct {
 		id, what, lithology, hole string
 		water, hours              float64
-		of                        func(*logbook.Diary) float64
+		of                        func(*result.Diary) float64
 	}{
 		{"V01", "26 APC oriented + 2 XCB, 259.6 m", "nannofossil ooze, side_shear: 0.1 kPa/m", "{name: A, oriented: yes, core: [{with: APC, to: 240 mbsf}, {with: XCB, to: 259.6 mbsf}]}", 2387, 23.5, coring},
 		{"V02", "22 APC + 10 XCB, 285.5 m", "nannofossil ooze, side_shear: 0.1 kPa/m", "{name: A, core: [{with: APC, to: 206.9 mbsf}, {with: XCB, to: 285.5 mbsf}]}", 4788, 45.33, coring},

@@ -9,7 +9,7 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/voyage"
 	"coredays/output/json"
 	"coredays/output/text"
@@ -93,7 +93,7 @@ type prepared struct {
 	v        *voyage.Voyage
 	invented bool     // the demonstration
 	warnings []string // of the check
-	log      *logbook.Log
+	log      *result.Log
 }
 
 // notes are those on the log.
@@ -141,7 +141,7 @@ func (s *simulation) conclude(ctx context.Context, p *prepared, results *statist
 }
 
 // describe summarises the results, closely where a file wants that.
-func (s *simulation) describe(results *statistics.Results) *logbook.Summary {
+func (s *simulation) describe(results *statistics.Results) *result.Summary {
 	if s.files.wanted() {
 		return results.Closely()
 	}
@@ -149,7 +149,7 @@ func (s *simulation) describe(results *statistics.Results) *logbook.Summary {
 }
 
 // tellLog prints where the log has the ship, unless a program reads standard output.
-func (s *simulation) tellLog(summary *logbook.Summary, log *logbook.Log, stdout io.Writer) error {
+func (s *simulation) tellLog(summary *result.Summary, log *result.Log, stdout io.Writer) error {
 	if log == nil || s.jsonFile == "-" {
 		return nil
 	}
@@ -157,7 +157,7 @@ func (s *simulation) tellLog(summary *logbook.Summary, log *logbook.Log, stdout 
 }
 
 // tell prints the answer and writes the JSON.
-func (s *simulation) tell(summary *logbook.Summary, stdout io.Writer) error {
+func (s *simulation) tell(summary *result.Summary, stdout io.Writer) error {
 	return s.give(stdout,
 		func(w io.Writer) error { return text.Simulation(w, summary) },
 		func(w io.Writer) error { return json.Simulation(w, summary) })

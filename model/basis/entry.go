@@ -6,7 +6,7 @@ import (
 	"math"
 	"strings"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/rig"
 	"coredays/model/spread"
 	"coredays/model/unit"
@@ -37,7 +37,7 @@ type Entry struct {
 	// Quantity is that of the voyage; voyage.NoQuantity for what is never drawn.
 	Quantity voyage.Quantity
 	// Influence is how much it matters to the days needed.
-	logbook.Influence
+	result.Influence
 }
 
 // Spread tells whether the number has a spread.
@@ -65,7 +65,7 @@ func (m measure) in(si float64) float64 {
 func number(group, site, name string, si float64, m measure, from From, source string) Entry {
 	x := m.in(si)
 	return Entry{Group: group, Site: site, Name: name, Low: x, Mid: x, High: x, Unit: m.unit(), From: from,
-		Memory: rig.FromMemory(source), Source: source, Quantity: voyage.NoQuantity, Influence: logbook.Influence{Share: math.NaN()}}
+		Memory: rig.FromMemory(source), Source: source, Quantity: voyage.NoQuantity, Influence: result.Influence{Share: math.NaN()}}
 }
 
 // quantity is an entry with what spread there is.

@@ -5,12 +5,12 @@ import (
 	"math"
 	"slices"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 )
 
 // Weigh gives each entry the influence that a simulation found for its quantity, by number of the
 // quantity, and sorts what matters most to the front. What does not matter keeps its order behind.
-func Weigh(entries []Entry, influences []logbook.Influence) {
+func Weigh(entries []Entry, influences []result.Influence) {
 	for i := range entries {
 		if q := entries[i].Quantity; q >= 0 {
 			entries[i].Influence = influences[q]

@@ -9,7 +9,7 @@ import (
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/sheet"
 	"coredays/output/text"
 	"coredays/output/words"
@@ -54,7 +54,7 @@ func lyingChart(c *Chart, axis string, rows []lyingRow) {
 }
 
 // classesChart draws where the days go.
-func classesChart(s *logbook.Summary) *Chart {
+func classesChart(s *result.Summary) *Chart {
 	c := &Chart{Name: "classes", Title: "Where the days go",
 		Key:    "Bar: mean days of the whole programme; the bars add up to the mean of days needed. Line across its end: P10 to P90, which do not add up.",
 		Behind: []*sheet.Table{sheet.Classes(s)}}
@@ -69,7 +69,7 @@ func classesChart(s *logbook.Summary) *Chart {
 }
 
 // driversChart draws what makes days needed uncertain.
-func driversChart(s *logbook.Summary) *Chart {
+func driversChart(s *result.Summary) *Chart {
 	told, negative := text.Tellable(s.Drivers)
 	if len(told) == 0 || s.Replications < 2 {
 		return nil

@@ -11,7 +11,7 @@ import (
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output"
 	"coredays/output/sheet"
 	"coredays/output/words"
@@ -57,7 +57,7 @@ func calendarChart(r *output.Report) *Chart {
 }
 
 // calendarEnd leaves room for the latest dates, but not for those of an expedition that never ends.
-func calendarEnd(s *logbook.Summary) float64 {
+func calendarEnd(s *result.Summary) float64 {
 	most := s.Allotted.SeaDays.Days()
 	for _, x := range []float64{words.InDays(s.Needed.Total).P90, words.InDays(s.Needed.Total).P50} {
 		if words.Defined(x) {
@@ -68,7 +68,7 @@ func calendarEnd(s *logbook.Summary) float64 {
 }
 
 // calendarRow draws a site and returns where it is left.
-func calendarRow(p *plot.Plot, site *logbook.Site, row float64, last plotter.XY) plotter.XY {
+func calendarRow(p *plot.Plot, site *result.Site, row float64, last plotter.XY) plotter.XY {
 	arrives, leaves := words.InDays(words.Told(site.Arrives)), words.InDays(words.Told(site.Leaves))
 	if site.Days.N < 1 {
 		p.Add(remarks(remark{x: p.X.Max / 2, y: row, text: "not reached", align: 0, color: stone}))
@@ -112,7 +112,7 @@ func passage(p *plot.Plot, from, to plotter.XY) {
 }
 
 // rangeOf draws P10 to P90 beside a row with a mark at P50.
-func rangeOf(p *plot.Plot, s logbook.Spread, row, off float64, filled, edge draw.GlyphDrawer, c color.Color) {
+func rangeOf(p *plot.Plot, s result.Spread, row, off float64, filled, edge draw.GlyphDrawer, c color.Color) {
 	style := draw.LineStyle{Color: c, Width: 1.4}
 	if words.Spreads(s) {
 		p.Add(whisker(style, s.P10, s.P90, row+off, 0.07))
@@ -147,7 +147,7 @@ func portOf(r *output.Report, first bool) string {
 }
 
 // calendarWords tells the calendar to those who can't see it.
-func calendarWords(s *logbook.Summary) string {
+func calendarWords(s *result.Summary) string {
 	text := ""
 	for i := range s.Sites {
 		site := &s.Sites[i]

@@ -9,7 +9,7 @@ import (
 	"gonum.org/v1/plot/plotter"
 	"gonum.org/v1/plot/vg/draw"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/sheet"
 	"coredays/output/text"
 	"coredays/output/words"
@@ -17,8 +17,8 @@ import (
 
 // Alternatives draw the alternatives as rows: days needed, chances within the days, and how
 // many days they need more than the first.
-func Alternatives(c *logbook.Comparison) []*Chart {
-	if c == nil || !text.Answers(c) || c.Question == logbook.WhatToCut {
+func Alternatives(c *result.Comparison) []*Chart {
+	if c == nil || !text.Answers(c) || c.Question == result.WhatToCut {
 		return nil
 	}
 	list := text.ByMerit(c)
@@ -29,7 +29,7 @@ func Alternatives(c *logbook.Comparison) []*Chart {
 	for _, i := range list {
 		r.names, r.words = append(r.names, alternativeLabel(c, i)), append(r.words, alternativeWords(c, i))
 	}
-	allotted := func(i int) *logbook.Allotted { return &c.Alternatives[list[i]].Summary.Allotted }
+	allotted := func(i int) *result.Allotted { return &c.Alternatives[list[i]].Summary.Allotted }
 	r.sides = []rowsPanel{neededPanel(c, list), chancesPanel(0.24, c.Replications, allotted)}
 	if len(list) > 1 {
 		r.sides = append(r.sides, morePanel(c, list))
@@ -38,8 +38,8 @@ func Alternatives(c *logbook.Comparison) []*Chart {
 }
 
 // alternativeLabel is a name for the margin; long names of files differ at their end.
-func alternativeLabel(c *logbook.Comparison, i int) string {
-	if c.Question != logbook.WhichPlan {
+func alternativeLabel(c *result.Comparison, i int) string {
+	if c.Question != result.WhichPlan {
 		return c.Alternatives[i].Name
 	}
 	return clippedBefore(c.Alternatives[i].Name, mostOfAFile)
@@ -48,7 +48,7 @@ func alternativeLabel(c *logbook.Comparison, i int) string {
 const mostOfAFile = 26 // columns
 
 // moreKey tells how to read the right of the chart.
-func moreKey(c *logbook.Comparison) string {
+func moreKey(c *result.Comparison) string {
 	if len(c.Alternatives) == 1 {
 		return ""
 	}
@@ -57,7 +57,7 @@ func moreKey(c *logbook.Comparison) string {
 }
 
 // alternativeWords tells an alternative to those who can't see the chart.
-func alternativeWords(c *logbook.Comparison, i int) string {
+func alternativeWords(c *result.Comparison, i int) string {
 	a := &c.Alternatives[i]
 	days := words.InDays(words.Told(a.Summary.Needed.Total))
 	line := fmt.Sprintf("%s days needed; within the days rank 1 done %s %%, all %s %%", words.Ranged(days, words.Places(days.P50)), words.Percent(a.Summary.Allotted.ChancePrimary), words.Percent(a.Summary.Allotted.ChanceAll))
@@ -70,7 +70,7 @@ func alternativeWords(c *logbook.Comparison, i int) string {
 }
 
 // neededPanel is days needed with the sea days.
-func neededPanel(c *logbook.Comparison, list []int) rowsPanel {
+func neededPanel(c *result.Comparison, list []int) rowsPanel {
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, i := range list {
 		days, sea := words.InDays(words.Told(c.Alternatives[i].Summary.Needed.Total)), c.Alternatives[i].Summary.Allotted.SeaDays.Days()
@@ -101,7 +101,7 @@ func neededPanel(c *logbook.Comparison, list []int) rowsPanel {
 }
 
 // chancesPanel is the chances within the days, their marks named at the first row.
-func chancesPanel(width float64, replications int, of func(row int) *logbook.Allotted) rowsPanel {
+func chancesPanel(width float64, replications int, of func(row int) *result.Allotted) rowsPanel {
 	axis := "expeditions of 100"
 	if replications < 2 {
 		axis = "0 no, 100 yes"
@@ -119,7 +119,7 @@ func chancesPanel(width float64, replications int, of func(row int) *logbook.All
 }
 
 // morePanel is days more than the first.
-func morePanel(c *logbook.Comparison, list []int) rowsPanel {
+func morePanel(c *result.Comparison, list []int) rowsPanel {
 	low, high := 0.0, 0.0
 	for _, i := range list {
 		for _, x := range threeOfInterval(words.DaysInterval(c.Alternatives[i].Behind)) {
@@ -148,7 +148,7 @@ func morePanel(c *logbook.Comparison, list []int) rowsPanel {
 }
 
 // threeOfInterval are the figures of an interval that exist.
-func threeOfInterval(i logbook.Interval) (list []float64) {
+func threeOfInterval(i result.Interval) (list []float64) {
 	for _, x := range []float64{i.Mean, i.Low, i.High} {
 		if words.Defined(x) {
 			list = append(list, x)

@@ -7,13 +7,13 @@ import (
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/sheet"
 	"coredays/output/words"
 )
 
 // curveChart draws the days that the whole programme needs by chance, the sea days marked.
-func curveChart(s *logbook.Summary) *Chart {
+func curveChart(s *result.Summary) *Chart {
 	if len(s.Needed.Curve) < 2 || s.Replications < 2 {
 		return nil
 	}
@@ -67,7 +67,7 @@ func curveRange(points plotter.XYs, days float64) (from, to float64) {
 }
 
 // doneWithin is the share of the expeditions whose whole programme needs no more than the sea days.
-func doneWithin(s *logbook.Summary) float64 {
+func doneWithin(s *result.Summary) float64 {
 	curve, days := s.Needed.Curve, float64(s.Allotted.SeaDays)
 	for i, x := range curve {
 		if x > days {

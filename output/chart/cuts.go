@@ -9,18 +9,18 @@ import (
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/sheet"
 	"coredays/output/text"
 	"coredays/output/words"
 )
 
 // Cuts draw the days that each thing takes and what its loss does for the rest.
-func Cuts(c *logbook.Comparison) []*Chart {
+func Cuts(c *result.Comparison) []*Chart {
 	if !text.Answers(c) || len(c.Cuts) == 0 {
 		return nil
 	}
-	var list []*logbook.Cut
+	var list []*result.Cut
 	r := &rowsChart{marked: -1, Chart: Chart{Name: "cuts", Title: "Days saved by leaving out one thing, and the chances of the rest",
 		Key: "Left: mean days saved as a bar, P10 to P90 as a line; one thing less may cost days once in a while, where what comes later meets another sea. " +
 			"Right: what gets done within the days of what is left; full circle: all of rank 1, open square: everything; broken lines: the same as planned.",
@@ -37,7 +37,7 @@ func Cuts(c *logbook.Comparison) []*Chart {
 }
 
 // savesPanel is the days saved.
-func savesPanel(list []*logbook.Cut) rowsPanel {
+func savesPanel(list []*result.Cut) rowsPanel {
 	low, high := 0.0, 0.1
 	for _, cut := range list {
 		s := words.InDays(words.Told(cut.Saves))
@@ -64,8 +64,8 @@ func savesPanel(list []*logbook.Cut) rowsPanel {
 }
 
 // restPanel is the chances of what is left, those as planned marked.
-func restPanel(c *logbook.Comparison, list []*logbook.Cut) rowsPanel {
-	panel := chancesPanel(0.34, c.Replications, func(i int) *logbook.Allotted { return &list[i].Alternative.Allotted })
+func restPanel(c *result.Comparison, list []*result.Cut) rowsPanel {
+	panel := chancesPanel(0.34, c.Replications, func(i int) *result.Allotted { return &list[i].Alternative.Allotted })
 	marks, planned := panel.row, &c.Alternatives[0].Summary.Allotted
 	panel.row = func(p *plot.Plot, i int, y float64) {
 		upright(p, draw.LineStyle{Color: deep, Width: 1, Dashes: dashes[1]}, 100*planned.ChancePrimary, y, 0.5)
@@ -76,7 +76,7 @@ func restPanel(c *logbook.Comparison, list []*logbook.Cut) rowsPanel {
 }
 
 // MoreDays draws the chances against the sea days.
-func MoreDays(c *logbook.Comparison) *Chart {
+func MoreDays(c *result.Comparison) *Chart {
 	if !text.Answers(c) || len(c.Days) == 0 {
 		return nil
 	}
@@ -95,14 +95,14 @@ func MoreDays(c *logbook.Comparison) *Chart {
 	p.X.Tick.Marker = ticks
 	gridlines(p, true, true)
 	p.Add(line(draw.LineStyle{Color: ink, Width: 1, Dashes: dashes[1]}, plotter.XYs{{X: days, Y: 0}, {X: days, Y: 104}}), remarks(remark{x: days, y: 4, text: "as planned", align: 1}))
-	chanceLine(p, list, days, 0, "rank 1", func(d *logbook.DayMore) (float64, logbook.Interval) { return d.First, d.FirstMore })
-	chanceLine(p, list, days, 1, "all", func(d *logbook.DayMore) (float64, logbook.Interval) { return d.All, d.AllMore })
+	chanceLine(p, list, days, 0, "rank 1", func(d *result.DayMore) (float64, result.Interval) { return d.First, d.FirstMore })
+	chanceLine(p, list, days, 1, "all", func(d *result.DayMore) (float64, result.Interval) { return d.All, d.AllMore })
 	ch.alone(p)
 	return ch
 }
 
 // chanceLine draws the n-th chance with the intervals of what it is more than as planned.
-func chanceLine(p *plot.Plot, list []logbook.DayMore, days float64, n int, name string, of func(*logbook.DayMore) (float64, logbook.Interval)) {
+func chanceLine(p *plot.Plot, list []result.DayMore, days float64, n int, name string, of func(*result.DayMore) (float64, result.Interval)) {
 	var points plotter.XYs
 	for i := range list {
 		share, more := of(&list[i])

@@ -9,7 +9,7 @@ import (
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/sheet"
 	"coredays/output/words"
 )
@@ -17,7 +17,7 @@ import (
 const doneKey = "Full circle: rank 1; square: rank 2; triangle: a later rank. Rank 1 is dropped last. In the order of the visits."
 
 // DoneChart draws the chance of each hole and task within the sea days.
-func DoneChart(s *logbook.Summary) *Chart {
+func DoneChart(s *result.Summary) *Chart {
 	c := &Chart{Name: "done", Title: fmt.Sprintf("What gets done within the %s sea days", words.Given(s.Allotted.SeaDays.Days())), width: chartWidth,
 		Key:    doneKey,
 		Behind: []*sheet.Table{sheet.Chances(s)}}

@@ -6,12 +6,12 @@ import (
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
 // layerStrip draws the layers with their names.
-func layerStrip(site *logbook.Site, from, to float64) drawing {
+func layerStrip(site *result.Site, from, to float64) drawing {
 	return func(c draw.Canvas, at func(x, y float64) vg.Point) {
 		top := 0.0
 		for i, l := range site.Layers {

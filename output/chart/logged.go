@@ -8,7 +8,7 @@ import (
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
@@ -16,7 +16,7 @@ import (
 const loggedKey = " As logged: thick and dark, with a cross at its end."
 
 // loggedWays draws the way down of each hole in a log over what was simulated.
-func loggedWays(p *plot.Plot, stay *logbook.Stay, c *Chart) {
+func loggedWays(p *plot.Plot, stay *result.Stay, c *Chart) {
 	style := draw.LineStyle{Color: ink, Width: 2}
 	if len(stay.Ways) > 0 {
 		p.Add(legendLine(p.X.Max/50, 0.95*p.Y.Max, "as logged", style))
@@ -36,7 +36,7 @@ func loggedWays(p *plot.Plot, stay *logbook.Stay, c *Chart) {
 }
 
 // reach is how far the ways of a log go, in days and metres.
-func reach(stay *logbook.Stay) (days, depth float64) {
+func reach(stay *result.Stay) (days, depth float64) {
 	for i := range stay.Ways {
 		end := stay.Ways[i].Points[len(stay.Ways[i].Points)-1]
 		days, depth = max(days, end.After/words.SecondsOfDay), max(depth, float64(end.Depth))

@@ -5,12 +5,12 @@ import (
 	"strings"
 	"testing"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/outputtest"
 )
 
 func TestChartsOfAComparisonTellEveryRowInWords(t *testing.T) {
-	for name, c := range map[string]*logbook.Comparison{"plans": outputtest.TwoPlans(), "orders": outputtest.ThreeOrders(), "dates": outputtest.ManyDates(), "cuts": outputtest.FourCuts(), "single": outputtest.Comparisons["single"]()} {
+	for name, c := range map[string]*result.Comparison{"plans": outputtest.TwoPlans(), "orders": outputtest.ThreeOrders(), "dates": outputtest.ManyDates(), "cuts": outputtest.FourCuts(), "single": outputtest.Comparisons["single"]()} {
 		list := append(Alternatives(c), Cuts(c)...)
 		words := ""
 		for _, ch := range list {
@@ -24,7 +24,7 @@ func TestChartsOfAComparisonTellEveryRowInWords(t *testing.T) {
 			words += ch.Desc
 		}
 		rows := len(c.Alternatives)
-		if c.Question == logbook.WhatToCut {
+		if c.Question == result.WhatToCut {
 			rows = len(c.Cuts)
 		}
 		if n := strings.Count(words, "all "); len(list) == 0 || n < rows {

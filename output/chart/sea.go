@@ -12,7 +12,7 @@ import (
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/sea"
 	"coredays/output"
 	"coredays/output/sheet"
@@ -81,7 +81,7 @@ func monthAxis(p *plot.Plot, r *output.Report) {
 }
 
 // expeditionMonths are the months from sailing to P90 of days needed.
-func expeditionMonths(s *logbook.Summary) map[int]bool {
+func expeditionMonths(s *result.Summary) map[int]bool {
 	months := map[int]bool{}
 	end, exists := words.DateAfter(s.Sails, words.Told(s.Needed.Total).P90)
 	if !exists {

@@ -9,12 +9,12 @@ import (
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/sheet"
 )
 
 // sectionPlot is recovery and section by depth.
-func sectionPlot(site *logbook.Site) *plot.Plot {
+func sectionPlot(site *result.Site) *plot.Plot {
 	p := newPlot("per cent", "")
 	titled(p, "recovered, and section")
 	gridlines(p, true, true)

@@ -6,7 +6,7 @@ import (
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/vg"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output"
 	"coredays/output/sheet"
 	"coredays/output/words"
@@ -47,7 +47,7 @@ const siteKey = "Left: layers, and each hole's way down, P50 as a line and P10 t
 	"Right: by depth, the share of what was cored that came up (dashes) and of the section that came up in at least one hole (line, filled)."
 
 // behindSite are the tables behind the chart of a site.
-func behindSite(r *output.Report, site *logbook.Site) []*sheet.Table {
+func behindSite(r *output.Report, site *result.Site) []*sheet.Table {
 	list := []*sheet.Table{sheet.Way(r.Summary).Where("site", site.Name).Only("hole", "depth_m", "share", "days_p10", "days_p50", "days_p90"),
 		sheet.Section(r.Summary).Where("site", site.Name).Only("from_m", "to_m", "cored_m", "recovered_m", "recovered_percent", "covered"),
 		sheet.Layers(r.Summary).Where("site", site.Name).Only("layer", "bottom_m")}

@@ -8,12 +8,12 @@ import (
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
 // wayPlot is depth against days, at least so many, with the layers in a strip at its left.
-func wayPlot(site *logbook.Site, days float64, c *Chart) *plot.Plot {
+func wayPlot(site *result.Site, days float64, c *Chart) *plot.Plot {
 	p := newPlot("days after arriving", "depth below the sea floor (m)")
 	titled(p, "depth against days")
 	end := max(days, wayEnd(site))
@@ -32,7 +32,7 @@ func wayPlot(site *logbook.Site, days float64, c *Chart) *plot.Plot {
 }
 
 // usualMarks are the marks of a hole worth drawing: those that half of the visits came to.
-func usualMarks(h *logbook.Hole) (list []logbook.DepthMark) {
+func usualMarks(h *result.Hole) (list []result.DepthMark) {
 	for _, m := range h.Marks {
 		if m.Share >= 0.5 {
 			list = append(list, m)
@@ -41,7 +41,7 @@ func usualMarks(h *logbook.Hole) (list []logbook.DepthMark) {
 	return list
 }
 
-func wayEnd(site *logbook.Site) float64 {
+func wayEnd(site *result.Site) float64 {
 	end := 0.1
 	for i := range site.Holes {
 		for _, m := range usualMarks(&site.Holes[i]) {
@@ -52,7 +52,7 @@ func wayEnd(site *logbook.Site) float64 {
 }
 
 // holeBand fills P10 to P90 of a hole's way down.
-func holeBand(p *plot.Plot, h *logbook.Hole, c color.NRGBA) {
+func holeBand(p *plot.Plot, h *result.Hole, c color.NRGBA) {
 	var around plotter.XYs
 	marks := usualMarks(h)
 	for _, m := range marks {
@@ -67,7 +67,7 @@ func holeBand(p *plot.Plot, h *logbook.Hole, c color.NRGBA) {
 }
 
 // holeLine draws the even way down of a hole with its name at the foot.
-func holeLine(p *plot.Plot, h *logbook.Hole, n int, c *Chart) {
+func holeLine(p *plot.Plot, h *result.Hole, n int, c *Chart) {
 	var points plotter.XYs
 	for _, m := range usualMarks(h) {
 		points = append(points, plotter.XY{X: m.P50 / words.SecondsOfDay, Y: float64(m.Depth)})

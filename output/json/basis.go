@@ -4,8 +4,8 @@ import (
 	"io"
 
 	"coredays/model/basis"
-	"coredays/model/logbook"
 	"coredays/model/plan"
+	"coredays/model/result"
 )
 
 type basisJSON struct {
@@ -35,7 +35,7 @@ type entryLine struct {
 }
 
 // Basis writes the numbers that a plan rests on, and what a simulation tells of them.
-func Basis(w io.Writer, p *plan.Plan, entries []basis.Entry, simulated *logbook.Summary) error {
+func Basis(w io.Writer, p *plan.Plan, entries []basis.Entry, simulated *result.Summary) error {
 	all := basisJSON{"coredays.basis/1", p.Title, 0, []driverJSON{}, []entryLine{}}
 	if simulated != nil {
 		all.Replications, all.Drivers = simulated.Replications, driversOf(simulated.Drivers)

@@ -5,7 +5,7 @@ import (
 	"time"
 
 	"coredays/model/activity"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 	"coredays/output/text"
 	"coredays/output/words"
@@ -16,7 +16,7 @@ const comparisonSchema = "coredays.comparison/1"
 
 // Comparison writes a comparison for programs: days, metres, shares from 0 to 1, in full
 // precision; null where there is no figure.
-func Comparison(w io.Writer, c *logbook.Comparison) error { return writeJSON(w, comparisonOf(c)) }
+func Comparison(w io.Writer, c *result.Comparison) error { return writeJSON(w, comparisonOf(c)) }
 
 type comparisonJSON struct {
 	Schema       string            `json:"schema"`
@@ -121,11 +121,11 @@ type dayMoreJSON struct {
 }
 
 // questionKeys are the questions to programs.
-var questionKeys = map[logbook.Question]string{
-	logbook.WhichPlan: "plans", logbook.WhichOrder: "orders", logbook.WhichDeparture: "departures", logbook.WhatToCut: "drop",
+var questionKeys = map[result.Question]string{
+	result.WhichPlan: "plans", result.WhichOrder: "orders", result.WhichDeparture: "departures", result.WhatToCut: "drop",
 }
 
-func comparisonOf(c *logbook.Comparison) comparisonJSON {
+func comparisonOf(c *result.Comparison) comparisonJSON {
 	j := comparisonJSON{
 		Schema: comparisonSchema, Question: questionKeys[c.Question], Scenario: c.Title, Invented: c.Invented,
 		Seed: c.Seed, Replications: c.Replications, StoppedEarly: c.StoppedEarly,
@@ -144,7 +144,7 @@ func comparisonOf(c *logbook.Comparison) comparisonJSON {
 	for i := range c.Days {
 		j.Days = append(j.Days, dayMoreOf(&c.Days[i]))
 	}
-	if len(c.Alternatives) > 0 && c.Question != logbook.WhatToCut {
+	if len(c.Alternatives) > 0 && c.Question != result.WhatToCut {
 		j.Best = &c.Alternatives[c.Best].Name
 		j.Alike = append(j.Alike, text.NamesWhere(c, func(i int) bool { return i != c.Best && c.Alternatives[i].Alike })...)
 		j.Unbeaten = append(j.Unbeaten, text.NamesWhere(c, func(i int) bool { return c.Alternatives[i].Unbeaten })...)
@@ -158,7 +158,7 @@ func comparisonOf(c *logbook.Comparison) comparisonJSON {
 	return j
 }
 
-func alternativeJSONOf(c *logbook.Comparison, i int) alternativeJSON {
+func alternativeJSONOf(c *result.Comparison, i int) alternativeJSON {
 	a := &c.Alternatives[i]
 	s := a.Summary
 	j := alternativeJSON{
@@ -167,17 +167,17 @@ func alternativeJSONOf(c *logbook.Comparison, i int) alternativeJSON {
 		ChanceAll: number(s.Allotted.ChanceAll), ChancePrimary: number(s.Allotted.ChancePrimary), Recovered: spreadOf(s.Allotted.Recovered),
 		InHand: daysOf(s.Allotted.InHand), Late: number(s.Allotted.Late), Behind: intervalOf(words.DaysInterval(a.Behind)), Less: intervalOf(a.Less),
 	}
-	if c.Question != logbook.WhatToCut {
+	if c.Question != result.WhatToCut {
 		j.Standing = text.Standing(c, i)
 	}
 	return j
 }
 
-func intervalOf(i logbook.Interval) intervalJSON {
+func intervalOf(i result.Interval) intervalJSON {
 	return intervalJSON{number(i.Mean), pairOf([2]float64{i.Low, i.High})}
 }
 
-func differenceOf(c *logbook.Comparison, d *logbook.Difference) differenceJSON {
+func differenceOf(c *result.Comparison, d *result.Difference) differenceJSON {
 	days := intervalOf(words.DaysInterval(d.Days))
 	return differenceJSON{
 		A: c.Alternatives[d.A].Name, B: c.Alternatives[d.B].Name, MeanDays: days.Mean, CI: days.CI, Shorter: number(d.AShorter), Same: number(d.Same),
@@ -185,7 +185,7 @@ func differenceOf(c *logbook.Comparison, d *logbook.Difference) differenceJSON {
 	}
 }
 
-func searchOf(s *logbook.Search) *searchJSON {
+func searchOf(s *result.Search) *searchJSON {
 	if s == nil {
 		return nil
 	}
@@ -198,7 +198,7 @@ func searchOf(s *logbook.Search) *searchJSON {
 	return j
 }
 
-func cutOf(cut *logbook.Cut) cutJSON {
+func cutOf(cut *result.Cut) cutJSON {
 	return cutJSON{
 		Kind: cut.Kind.String(), Site: cut.Site, What: cut.What, Also: append([]string{}, cut.Also...), Saves: daysOf(cut.Saves),
 		Metres: intervalOf(cut.Metres), Within: intervalOf(cut.Within), Section: number(cut.Section),
@@ -206,7 +206,7 @@ func cutOf(cut *logbook.Cut) cutJSON {
 	}
 }
 
-func dayMoreOf(d *logbook.DayMore) dayMoreJSON {
+func dayMoreOf(d *result.DayMore) dayMoreJSON {
 	return dayMoreJSON{
 		SeaDays: number(d.Days), ChancePrimary: number(d.First), PrimaryMore: intervalOf(d.FirstMore), ChanceAll: number(d.All), AllMore: intervalOf(d.AllMore),
 		Recovered: number(d.Metres), RecoveredMore: intervalOf(d.MetresMore), InHand: daysOf(d.InHand),

@@ -5,14 +5,14 @@ import (
 	"math"
 	"time"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 	"coredays/output/text"
 )
 
 // Diary writes one simulated expedition for programs: hours, metres, moments in UTC; null
 // where there is no figure.
-func Diary(w io.Writer, d *logbook.Diary) error {
+func Diary(w io.Writer, d *result.Diary) error {
 	entries := []entryJSON{}
 	for i := range d.Entries {
 		entries = append(entries, entryOf(&d.Entries[i]))
@@ -46,7 +46,7 @@ type entryJSON struct {
 	Note  string    `json:"note"`
 }
 
-func entryOf(e *logbook.Entry) entryJSON {
+func entryOf(e *result.Entry) entryJSON {
 	depth := float64(e.Depth)
 	if !text.HasDepth(e) {
 		depth = math.NaN()

@@ -7,7 +7,7 @@ import (
 	"strconv"
 	"time"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
@@ -36,7 +36,7 @@ type spreadJSON struct {
 }
 
 // spreadOf leaves out of a spread what its few replications do not tell.
-func spreadOf(s logbook.Spread) spreadJSON {
+func spreadOf(s result.Spread) spreadJSON {
 	s = words.Told(s)
 	return spreadJSON{s.N, number(s.Mean), number(s.SD), number(s.P10), number(s.P50), number(s.P90),
 		pairOf(s.P10CI), pairOf(s.P50CI), pairOf(s.P90CI)}
@@ -44,7 +44,7 @@ func spreadOf(s logbook.Spread) spreadJSON {
 
 func pairOf(ci [2]float64) [2]number { return [2]number{number(ci[0]), number(ci[1])} }
 
-func daysOf(s logbook.Spread) spreadJSON { return spreadOf(words.InDays(s)) }
+func daysOf(s result.Spread) spreadJSON { return spreadOf(words.InDays(s)) }
 
 // datesJSON are the moments of P10, P50 and P90; null where there are none.
 type datesJSON struct {
@@ -53,7 +53,7 @@ type datesJSON struct {
 	P90 *time.Time `json:"p90"`
 }
 
-func datesOf(sails time.Time, after logbook.Spread) datesJSON {
+func datesOf(sails time.Time, after result.Spread) datesJSON {
 	after = words.Told(after)
 	return datesJSON{dateOf(sails, after.P10), dateOf(sails, after.P50), dateOf(sails, after.P90)}
 }

@@ -6,7 +6,7 @@ import (
 
 	"coredays/model/activity"
 	"coredays/model/coring"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
@@ -15,7 +15,7 @@ const simulationSchema = "coredays.simulation/1"
 
 // Simulation writes the answer of a simulation for programs: days, metres, shares from 0 to 1 and
 // recovery in per cent, in full precision; null where there is no figure.
-func Simulation(w io.Writer, s *logbook.Summary) error { return writeJSON(w, simulationOf(s)) }
+func Simulation(w io.Writer, s *result.Summary) error { return writeJSON(w, simulationOf(s)) }
 
 type simulationJSON struct {
 	Schema       string           `json:"schema"`
@@ -84,7 +84,7 @@ type consumableJSON struct {
 	P90  number `json:"p90"`
 }
 
-func simulationOf(s *logbook.Summary) simulationJSON {
+func simulationOf(s *result.Summary) simulationJSON {
 	return simulationJSON{
 		Schema: simulationSchema, Scenario: s.Scenario, File: s.File, Ship: s.Ship, Invented: s.Invented,
 		Seed: s.Seed, Replications: s.Replications, StoppedEarly: s.StoppedEarly,
@@ -96,7 +96,7 @@ func simulationOf(s *logbook.Summary) simulationJSON {
 	}
 }
 
-func neededOf(n *logbook.Needed) neededJSON {
+func neededOf(n *result.Needed) neededJSON {
 	byClass := map[string]spreadJSON{}
 	for c := range activity.Classes {
 		byClass[c.Key()] = daysOf(n.ByClass[c])
@@ -104,12 +104,12 @@ func neededOf(n *logbook.Needed) neededJSON {
 	return neededJSON{daysOf(n.Total), byClass}
 }
 
-func allottedOf(a *logbook.Allotted) allottedJSON {
+func allottedOf(a *result.Allotted) allottedJSON {
 	return allottedJSON{number(a.SeaDays.Days()), number(a.ChanceAll), number(a.ChancePrimary), number(a.Late),
 		daysOf(a.InHand), spreadOf(a.Recovered)}
 }
 
-func recoveryOf(r *logbook.Recovery) recoveryJSON {
+func recoveryOf(r *result.Recovery) recoveryJSON {
 	byTool := map[string]amountJSON{}
 	for tool := range coring.Tools {
 		t := r.ByTool[tool]
@@ -118,7 +118,7 @@ func recoveryOf(r *logbook.Recovery) recoveryJSON {
 	return recoveryJSON{spreadOf(r.Cored), spreadOf(r.Recovered), spreadOf(r.Percent), spreadOf(r.Cores), byTool}
 }
 
-func driversOf(drivers []logbook.Driver) []driverJSON {
+func driversOf(drivers []result.Driver) []driverJSON {
 	list := []driverJSON{}
 	for _, d := range drivers {
 		list = append(list, driverJSON{d.Name, number(d.Share)})
@@ -126,7 +126,7 @@ func driversOf(drivers []logbook.Driver) []driverJSON {
 	return list
 }
 
-func consumablesOf(consumables []logbook.Consumable) []consumableJSON {
+func consumablesOf(consumables []result.Consumable) []consumableJSON {
 	list := []consumableJSON{}
 	for _, c := range consumables {
 		list = append(list, consumableJSON{c.Item, number(c.P50), number(c.P90)})

@@ -1,6 +1,6 @@
 package json
 
-import "coredays/model/logbook"
+import "coredays/model/result"
 
 type siteJSON struct {
 	Name           string     `json:"name"`
@@ -42,7 +42,7 @@ type holeJSON struct {
 	Conditional     bool   `json:"conditional"`    // wanted only as another hole turns out
 }
 
-func sitesOf(s *logbook.Summary) []siteJSON {
+func sitesOf(s *result.Summary) []siteJSON {
 	list := []siteJSON{}
 	for i := range s.Sites {
 		list = append(list, siteOf(&s.Sites[i], s))
@@ -50,7 +50,7 @@ func sitesOf(s *logbook.Summary) []siteJSON {
 	return list
 }
 
-func siteOf(site *logbook.Site, s *logbook.Summary) siteJSON {
+func siteOf(site *result.Site, s *result.Summary) siteJSON {
 	return siteJSON{
 		Name: site.Name, Alternate: site.Alternate,
 		WaterDepth: number(site.WaterDepth), Target: number(site.Target),
@@ -63,7 +63,7 @@ func siteOf(site *logbook.Site, s *logbook.Summary) siteJSON {
 	}
 }
 
-func holesOf(holes []logbook.Hole) []holeJSON {
+func holesOf(holes []result.Hole) []holeJSON {
 	list := []holeJSON{}
 	for _, h := range holes {
 		list = append(list, holeJSON{h.Name, h.Task, h.Rank, daysOf(h.Days), spreadOf(h.Depth), spreadOf(h.Refusal),

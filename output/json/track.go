@@ -8,7 +8,7 @@ import (
 	"github.com/paulmach/orb/geojson"
 
 	"coredays/model/geo"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 	"coredays/output/text"
 	"coredays/output/words"
@@ -19,9 +19,9 @@ const trackEvery = 60 * unit.NauticalMile
 
 // Tracks writes a map (RFC 7946): ports and sites as points, and the track of each
 // alternative as lines along great circles, cut where they cross the date line.
-func Tracks(w io.Writer, c *logbook.Comparison) error {
+func Tracks(w io.Writer, c *result.Comparison) error {
 	collection := geojson.NewFeatureCollection()
-	drawn := map[logbook.Mark]bool{}
+	drawn := map[result.Mark]bool{}
 	for i := range c.Alternatives {
 		for _, m := range c.Alternatives[i].Marks {
 			if !drawn[m] {
@@ -37,7 +37,7 @@ func Tracks(w io.Writer, c *logbook.Comparison) error {
 }
 
 // markFeature is a port or a site.
-func markFeature(m logbook.Mark) *geojson.Feature {
+func markFeature(m result.Mark) *geojson.Feature {
 	f := geojson.NewFeature(rounded(m.At))
 	kind := "site"
 	switch {
@@ -51,7 +51,7 @@ func markFeature(m logbook.Mark) *geojson.Feature {
 }
 
 // trackFeature is the track of an alternative, with its figures.
-func trackFeature(c *logbook.Comparison, i int) *geojson.Feature {
+func trackFeature(c *result.Comparison, i int) *geojson.Feature {
 	a := &c.Alternatives[i]
 	f := geojson.NewFeature(lines(geo.Track(a.Track, trackEvery)))
 	f.Properties = geojson.Properties{

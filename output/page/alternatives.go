@@ -3,7 +3,7 @@ package page
 import (
 	"strings"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/chart"
 	"coredays/output/sheet"
 	"coredays/output/text"
@@ -29,7 +29,7 @@ type whyView struct {
 	Visits, Items *sheet.Table
 }
 
-func alternativesViewOf(c *logbook.Comparison) (*alternativesView, error) {
+func alternativesViewOf(c *result.Comparison) (*alternativesView, error) {
 	pictures, err := picturesOf(chart.Alternatives(c))
 	if err != nil {
 		return nil, err
@@ -39,13 +39,13 @@ func alternativesViewOf(c *logbook.Comparison) (*alternativesView, error) {
 		v.Notes = append(v.Notes, "Planned: the order of the scenario.")
 	}
 	columns := []string{"alternative", "row", "standing", "chance_primary", "chance_all", "days_p50", "more_mean", "more_low", "more_high"}
-	if c.Question == logbook.WhichOrder {
+	if c.Question == result.WhichOrder {
 		columns = append(columns, "track_nmi", "recovered_mean")
 		v.Why, v.Searched = whyViewOf(c), text.SearchLines(c)
 	} else {
 		columns = append(columns, "waiting_mean", "recovered_mean")
 	}
-	if c.Question != logbook.WhichOrder && len(c.Differences) > 0 && c.Replications > 1 {
+	if c.Question != result.WhichOrder && len(c.Differences) > 0 && c.Replications > 1 {
 		v.Differences = differencesShown(c)
 		v.Unsettled, v.Pairing = text.Unsettled(c), text.PairingSentence(c)
 	}
@@ -57,7 +57,7 @@ func alternativesViewOf(c *logbook.Comparison) (*alternativesView, error) {
 }
 
 // remarked tells beside each alternative what else there is to say of it.
-func remarked(c *logbook.Comparison, t *sheet.Table) *sheet.Table {
+func remarked(c *result.Comparison, t *sheet.Table) *sheet.Table {
 	t.Fields = append(t.Fields, sheet.Field{Key: "remarks", Heading: "remarks", Kind: sheet.OfWords})
 	for n, i := range text.ByMerit(c) {
 		var remarks []string
@@ -73,7 +73,7 @@ func remarked(c *logbook.Comparison, t *sheet.Table) *sheet.Table {
 }
 
 // differencesShown are all pairs of few alternatives, and of many those with the first.
-func differencesShown(c *logbook.Comparison) *sheet.Table {
+func differencesShown(c *result.Comparison) *sheet.Table {
 	s, columns := sheet.Differences(c), []string{"one", "other", "days_mean", "days_low", "days_high", "share_shorter",
 		"chance_primary_mean", "chance_primary_low", "chance_primary_high", "recovered_mean", "recovered_low", "recovered_high"}
 	if len(c.Alternatives) > text.MostPaired {
@@ -84,7 +84,7 @@ func differencesShown(c *logbook.Comparison) *sheet.Table {
 }
 
 // whyViewOf is nil where no order is the shortest of those sailed.
-func whyViewOf(c *logbook.Comparison) *whyView {
+func whyViewOf(c *result.Comparison) *whyView {
 	if c.Reference < 0 {
 		return nil
 	}
@@ -121,7 +121,7 @@ type ordersView struct {
 }
 
 // ordersViewOf is nil where nobody looked for an order.
-func ordersViewOf(c *logbook.Comparison) (*ordersView, error) {
+func ordersViewOf(c *result.Comparison) (*ordersView, error) {
 	if c == nil {
 		return nil, nil
 	}
@@ -136,7 +136,7 @@ func ordersViewOf(c *logbook.Comparison) (*ordersView, error) {
 }
 
 // otherOrder tells of an order that is better than that of the scenario, where one was found.
-func otherOrder(c *logbook.Comparison) []string {
+func otherOrder(c *result.Comparison) []string {
 	if c == nil || !text.Answers(c) || c.Planned < 0 || c.Planned == c.Best || c.Alternatives[c.Planned].Alike {
 		return nil
 	}

@@ -8,7 +8,7 @@ import (
 	"strings"
 
 	"coredays/model/check"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/chart"
 	"coredays/output/sheet"
 	"coredays/output/text"
@@ -17,7 +17,7 @@ import (
 
 // Comparison writes a comparison as one page that fetches nothing; program is the name and the
 // version of what made it.
-func Comparison(w io.Writer, c *logbook.Comparison, program string) error {
+func Comparison(w io.Writer, c *result.Comparison, program string) error {
 	view, err := comparisonViewOf(c, program)
 	if err != nil {
 		return err
@@ -49,7 +49,7 @@ type tableView struct {
 	Note     string
 }
 
-func comparisonViewOf(c *logbook.Comparison, program string) (*comparisonView, error) {
+func comparisonViewOf(c *result.Comparison, program string) (*comparisonView, error) {
 	v := &comparisonView{Style: template.CSS(reportStyle), Title: words.OrElse(c.Title, "Unnamed scenario"), Sub: comparisonSub(c), Question: text.Questions[c.Question],
 		Warnings: c.Warnings, Cautions: check.Cautions(), Run: comparedSheet(c, program), Call: text.CompareCall(c)}
 	if !text.Answers(c) {
@@ -57,7 +57,7 @@ func comparisonViewOf(c *logbook.Comparison, program string) (*comparisonView, e
 		return v, nil
 	}
 	v.Made = text.MadeOf(c)
-	if c.Question == logbook.WhatToCut {
+	if c.Question == result.WhatToCut {
 		return v, v.cut(c)
 	}
 	v.Headline, v.Standing = []string{firstWords(c)}, text.StandingLines(c)
@@ -68,7 +68,7 @@ func comparisonViewOf(c *logbook.Comparison, program string) (*comparisonView, e
 }
 
 // cut fills in what to cut and what a day is worth.
-func (v *comparisonView) cut(c *logbook.Comparison) error {
+func (v *comparisonView) cut(c *result.Comparison) error {
 	v.Headline = slices.Concat([]string{text.AsPlannedSentence(c)}, text.CheapestSentence(c), oneDaySentence(c))
 	v.FactsOf, v.Facts = "As planned", text.Facts(c.Alternatives[0].Summary)
 	cuts, err := picturesOf(chart.Cuts(c))
@@ -85,12 +85,12 @@ func (v *comparisonView) cut(c *logbook.Comparison) error {
 }
 
 // firstWords name the first alternative and tell what it brings.
-func firstWords(c *logbook.Comparison) string {
+func firstWords(c *result.Comparison) string {
 	return "First: " + c.Alternatives[c.Best].Name + ". " + strings.Join(text.FirstLines(c), " ")
 }
 
 // oneDaySentence tells what a day more is worth, where one was tried.
-func oneDaySentence(c *logbook.Comparison) []string {
+func oneDaySentence(c *result.Comparison) []string {
 	for _, d := range c.Days {
 		if d.Days == 1 {
 			return []string{fmt.Sprintf("With one day more, rank 1 gets done %s, the whole programme %s.", words.Often(d.First, c.Replications), words.Often(d.All, c.Replications))}
@@ -99,9 +99,9 @@ func oneDaySentence(c *logbook.Comparison) []string {
 	return nil
 }
 
-func comparisonSub(c *logbook.Comparison) string {
+func comparisonSub(c *result.Comparison) string {
 	line := words.OrElse(c.Ship, "unnamed ship")
-	if text.Answers(c) && (c.Question == logbook.WhichOrder || c.Question == logbook.WhatToCut) {
+	if text.Answers(c) && (c.Question == result.WhichOrder || c.Question == result.WhatToCut) {
 		s := c.Alternatives[c.Best].Summary
 		line += fmt.Sprintf(", sails %s, %s sea days", words.Moment(s.Sails), words.Given(s.Allotted.SeaDays.Days()))
 	}
@@ -112,7 +112,7 @@ func comparisonSub(c *logbook.Comparison) string {
 }
 
 // comparedSheet tells what was compared and how to repeat it.
-func comparedSheet(c *logbook.Comparison, program string) *sheet.Table {
+func comparedSheet(c *result.Comparison, program string) *sheet.Table {
 	t := &sheet.Table{Name: "compared", Title: "What was compared", Fields: []sheet.Field{{Key: "what", Heading: "what", Kind: sheet.OfWords}, {Key: "value", Heading: "value", Kind: sheet.OfWords}}}
 	t.Add("scenario", c.Title)
 	t.Add("invented demonstration", words.YesNo(c.Invented))

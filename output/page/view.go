@@ -7,7 +7,7 @@ import (
 	"strings"
 
 	"coredays/model/check"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output"
 	"coredays/output/chart"
 	"coredays/output/sheet"
@@ -104,9 +104,9 @@ func reportViewOf(r *output.Report) (*reportView, error) {
 }
 
 // holeColumns are the columns that the page has of a site's holes. Only holes that hang on others are ever not called for.
-func holeColumns(site *logbook.Site) []string {
+func holeColumns(site *result.Site) []string {
 	columns := []string{"hole", "rank", "chance_done", "days_p10", "days_p50", "days_p90", "depth_p50", "refusal_p50", "chance_refused", "section_p50"}
-	if slices.ContainsFunc(site.Holes, func(h logbook.Hole) bool { return h.Conditional }) {
+	if slices.ContainsFunc(site.Holes, func(h result.Hole) bool { return h.Conditional }) {
 		return slices.Insert(columns, 3, "chance_not_called_for", "chance_dropped")
 	}
 	return columns

@@ -1,14 +1,14 @@
 package sheet
 
 import (
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 	"coredays/output/text"
 	"coredays/output/words"
 )
 
 // Alternatives has a row for each alternative, orders by merit, others as they were given.
-func Alternatives(c *logbook.Comparison) *Table {
+func Alternatives(c *result.Comparison) *Table {
 	t := &Table{Name: "alternatives", Title: Titles[c.Question], Fields: []Field{
 		{"alternative", text.HeadingOf(c.Question), OfWords, "name of the alternative"},
 		{"row", "row", ofCount, "its row in the chart"},
@@ -31,11 +31,11 @@ func Alternatives(c *logbook.Comparison) *Table {
 	return t
 }
 
-var Titles = map[logbook.Question]string{
-	logbook.WhichPlan: "Plans side by side", logbook.WhichOrder: "Orders side by side", logbook.WhichDeparture: "Departures side by side"}
+var Titles = map[result.Question]string{
+	result.WhichPlan: "Plans side by side", result.WhichOrder: "Orders side by side", result.WhichDeparture: "Departures side by side"}
 
 // alternativeRow is the n-th row.
-func alternativeRow(c *logbook.Comparison, n, i int) []any {
+func alternativeRow(c *result.Comparison, n, i int) []any {
 	a := &c.Alternatives[i]
 	s := a.Summary
 	needed := words.InDays(words.Told(s.Needed.Total))
@@ -51,10 +51,10 @@ func intervalFields(key, heading, meaning string, k Kind) []Field {
 	return []Field{{key + "_mean", heading, k, meaning + ": mean"}, {key + "_low", "from", k, "lower end of the interval of " + key + "_mean"}, {key + "_high", "to", k, "upper end"}}
 }
 
-func threeBounds(i logbook.Interval) []any { return []any{i.Mean, i.Low, i.High} }
+func threeBounds(i result.Interval) []any { return []any{i.Mean, i.Low, i.High} }
 
 // Differences has a row for each pair; the first is always the one that is taken away.
-func Differences(c *logbook.Comparison) *Table {
+func Differences(c *result.Comparison) *Table {
 	t := &Table{Name: "differences", Fields: []Field{
 		{"one", "the one", OfWords, "name of an alternative"}, {"other", "less the other", OfWords, "name of the one that is taken away"}}}
 	t.Fields = append(t.Fields, intervalFields("days", "days needed", "days that the one needs more, replication by replication", ofDays)...)

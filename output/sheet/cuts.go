@@ -4,14 +4,14 @@ import (
 	"iter"
 	"math"
 
-	"coredays/model/logbook"
 	"coredays/model/plan"
+	"coredays/model/result"
 	"coredays/output/text"
 	"coredays/output/words"
 )
 
 // Cuts has a row for each thing that can be left out, in the order in which they are printed.
-func Cuts(c *logbook.Comparison) *Table {
+func Cuts(c *result.Comparison) *Table {
 	t := &Table{Name: "cuts", Title: "What each thing costs and yields", Fields: []Field{
 		{"without", "without", OfWords, "what is left out, and what hangs on it"}, {"kind", "kind", OfWords, "measurement, task, hole or site"},
 		{"row", "row", ofCount, "its row in the chart"}, {"saves_mean", "saves", ofDays, "days of the whole programme, replication by replication: mean"}}}
@@ -37,8 +37,8 @@ func Cuts(c *logbook.Comparison) *Table {
 }
 
 // CutsInOrder goes through the cuts kind by kind.
-func CutsInOrder(c *logbook.Comparison) iter.Seq[*logbook.Cut] {
-	return func(yield func(*logbook.Cut) bool) {
+func CutsInOrder(c *result.Comparison) iter.Seq[*result.Cut] {
+	return func(yield func(*result.Cut) bool) {
 		for kind := plan.Measurement; kind <= plan.WholeSite; kind++ {
 			for _, cut := range text.CutsOf(c, kind) {
 				if !yield(cut) {
@@ -50,7 +50,7 @@ func CutsInOrder(c *logbook.Comparison) iter.Seq[*logbook.Cut] {
 }
 
 // MoreDays has a row for each number of sea days.
-func MoreDays(c *logbook.Comparison) *Table {
+func MoreDays(c *result.Comparison) *Table {
 	t := &Table{Name: "sea_days", Title: "What a day is worth", Fields: []Field{{"sea_days", "sea days", ofDays, ""},
 		{"chance_primary", "rank 1 done", ofShare, "chance within the days"}}}
 	t.Fields = append(t.Fields, intervalFields("chance_primary_more", "more", "chance of rank 1 more than as planned", ofPoints)...)

@@ -1,13 +1,13 @@
 package sheet
 
 import (
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/text"
 	"coredays/output/words"
 )
 
 // Classes has a row for each class of time, the largest first.
-func Classes(s *logbook.Summary) *Table {
+func Classes(s *result.Summary) *Table {
 	t := &Table{Name: "classes", Title: "Days by class of time, whole programme", Fields: []Field{{"class", "class of time", OfWords, ""},
 		{"mean_d", "mean", ofDays, "the means add up to the mean of days needed"}, {"share", "share", ofShare, "of the mean of days needed"}}}
 	t.Fields = append(t.Fields, threeFields("days", "days", "quantiles do not add up", ofDays)...)
@@ -18,7 +18,7 @@ func Classes(s *logbook.Summary) *Table {
 	return t
 }
 
-func Drivers(s *logbook.Summary) *Table {
+func Drivers(s *result.Summary) *Table {
 	t := &Table{Name: "drivers", Title: "What drives the spread of days needed", Fields: []Field{{"cause", "cause", OfWords, ""},
 		{"share", "share of the variance", ofShare, "of days needed from P1 to P99; negative for a cause that is short where the others are long"}}}
 	for _, d := range s.Drivers {
@@ -27,7 +27,7 @@ func Drivers(s *logbook.Summary) *Table {
 	return t
 }
 
-func Consumables(s *logbook.Summary) *Table {
+func Consumables(s *result.Summary) *Table {
 	t := &Table{Name: "consumables", Title: "What to have on board, whole programme", Fields: []Field{{"item", "item", OfWords, ""},
 		{"p50", "P50", ofOrder, "half the expeditions use no more"}, {"p90", "P90", ofOrder, "nine in ten use no more"}}}
 	for _, c := range s.Consumables {
@@ -37,7 +37,7 @@ func Consumables(s *logbook.Summary) *Table {
 }
 
 // Curve is the distribution of days needed.
-func Curve(s *logbook.Summary) *Table {
+func Curve(s *result.Summary) *Table {
 	t := &Table{Name: "days_needed", Title: "Days needed by chance", Fields: []Field{
 		{"chance", "chance", ofShare, "share of the expeditions that need no more"}, {"days", "days needed", ofDays, "whole programme, port to port"}}}
 	for i, x := range s.Needed.Curve {

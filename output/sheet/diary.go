@@ -4,15 +4,15 @@ import (
 	"io"
 	"math"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/text"
 )
 
 // Diary writes one simulated expedition as a table, in the form in which a log is kept: a line for
 // each activity with the site, the hole, and how deep that was when the activity began.
-func Diary(w io.Writer, d *logbook.Diary) error { return diarySheet(d).csv(w) }
+func Diary(w io.Writer, d *result.Diary) error { return diarySheet(d).csv(w) }
 
-func diarySheet(d *logbook.Diary) *Table {
+func diarySheet(d *result.Diary) *Table {
 	t := &Table{Name: "diary", Fields: []Field{{Key: "from"}, {Key: "to"}, {Key: "what"}, {Key: "site"}, {Key: "hole"},
 		{Key: "depth_mbsf"}, {Key: "bit_mbsf"}, {Key: "hs_m"}, {Key: "note"}}}
 	for i := range d.Entries {

@@ -1,14 +1,14 @@
 package sheet
 
 import (
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/text"
 	"coredays/output/words"
 )
 
 // Logged sets what a log has of each hole beside what was simulated of it, at the marked depths and
 // at the deepest of the log.
-func Logged(s *logbook.Summary, log *logbook.Log) *Table {
+func Logged(s *result.Summary, log *result.Log) *Table {
 	t := &Table{Name: "logged", Title: "As logged, beside what was simulated", Fields: []Field{{"site", "site", OfWords, ""}, {"hole", "hole", OfWords, ""},
 		{"depth_m", "depth", ofMetres, "below the sea floor"}, {"days_logged", "logged, days after arrival", ofDays, "since the first line of the site, when the hole was first so deep"},
 		{"share", "reached", ofShare, "of the simulated visits to the site in which the hole came so deep"}}}

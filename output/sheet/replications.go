@@ -1,15 +1,15 @@
 package sheet
 
 import (
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
 // replicationsSheet has a row for each replication and a column for each result; main leaves out those
 // of tools, causes and holes.
-func replicationsSheet(r *logbook.Replications, main bool) *Table {
+func replicationsSheet(r *result.Replications, main bool) *Table {
 	t := &Table{Name: "replications", Title: "Each replication", Fields: []Field{{"replication", "replication", ofCount, "its number, for coredays diary --replication"}}}
-	var columns []logbook.Column
+	var columns []result.Column
 	var sizes []float64
 	for _, c := range r.Columns {
 		if main && !c.Main {
@@ -35,13 +35,13 @@ func replicationsSheet(r *logbook.Replications, main bool) *Table {
 }
 
 // kindOf is the kind of a measure and the size of its unit.
-func kindOf(m logbook.Measure) (Kind, float64) {
+func kindOf(m result.Measure) (Kind, float64) {
 	switch m {
-	case logbook.Seconds:
+	case result.Seconds:
 		return ofDays, words.SecondsOfDay
-	case logbook.Metres:
+	case result.Metres:
 		return ofMetres, 1
-	case logbook.Share:
+	case result.Share:
 		return ofShare, 1
 	}
 	return ofCount, 1

@@ -6,7 +6,7 @@ import (
 
 	"coredays/model/activity"
 	"coredays/model/coring"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output"
 	"coredays/output/text"
 	"coredays/output/words"
@@ -14,7 +14,7 @@ import (
 
 // resultsSheet holds every spread of the simulation, a row each, with the intervals of its
 // quantiles: simulation error only.
-func resultsSheet(s *logbook.Summary) *Table {
+func resultsSheet(s *result.Summary) *Table {
 	t := &Table{Name: "results", Title: "Every result with its spread", Fields: []Field{
 		{"of", "of", OfWords, "expedition, class of time, coring tool, site or hole"},
 		{"site", "site", OfWords, "empty for what is not of a site"},
@@ -28,7 +28,7 @@ func resultsSheet(s *logbook.Summary) *Table {
 		{"p50_low", "P50 from", ofNumber, "95 % interval of p50, simulation error only"}, {"p50_high", "to", ofNumber, "its upper end"},
 		{"p90_low", "P90 from", ofNumber, "95 % interval of p90, simulation error only"}, {"p90_high", "to", ofNumber, "its upper end"},
 	}}
-	add := func(of, site, hole, result string, k Kind, x logbook.Spread) {
+	add := func(of, site, hole, result string, k Kind, x result.Spread) {
 		x = words.Told(x)
 		t.Add(of, site, hole, result, k.Unit(), float64(x.N), x.Mean, x.SD, x.P10, x.P50, x.P90,
 			x.P10CI[0], x.P10CI[1], x.P50CI[0], x.P50CI[1], x.P90CI[0], x.P90CI[1])
@@ -41,9 +41,9 @@ func resultsSheet(s *logbook.Summary) *Table {
 }
 
 // adder adds a spread in the unit of its kind.
-type adder func(of, site, hole, result string, k Kind, x logbook.Spread)
+type adder func(of, site, hole, result string, k Kind, x result.Spread)
 
-func expeditionResults(s *logbook.Summary, add adder) {
+func expeditionResults(s *result.Summary, add adder) {
 	add("expedition", "", "", "days needed, whole programme", ofDays, words.InDays(s.Needed.Total))
 	add("expedition", "", "", "days in hand within the sea days", ofDays, words.InDays(s.Allotted.InHand))
 	add("expedition", "", "", "core recovered within the sea days", ofMetres, s.Allotted.Recovered)
@@ -51,7 +51,7 @@ func expeditionResults(s *logbook.Summary, add adder) {
 	add("expedition", "", "", "cores on the busiest day", ofCount, s.Deck.MostCores)
 	add("expedition", "", "", "laboratory behind at most", ofHours, words.InHours(s.Deck.Behind))
 	all := s.Recovery
-	toolResults("all tools", logbook.ToolRecovery{Cores: all.Cores, Cored: all.Cored, Recovered: all.Recovered, Percent: all.Percent}, add)
+	toolResults("all tools", result.ToolRecovery{Cores: all.Cores, Cored: all.Cored, Recovered: all.Recovered, Percent: all.Percent}, add)
 	for tool, r := range s.Recovery.ByTool {
 		toolResults(coring.Tool(tool).String(), r, add)
 	}
@@ -60,15 +60,15 @@ func expeditionResults(s *logbook.Summary, add adder) {
 	}
 }
 
-func toolResults(name string, r logbook.ToolRecovery, add adder) {
+func toolResults(name string, r result.ToolRecovery, add adder) {
 	add("coring tool", "", "", name+": cores", ofCount, r.Cores)
 	add("coring tool", "", "", name+": cored", ofMetres, r.Cored)
 	add("coring tool", "", "", name+": recovered", ofMetres, r.Recovered)
 	add("coring tool", "", "", name+": recovered of what was cored", ofPercent, r.Percent)
 }
 
-func siteResults(site *logbook.Site, add adder) {
-	of := func(result string, k Kind, x logbook.Spread) { add("site", site.Name, "", result, k, x) }
+func siteResults(site *result.Site, add adder) {
+	of := func(result string, k Kind, x result.Spread) { add("site", site.Name, "", result, k, x) }
 	of("days on site", ofDays, words.InDays(site.Days))
 	of("waiting on weather", ofDays, words.InDays(site.Waiting))
 	of("arrives after sailing", ofDays, words.InDays(site.Arrives))
@@ -93,7 +93,7 @@ func siteResults(site *logbook.Site, add adder) {
 }
 
 // Chances holds every chance.
-func Chances(s *logbook.Summary) *Table {
+func Chances(s *result.Summary) *Table {
 	t := &Table{Name: "chances", Title: "What gets done within the sea days", Fields: []Field{
 		{"site", "site", OfWords, "empty for the expedition"}, {"hole", "hole or task", OfWords, "empty for a site or the expedition"},
 		{"rank", "rank", ofCount, "of a hole or task; 1 is dropped last"},

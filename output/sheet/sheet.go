@@ -6,7 +6,7 @@ import (
 	"slices"
 	"time"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
@@ -104,13 +104,13 @@ func threeFields(key, heading, meaning string, k Kind) []Field {
 }
 
 // threeOf fills them; a spread of nothing leaves them empty.
-func threeOf(s logbook.Spread) []any {
+func threeOf(s result.Spread) []any {
 	s = words.Told(s)
 	return []any{s.P10, s.P50, s.P90}
 }
 
 // threeDates fills them with moments.
-func threeDates(sails time.Time, after logbook.Spread) []any {
+func threeDates(sails time.Time, after result.Spread) []any {
 	after = words.Told(after)
 	var cells []any
 	for _, seconds := range []float64{after.P10, after.P50, after.P90} {

@@ -3,14 +3,14 @@ package sheet
 import (
 	"math"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 	"coredays/output"
 	"coredays/output/words"
 )
 
 // Sites has a row for each site in the order of the visits.
-func Sites(s *logbook.Summary) *Table {
+func Sites(s *result.Summary) *Table {
 	t := &Table{Name: "sites", Title: "Sites in the order of the visits", Fields: []Field{
 		{"site", "site", OfWords, ""}, {"alternate", "alternate", OfTruth, "visited only when time is left"},
 		{"water_depth_m", "water depth", ofMetres, "below sea level"}, {"target_m", "target", ofMetres, "below the sea floor"}}}
@@ -32,20 +32,20 @@ func Sites(s *logbook.Summary) *Table {
 	return t
 }
 
-func siteRow(site *logbook.Site, s *logbook.Summary) []any {
+func siteRow(site *result.Site, s *result.Summary) []any {
 	row := []any{site.Name, site.Alternate, float64(site.WaterDepth), float64(site.Target)}
 	row = append(row, threeOf(words.InDays(site.Arrives))...)
 	row = append(row, threeDates(s.Sails, site.Arrives)...)
 	row = append(row, threeOf(words.InDays(site.Leaves))...)
 	row = append(row, threeDates(s.Sails, site.Leaves)...)
-	for _, x := range []logbook.Spread{words.InDays(site.Days), words.InDays(site.Waiting), site.Cored, site.Recovered, site.Percent, site.Coverage} {
+	for _, x := range []result.Spread{words.InDays(site.Days), words.InDays(site.Waiting), site.Cored, site.Recovered, site.Percent, site.Coverage} {
 		row = append(row, threeOf(x)...)
 	}
 	return append(row, site.ChanceReached, site.ChanceComplete)
 }
 
 // Holes has a row for each hole and task.
-func Holes(s *logbook.Summary) *Table {
+func Holes(s *result.Summary) *Table {
 	t := &Table{Name: "holes", Title: "Holes and tasks", Fields: []Field{
 		{"site", "site", OfWords, ""}, {"hole", "hole or task", OfWords, ""}, {"task", "task", OfTruth, "a task rather than a hole"},
 		{"rank", "rank", ofCount, "1 is dropped last"}}}
@@ -60,7 +60,7 @@ func Holes(s *logbook.Summary) *Table {
 		for j := range s.Sites[i].Holes {
 			h := &s.Sites[i].Holes[j]
 			row := []any{s.Sites[i].Name, h.Name, h.Task, float64(h.Rank)}
-			for _, x := range []logbook.Spread{words.InDays(h.Days), h.Depth, h.Refusal, h.Covered} {
+			for _, x := range []result.Spread{words.InDays(h.Days), h.Depth, h.Refusal, h.Covered} {
 				row = append(row, threeOf(x)...)
 			}
 			t.Add(append(row, h.ChanceRefused, h.ChanceDone, h.ChanceNotCalled, h.ChanceDropped)...)
@@ -80,7 +80,7 @@ func Passages(r *output.Report) *Table {
 }
 
 // Way has a row for each depth of each hole.
-func Way(s *logbook.Summary) *Table {
+func Way(s *result.Summary) *Table {
 	t := &Table{Name: "depth_days", Title: "Depth against days", Fields: []Field{{"site", "site", OfWords, ""}, {"hole", "hole", OfWords, ""},
 		{"depth_m", "depth", ofMetres, "below the sea floor"}, {"share", "reached", ofShare, "of the visits to the site in which the hole came so deep"}}}
 	t.Fields = append(t.Fields, threeFields("days", "days after arrival", "since arriving at the site, when it first came so deep", ofDays)...)
@@ -95,7 +95,7 @@ func Way(s *logbook.Summary) *Table {
 }
 
 // Section has a row for each slice of each site's section.
-func Section(s *logbook.Summary) *Table {
+func Section(s *result.Summary) *Table {
 	t := &Table{Name: "section", Title: "Recovery and section by depth", Fields: []Field{{"site", "site", OfWords, ""},
 		{"from_m", "from", ofMetres, "below the sea floor"}, {"to_m", "to", ofMetres, "below the sea floor"},
 		{"cored_m", "cored", ofMetres, "mean a visit, all holes together"}, {"recovered_m", "recovered", ofMetres, "mean a visit, all holes together"},
@@ -110,14 +110,14 @@ func Section(s *logbook.Summary) *Table {
 }
 
 // RecoveredPercent of a slice; few cores tell nothing.
-func RecoveredPercent(c *logbook.Slice) float64 {
+func RecoveredPercent(c *result.Slice) float64 {
 	if float64(c.Cored) < float64(c.To-c.From)/20 {
 		return math.NaN()
 	}
 	return 100 * float64(c.Recovered) / float64(c.Cored)
 }
 
-func Layers(s *logbook.Summary) *Table {
+func Layers(s *result.Summary) *Table {
 	t := &Table{Name: "layers", Title: "Layers as the survey has them", Fields: []Field{{"site", "site", OfWords, ""},
 		{"layer", "layer", OfWords, ""}, {"bottom_m", "bottom", ofMetres, "below the sea floor"}}}
 	for _, site := range s.Sites {

@@ -3,18 +3,18 @@ package sheet
 import (
 	"time"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/text"
 	"coredays/output/words"
 )
 
 // Visits sets the visits of the first order beside those of the shortest track.
-func Visits(best, short *logbook.Alternative) *Table {
+func Visits(best, short *result.Alternative) *Table {
 	t := &Table{Name: "visits", Title: "Primary sites in the first order and on the shortest track", Fields: []Field{{"site", "site", OfWords, ""},
 		{"arrives_first", "arrives P50: first", ofDate, ""}, {"arrives_shortest", "shortest", ofDate, ""},
 		{"waits_first", "waits, mean: first", ofDays, ""}, {"waits_shortest", "shortest", ofDays, ""},
 		{"complete_first", "complete: first", ofShare, "within the days"}, {"complete_shortest", "shortest", ofShare, "within the days"}}}
-	arrives := func(a *logbook.Alternative, site *logbook.Site) any {
+	arrives := func(a *result.Alternative, site *result.Site) any {
 		at, exists := words.DateAfter(a.Summary.Sails, words.Middle(site.Arrives))
 		if !exists {
 			return nil
@@ -28,7 +28,7 @@ func Visits(best, short *logbook.Alternative) *Table {
 }
 
 // Items sets the chances of holes and tasks beside each other where they differ.
-func Items(best, short *logbook.Alternative) *Table {
+func Items(best, short *result.Alternative) *Table {
 	t := &Table{Name: "items", Title: text.ItemsHeading(), Fields: []Field{{"item", "hole or task", OfWords, ""}, {"rank", "rank", ofCount, "1 is dropped last"},
 		{"done_first", "done: first", ofShare, "within the days"}, {"done_shortest", "shortest", ofShare, "within the days"}}}
 	for _, l := range text.ItemsInBoth(best, short) {

@@ -9,14 +9,14 @@ import (
 	"strings"
 
 	"coredays/model/basis"
-	"coredays/model/logbook"
 	"coredays/model/plan"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
 // Basis prints the numbers that a plan rests on, group by group; where a simulation tells, after what drives the
 // spread of days needed and the numbers behind that.
-func Basis(w io.Writer, p *plan.Plan, entries []basis.Entry, simulated *logbook.Summary) error {
+func Basis(w io.Writer, p *plan.Plan, entries []basis.Entry, simulated *result.Summary) error {
 	var pg printer
 	pg.paragraph("", indent, fmt.Sprintf("What %s rests on; %s", words.OrElse(p.Title, "the unnamed scenario"), words.OrElse(p.Ship.Name, "unnamed ship")))
 	pg.basisCounts(entries)
@@ -36,7 +36,7 @@ func Basis(w io.Writer, p *plan.Plan, entries []basis.Entry, simulated *logbook.
 
 // weighed prints the causes of the spread of days needed and the numbers that they go back to, what matters
 // most first.
-func (p *printer) weighed(entries []basis.Entry, s *logbook.Summary) error {
+func (p *printer) weighed(entries []basis.Entry, s *result.Summary) error {
 	if err := p.drivers(s); err != nil {
 		return err
 	}
@@ -80,7 +80,7 @@ const (
 // LiesIn names the causes in whose time the share of a number mostly lies, in percent of the variance.
 func LiesIn(e basis.Entry) string {
 	parts := slices.Clone(e.Causes)
-	slices.SortStableFunc(parts, func(a, b logbook.Driver) int { return cmp.Compare(math.Abs(b.Share), math.Abs(a.Share)) })
+	slices.SortStableFunc(parts, func(a, b result.Driver) int { return cmp.Compare(math.Abs(b.Share), math.Abs(a.Share)) })
 	var names []string
 	for i, d := range parts[:min(mostParts, len(parts))] {
 		if i == 0 || math.Abs(d.Share) >= leastPart {

@@ -6,12 +6,12 @@ import (
 	"strings"
 
 	"coredays/model/activity"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
 // classes prints where the days of the whole programme go, the largest class first.
-func (p *printer) classes(s *logbook.Summary) error {
+func (p *printer) classes(s *result.Summary) error {
 	total := words.InDays(s.Needed.Total)
 	p.heading("Where the days go (whole programme)")
 	p.say("%s. %s", meanDays(total, s.Replications), words.OrLess("Means add up to it; P10 and P90 do not.", s.Replications >= 2))
@@ -29,7 +29,7 @@ func (p *printer) classes(s *logbook.Summary) error {
 	return p.table(cols, rows)
 }
 
-func meanDays(total logbook.Spread, replications int) string {
+func meanDays(total result.Spread, replications int) string {
 	if replications < 2 {
 		return "All classes together: " + words.Figures(total.Mean) + " d"
 	}
@@ -44,7 +44,7 @@ func meanHeading(several bool) string {
 }
 
 // BySize lists the classes of time, those with the larger mean first.
-func BySize(byClass [activity.Classes]logbook.Spread) []activity.Class {
+func BySize(byClass [activity.Classes]result.Spread) []activity.Class {
 	var order []activity.Class
 	for c := range activity.Classes {
 		order = append(order, c)
@@ -54,7 +54,7 @@ func BySize(byClass [activity.Classes]logbook.Spread) []activity.Class {
 }
 
 // classRow is the row of one class of time.
-func classRow(c activity.Class, days logbook.Spread, total float64, places int, several bool) []string {
+func classRow(c activity.Class, days result.Spread, total float64, places int, several bool) []string {
 	share := days.Mean / total
 	row := []string{c.String(), words.Fixed(days.Mean, places), words.Percent(share)}
 	if several {

@@ -5,12 +5,12 @@ import (
 	"io"
 	"strings"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
 // Comparison prints alternatives side by side for people.
-func Comparison(w io.Writer, c *logbook.Comparison) error {
+func Comparison(w io.Writer, c *result.Comparison) error {
 	var p printer
 	p.comparisonTitle(c)
 	if Answers(c) {
@@ -25,13 +25,13 @@ func Comparison(w io.Writer, c *logbook.Comparison) error {
 }
 
 // comparison prints the sections that answer the question.
-func (p *printer) comparison(c *logbook.Comparison) error {
-	sections := []func(*logbook.Comparison) error{p.first, p.sideBySide, p.differences}
+func (p *printer) comparison(c *result.Comparison) error {
+	sections := []func(*result.Comparison) error{p.first, p.sideBySide, p.differences}
 	switch c.Question {
-	case logbook.WhichOrder:
-		sections = []func(*logbook.Comparison) error{p.first, p.sideBySide, p.why, p.searched}
-	case logbook.WhatToCut:
-		sections = []func(*logbook.Comparison) error{p.cuts, p.moreDays}
+	case result.WhichOrder:
+		sections = []func(*result.Comparison) error{p.first, p.sideBySide, p.why, p.searched}
+	case result.WhatToCut:
+		sections = []func(*result.Comparison) error{p.cuts, p.moreDays}
 	}
 	for _, section := range sections {
 		if err := section(c); err != nil {
@@ -42,14 +42,14 @@ func (p *printer) comparison(c *logbook.Comparison) error {
 }
 
 // Questions are what is asked, as the title says it.
-var Questions = map[logbook.Question]string{
-	logbook.WhichPlan:      "which plan",
-	logbook.WhichOrder:     "in which order to visit the sites",
-	logbook.WhichDeparture: "when to sail",
-	logbook.WhatToCut:      "what to cut, and what a day is worth",
+var Questions = map[result.Question]string{
+	result.WhichPlan:      "which plan",
+	result.WhichOrder:     "in which order to visit the sites",
+	result.WhichDeparture: "when to sail",
+	result.WhatToCut:      "what to cut, and what a day is worth",
 }
 
-func (p *printer) comparisonTitle(c *logbook.Comparison) {
+func (p *printer) comparisonTitle(c *result.Comparison) {
 	title := words.OrElse(c.Title, "Unnamed scenario")
 	if c.Invented {
 		title += " (invented demonstration)"
@@ -61,7 +61,7 @@ func (p *printer) comparisonTitle(c *logbook.Comparison) {
 }
 
 // MadeOf tells what a comparison rests on, and where it was stopped.
-func MadeOf(c *logbook.Comparison) (lines []string) {
+func MadeOf(c *result.Comparison) (lines []string) {
 	if !Answers(c) {
 		return []string{"Stopped before any alternative was sailed, so there is no answer."}
 	}
@@ -73,10 +73,10 @@ func MadeOf(c *logbook.Comparison) (lines []string) {
 }
 
 // Answers tells whether there is anything to compare.
-func Answers(c *logbook.Comparison) bool { return len(c.Alternatives) > 0 && c.Replications > 0 }
+func Answers(c *result.Comparison) bool { return len(c.Alternatives) > 0 && c.Replications > 0 }
 
 // first prints which alternative comes first.
-func (p *printer) first(c *logbook.Comparison) error {
+func (p *printer) first(c *result.Comparison) error {
 	p.heading("First: %s", c.Alternatives[c.Best].Name)
 	for _, line := range append(FirstLines(c), StandingLines(c)...) {
 		p.say("%s", line)
@@ -85,7 +85,7 @@ func (p *printer) first(c *logbook.Comparison) error {
 }
 
 // FirstLines tell what the first alternative brings.
-func FirstLines(c *logbook.Comparison) []string {
+func FirstLines(c *result.Comparison) []string {
 	best := c.Alternatives[c.Best].Summary
 	a := &best.Allotted
 	return []string{
@@ -96,7 +96,7 @@ func FirstLines(c *logbook.Comparison) []string {
 }
 
 // StandingLines tell how the others stand to the first, and by which rule.
-func StandingLines(c *logbook.Comparison) []string {
+func StandingLines(c *result.Comparison) []string {
 	lines := []string{aliveSentence(c)}
 	if planned := plannedSentence(c); planned != "" {
 		lines = append(lines, planned)
@@ -105,7 +105,7 @@ func StandingLines(c *logbook.Comparison) []string {
 }
 
 // plannedSentence tells how the order of the scenario stands to the first; empty where there is none.
-func plannedSentence(c *logbook.Comparison) string {
+func plannedSentence(c *result.Comparison) string {
 	switch {
 	case c.Planned < 0 || c.Planned >= len(c.Alternatives):
 		return ""
@@ -122,7 +122,7 @@ func plannedSentence(c *logbook.Comparison) string {
 }
 
 // aliveSentence tells which alternatives can't be told from the first.
-func aliveSentence(c *logbook.Comparison) string {
+func aliveSentence(c *result.Comparison) string {
 	var alike []string
 	for i := range c.Alternatives {
 		if c.Alternatives[i].Alike && i != c.Best {
@@ -140,7 +140,7 @@ func aliveSentence(c *logbook.Comparison) string {
 
 // settled tells how many replications would settle the days of an alternative against the first,
 // where more than there were.
-func settled(c *logbook.Comparison, i int) string {
+func settled(c *result.Comparison, i int) string {
 	for n := range c.Differences {
 		d := &c.Differences[n]
 		if d.SettlesDays > 0 && c.Replications > 1 && (d.A == c.Best && d.B == i || d.A == i && d.B == c.Best) {
@@ -158,7 +158,7 @@ func counted(n int, thing string) string {
 	return fmt.Sprintf("%d %ss", n, thing)
 }
 
-func NamesWhere(c *logbook.Comparison, holds func(i int) bool) (names []string) {
+func NamesWhere(c *result.Comparison, holds func(i int) bool) (names []string) {
 	for i := range c.Alternatives {
 		if holds(i) {
 			names = append(names, c.Alternatives[i].Name)
@@ -167,7 +167,7 @@ func NamesWhere(c *logbook.Comparison, holds func(i int) bool) (names []string) 
 	return names
 }
 
-func (p *printer) comparisonWarnings(c *logbook.Comparison) {
+func (p *printer) comparisonWarnings(c *result.Comparison) {
 	if len(c.Warnings) == 0 {
 		return
 	}
@@ -178,7 +178,7 @@ func (p *printer) comparisonWarnings(c *logbook.Comparison) {
 }
 
 // CompareCall is the command line of a comparison.
-func CompareCall(c *logbook.Comparison) string {
+func CompareCall(c *result.Comparison) string {
 	call := "coredays compare"
 	for _, word := range c.Call {
 		call += " " + quoted(word)

@@ -1,12 +1,12 @@
 package text
 
 import (
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
 // consumables prints what to have on board.
-func (p *printer) consumables(s *logbook.Summary) error {
+func (p *printer) consumables(s *result.Summary) error {
 	if len(s.Consumables) == 0 {
 		return nil
 	}

@@ -7,15 +7,15 @@ import (
 	"slices"
 	"strings"
 
-	"coredays/model/logbook"
 	"coredays/model/plan"
+	"coredays/model/result"
 	"coredays/model/unit"
 	"coredays/output/words"
 )
 
 // cuts prints what each thing costs and yields: measurements and tasks with the most days first,
 // holes and sites with the fewest metres a day first.
-func (p *printer) cuts(c *logbook.Comparison) error {
+func (p *printer) cuts(c *result.Comparison) error {
 	p.heading("What each thing costs and yields")
 	for _, text := range append([]string{AsPlannedSentence(c)}, CheapestSentence(c)...) {
 		p.say("%s", text)
@@ -49,7 +49,7 @@ const worthCutting = float64(unit.Day) / 2
 
 // CheapestSentence names the hole that costs the least core for a day saved among those that save
 // enough to matter; none where no hole can be left out.
-func CheapestSentence(c *logbook.Comparison) []string {
+func CheapestSentence(c *result.Comparison) []string {
 	holes := CutsOf(c, plan.WholeHole)
 	if len(holes) == 0 {
 		return nil
@@ -64,7 +64,7 @@ func CheapestSentence(c *logbook.Comparison) []string {
 }
 
 // coreCost tells the core that a cut costs.
-func coreCost(cut *logbook.Cut) string {
+func coreCost(cut *result.Cut) string {
 	if cut.Metres.Mean < 0.5 {
 		return "no core"
 	}
@@ -72,19 +72,19 @@ func coreCost(cut *logbook.Cut) string {
 }
 
 // AsPlannedSentence tells what gets done with nothing cut.
-func AsPlannedSentence(c *logbook.Comparison) string {
+func AsPlannedSentence(c *result.Comparison) string {
 	a := &c.Alternatives[0].Summary.Allotted
 	return fmt.Sprintf("Everything of rank 1 gets done %s, the whole programme %s, as planned.", words.Often(a.ChancePrimary, c.Replications), words.Often(a.ChanceAll, c.Replications))
 }
 
 // CutsOf are the cuts of a kind in the order in which they are printed.
-func CutsOf(c *logbook.Comparison, kind plan.Kind) (list []*logbook.Cut) {
+func CutsOf(c *result.Comparison, kind plan.Kind) (list []*result.Cut) {
 	for i := range c.Cuts {
 		if c.Cuts[i].Kind == kind {
 			list = append(list, &c.Cuts[i])
 		}
 	}
-	slices.SortStableFunc(list, func(a, b *logbook.Cut) int {
+	slices.SortStableFunc(list, func(a, b *result.Cut) int {
 		if kind == plan.Measurement || kind == plan.WholeTask {
 			return cmp.Compare(b.Saves.Mean, a.Saves.Mean)
 		}
@@ -94,7 +94,7 @@ func CutsOf(c *logbook.Comparison, kind plan.Kind) (list []*logbook.Cut) {
 }
 
 // MetresADay is the core that each day of something brings.
-func MetresADay(cut *logbook.Cut) float64 {
+func MetresADay(cut *result.Cut) float64 {
 	if !(cut.Saves.Mean > 0) {
 		return math.NaN()
 	}
@@ -102,7 +102,7 @@ func MetresADay(cut *logbook.Cut) float64 {
 }
 
 // cutRow is the line of a cut.
-func cutRow(cut *logbook.Cut, replications int) []string {
+func cutRow(cut *result.Cut, replications int) []string {
 	saves := words.InDays(cut.Saves)
 	row := []string{"  " + CutName(cut), words.SignedFixed(saves.Mean, 1), words.SignedFixed(words.Middle(saves), 1), words.SignedFixed(saves.P90, 1), words.SignedFixed(cut.Metres.Mean, 0), "", "",
 		words.Chance(cut.Alternative.Allotted.ChancePrimary, replications), words.Chance(cut.Alternative.Allotted.ChanceAll, replications)}
@@ -113,12 +113,12 @@ func cutRow(cut *logbook.Cut, replications int) []string {
 }
 
 // BringsCore tells whether what is cut brings up core.
-func BringsCore(cut *logbook.Cut) bool {
+func BringsCore(cut *result.Cut) bool {
 	return cut.Kind == plan.WholeHole || cut.Kind == plan.WholeSite
 }
 
 // CutName tells what is cut.
-func CutName(cut *logbook.Cut) string {
+func CutName(cut *result.Cut) string {
 	name := cut.Site + words.OrLess(" "+cut.What, cut.What != "")
 	if len(cut.Also) > 0 {
 		name += " (and " + strings.Join(cut.Also, ", ") + ", which depends on it)"
@@ -127,7 +127,7 @@ func CutName(cut *logbook.Cut) string {
 }
 
 // moreDays prints what days more or less would bring.
-func (p *printer) moreDays(c *logbook.Comparison) error {
+func (p *printer) moreDays(c *result.Comparison) error {
 	if len(c.Days) == 0 {
 		return nil
 	}
@@ -155,10 +155,10 @@ const MoreNote = "More: than as planned, replication by replication, mean and it
 
 // DaysAndPlanned are the sea days tried, with those planned in their place; more than these they
 // have nothing.
-func DaysAndPlanned(c *logbook.Comparison) (list []logbook.DayMore) {
+func DaysAndPlanned(c *result.Comparison) (list []result.DayMore) {
 	a := &c.Alternatives[0].Summary.Allotted
-	none := logbook.Interval{Mean: math.NaN(), Low: math.NaN(), High: math.NaN()}
-	planned := logbook.DayMore{First: a.ChancePrimary, All: a.ChanceAll, FirstMore: none, AllMore: none, Metres: a.Recovered.Mean, MetresMore: none}
+	none := result.Interval{Mean: math.NaN(), Low: math.NaN(), High: math.NaN()}
+	planned := result.DayMore{First: a.ChancePrimary, All: a.ChanceAll, FirstMore: none, AllMore: none, Metres: a.Recovered.Mean, MetresMore: none}
 	placed := false
 	for _, d := range c.Days {
 		if d.Days > 0 && !placed {

@@ -5,7 +5,7 @@ import (
 	"io"
 
 	"coredays/model/activity"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 	"coredays/output/words"
 )
@@ -18,7 +18,7 @@ const (
 )
 
 // Diary prints one simulated expedition hour by hour.
-func Diary(w io.Writer, d *logbook.Diary) error {
+func Diary(w io.Writer, d *result.Diary) error {
 	var p printer
 	p.diaryTitle(d)
 	cols := []column{wordColumn("from (UTC)", 12), numberColumn("hours"), wordColumn("what", whatWidth), wordColumn("where", placeWidth),
@@ -34,7 +34,7 @@ func Diary(w io.Writer, d *logbook.Diary) error {
 }
 
 // diaryTitle says which expedition this is.
-func (p *printer) diaryTitle(d *logbook.Diary) {
+func (p *printer) diaryTitle(d *result.Diary) {
 	p.paragraph("", indent, fmt.Sprintf("Diary of one simulated expedition: %s", words.OrElse(d.Title, "unnamed scenario")))
 	which := fmt.Sprintf("Replication %d of seed %d", d.Replication, d.Seed)
 	if d.Why != "" {
@@ -57,7 +57,7 @@ func underRules(bound bool) string {
 	return "The whole programme, no deadline"
 }
 
-func begins(d *logbook.Diary) string {
+func begins(d *result.Diary) string {
 	if len(d.Entries) == 0 {
 		return ""
 	}
@@ -65,7 +65,7 @@ func begins(d *logbook.Diary) string {
 }
 
 // diaryRow is one line. At sea between sites and in port there is no depth below the sea floor.
-func diaryRow(e *logbook.Entry) []string {
+func diaryRow(e *result.Entry) []string {
 	hours := unit.Duration(e.To.Sub(e.From).Seconds()).Hours()
 	depth := ""
 	if HasDepth(e) {
@@ -84,7 +84,7 @@ func hoursPlaces(hours float64) int {
 }
 
 // HasDepth tells whether the depth of an entry means anything.
-func HasDepth(e *logbook.Entry) bool {
+func HasDepth(e *result.Entry) bool {
 	class := e.Kind.Of().Class
 	return class != activity.Sailing && class != activity.Port && words.Defined(float64(e.Depth))
 }

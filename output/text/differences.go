@@ -5,12 +5,12 @@ import (
 	"math"
 	"slices"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
 // differences prints every pair, or of many alternatives those with the first.
-func (p *printer) differences(c *logbook.Comparison) error {
+func (p *printer) differences(c *result.Comparison) error {
 	if len(c.Differences) == 0 || c.Replications < 2 {
 		return nil
 	}
@@ -43,12 +43,12 @@ func (p *printer) differences(c *logbook.Comparison) error {
 	return nil
 }
 
-func DifferencesHeading(c *logbook.Comparison) string {
+func DifferencesHeading(c *result.Comparison) string {
 	return fmt.Sprintf("Differences%s, replication by replication (mean, and 95 %% interval of each by itself)", words.OrLess(" from "+c.Alternatives[c.Best].Name, len(c.Alternatives) > MostPaired))
 }
 
 // differencesTold are all of few alternatives, and of many those from the first.
-func differencesTold(c *logbook.Comparison) (list []logbook.Difference) {
+func differencesTold(c *result.Comparison) (list []result.Difference) {
 	for _, d := range c.Differences {
 		if d = FromTheFirst(c, d); len(c.Alternatives) <= MostPaired || d.B == c.Best {
 			list = append(list, d)
@@ -58,7 +58,7 @@ func differencesTold(c *logbook.Comparison) (list []logbook.Difference) {
 }
 
 // Unsettled tell the differences in days that may be noise.
-func Unsettled(c *logbook.Comparison) (lines []string) {
+func Unsettled(c *result.Comparison) (lines []string) {
 	for _, d := range differencesTold(c) {
 		if d.SettlesDays > 0 {
 			lines = append(lines, fmt.Sprintf("%s and %s: the difference in days is within the noise; %s.", c.Alternatives[d.A].Name, c.Alternatives[d.B].Name, settling(&d)))
@@ -68,7 +68,7 @@ func Unsettled(c *logbook.Comparison) (lines []string) {
 }
 
 // PairingSentence tells what the same luck and sea are good for; empty where nothing tells.
-func PairingSentence(c *logbook.Comparison) string {
+func PairingSentence(c *result.Comparison) string {
 	gain := leastPairing(c)
 	if !words.Defined(gain) {
 		return ""
@@ -77,7 +77,7 @@ func PairingSentence(c *logbook.Comparison) string {
 }
 
 // FromTheFirst turns a difference round where the first alternative would not be the one taken away.
-func FromTheFirst(c *logbook.Comparison, d logbook.Difference) logbook.Difference {
+func FromTheFirst(c *result.Comparison, d result.Difference) result.Difference {
 	if d.A != c.Best {
 		return d
 	}
@@ -87,14 +87,14 @@ func FromTheFirst(c *logbook.Comparison, d logbook.Difference) logbook.Differenc
 	return d
 }
 
-func turned(i logbook.Interval) logbook.Interval {
-	return logbook.Interval{Mean: -i.Mean, Low: -i.High, High: -i.Low}
+func turned(i result.Interval) result.Interval {
+	return result.Interval{Mean: -i.Mean, Low: -i.High, High: -i.Low}
 }
 
 // MostPaired is the number of alternatives up to which all pairs are printed.
 const MostPaired = 4
 
-func shorter(d *logbook.Difference) string {
+func shorter(d *result.Difference) string {
 	if d.Same == 1 {
 		return "same"
 	}
@@ -102,7 +102,7 @@ func shorter(d *logbook.Difference) string {
 }
 
 // settling says how many replications would tell a difference.
-func settling(d *logbook.Difference) string {
+func settling(d *result.Difference) string {
 	if d.SettlesAbove {
 		return "not even " + words.Orderable(float64(d.SettlesDays)) + " replications would settle it"
 	}
@@ -110,7 +110,7 @@ func settling(d *logbook.Difference) string {
 }
 
 // leastPairing is the smallest gain among the pairs.
-func leastPairing(c *logbook.Comparison) float64 {
+func leastPairing(c *result.Comparison) float64 {
 	least := math.NaN()
 	for i := range c.Differences {
 		if g := c.Differences[i].Pairing; words.Defined(g) && !(g >= least) {

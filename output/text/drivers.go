@@ -6,7 +6,7 @@ import (
 	"math"
 	"slices"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
@@ -14,7 +14,7 @@ import (
 const small = 0.02
 
 // drivers prints what makes days needed uncertain.
-func (p *printer) drivers(s *logbook.Summary) error {
+func (p *printer) drivers(s *result.Summary) error {
 	told, negative := Tellable(s.Drivers)
 	if len(told) == 0 || s.Replications < 2 {
 		return nil
@@ -32,8 +32,8 @@ func (p *printer) drivers(s *logbook.Summary) error {
 }
 
 // Tellable lists the causes worth telling, the largest first and the small ones as one at the end.
-func Tellable(drivers []logbook.Driver) (told []logbook.Driver, negative bool) {
-	var few []logbook.Driver
+func Tellable(drivers []result.Driver) (told []result.Driver, negative bool) {
+	var few []result.Driver
 	for _, d := range drivers {
 		switch {
 		case !words.Defined(d.Share):
@@ -44,18 +44,18 @@ func Tellable(drivers []logbook.Driver) (told []logbook.Driver, negative bool) {
 			negative = negative || d.Share < 0
 		}
 	}
-	slices.SortStableFunc(told, func(a, b logbook.Driver) int { return cmp.Compare(b.Share, a.Share) })
+	slices.SortStableFunc(told, func(a, b result.Driver) int { return cmp.Compare(b.Share, a.Share) })
 	return append(told, folded(few)...), negative
 }
 
 // folded makes several causes one; a single one keeps its name.
-func folded(few []logbook.Driver) []logbook.Driver {
+func folded(few []result.Driver) []result.Driver {
 	if len(few) < 2 {
 		return few
 	}
-	rest := logbook.Driver{Name: fmt.Sprintf("the rest (%d smaller causes)", len(few))}
+	rest := result.Driver{Name: fmt.Sprintf("the rest (%d smaller causes)", len(few))}
 	for _, d := range few {
 		rest.Share += d.Share
 	}
-	return []logbook.Driver{rest}
+	return []result.Driver{rest}
 }

@@ -5,12 +5,12 @@ import (
 	"strings"
 
 	"coredays/model/check"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
 // warnings prints what makes the answer weaker than it looks.
-func (p *printer) warnings(s *logbook.Summary) {
+func (p *printer) warnings(s *result.Summary) {
 	if len(s.Warnings) == 0 {
 		return
 	}
@@ -47,7 +47,7 @@ func quoted(path string) string {
 }
 
 // Call is the command line of a simulation.
-func Call(s *logbook.Summary) string {
+func Call(s *result.Summary) string {
 	call := "coredays simulate"
 	if s.File != "" && !s.Invented {
 		call += " " + quoted(s.File)

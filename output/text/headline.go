@@ -1,12 +1,12 @@
 package text
 
 import (
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
 // needed prints the first result: the whole programme without a deadline.
-func (p *printer) needed(s *logbook.Summary) error {
+func (p *printer) needed(s *result.Summary) error {
 	p.heading("Days needed (the whole programme, no deadline)")
 	days := words.InDays(s.Needed.Total)
 	p10, p50, p90 := words.Quantiles(days, words.Places(days.P50, days.P90))
@@ -20,7 +20,7 @@ func (p *printer) needed(s *logbook.Summary) error {
 }
 
 // plusMinus tells the simulation error of P50 where it is large enough to matter.
-func plusMinus(days logbook.Spread) string {
+func plusMinus(days result.Spread) string {
 	half, telling := words.SimulationError(days)
 	if !telling {
 		return ""
@@ -29,7 +29,7 @@ func plusMinus(days logbook.Spread) string {
 }
 
 // allotted prints the second result: what gets done within the days.
-func (p *printer) allotted(s *logbook.Summary) error {
+func (p *printer) allotted(s *result.Summary) error {
 	a := &s.Allotted
 	p.heading("What gets done in %s days (under the rules of the expedition)", words.Given(a.SeaDays.Days()))
 	p.say("%s", words.Happens(a.ChanceAll, s.Replications, "The whole programme fits", "The whole programme does not fit"))
@@ -53,7 +53,7 @@ func threeColumns(first column, replications int, single, unit string) []column 
 }
 
 // threeCells fills them.
-func threeCells(first string, s logbook.Spread, places, replications int) []string {
+func threeCells(first string, s result.Spread, places, replications int) []string {
 	p10, p50, p90 := words.Quantiles(s, places)
 	if replications < 2 {
 		return []string{first, p50}

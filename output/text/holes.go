@@ -3,12 +3,12 @@ package text
 import (
 	"strconv"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
 // holes prints the holes and tasks of each site.
-func (p *printer) holes(s *logbook.Summary) error {
+func (p *printer) holes(s *result.Summary) error {
 	p.heading("Holes and tasks of each site")
 	p.WriteByte('\n')
 	several := s.Replications >= 2
@@ -39,7 +39,7 @@ func (p *printer) holes(s *logbook.Summary) error {
 }
 
 // conditional prints what becomes of the holes and tasks that are wanted only as another hole turns out.
-func (p *printer) conditional(s *logbook.Summary) error {
+func (p *printer) conditional(s *result.Summary) error {
 	var rows [][]string
 	for i := range s.Sites {
 		for _, h := range s.Sites[i].Holes {
@@ -64,7 +64,7 @@ func (p *printer) conditional(s *logbook.Summary) error {
 }
 
 // longestHoles are the days that decide how many decimals all of them get.
-func longestHoles(sites []logbook.Site) (days []float64) {
+func longestHoles(sites []result.Site) (days []float64) {
 	for _, site := range sites {
 		for _, h := range site.Holes {
 			days = append(days, words.InDays(h.Days).P50, words.InDays(h.Days).P90)
@@ -74,7 +74,7 @@ func longestHoles(sites []logbook.Site) (days []float64) {
 }
 
 // headOf is the line above the holes of a site.
-func headOf(site *logbook.Site) string {
+func headOf(site *result.Site) string {
 	if site.ChanceReached == 0 {
 		return words.SiteName(site) + ": not reached"
 	}
@@ -82,7 +82,7 @@ func headOf(site *logbook.Site) string {
 }
 
 // holeRow is the row of one hole or task. A task has no depth and meets no refusal.
-func holeRow(h *logbook.Hole, places, replications int) []string {
+func holeRow(h *result.Hole, places, replications int) []string {
 	name, depth, refusal, section := "  "+h.Name, words.Ranged(h.Depth, 0), words.Ranged(h.Refusal, 0), words.Percent(words.Middle(h.Covered))
 	if h.Task {
 		name, depth, refusal, section = "  task: "+h.Name, "", "", ""

@@ -3,12 +3,12 @@ package text
 import (
 	"io"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 )
 
 // Logged prints where a log has the ship against what was simulated, a line for each site that it tells of.
 // The summary is one looked at closely.
-func Logged(w io.Writer, s *logbook.Summary, log *logbook.Log) error {
+func Logged(w io.Writer, s *result.Summary, log *result.Log) error {
 	var p printer
 	p.heading("As logged in %s", log.File)
 	told := false

@@ -5,21 +5,21 @@ import (
 	"math"
 	"slices"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 	"coredays/output/words"
 )
 
 // passing is a depth that a hole passes in the log, s after arriving at the site, with what was simulated of it.
 type passing struct {
-	Mark  logbook.DepthMark
+	Mark  result.DepthMark
 	After float64
 }
 
 // Passed are the marked depths that a hole passes in the log, and the deepest of the log; none of a hole
 // that the scenario has not.
-func Passed(site *logbook.Site, way *logbook.Way) (list []passing) {
-	n := slices.IndexFunc(site.Holes, func(h logbook.Hole) bool { return h.Name == way.Hole })
+func Passed(site *result.Site, way *result.Way) (list []passing) {
+	n := slices.IndexFunc(site.Holes, func(h result.Hole) bool { return h.Name == way.Hole })
 	if n < 0 {
 		return nil
 	}
@@ -39,15 +39,15 @@ func Passed(site *logbook.Site, way *logbook.Way) (list []passing) {
 }
 
 // amid is what was simulated of a depth between two marks, taken to lie evenly between them.
-func amid(a, b logbook.DepthMark, depth unit.Depth) logbook.DepthMark {
+func amid(a, b result.DepthMark, depth unit.Depth) result.DepthMark {
 	part := float64((depth - a.Depth) / (b.Depth - a.Depth))
 	even := func(x, y float64) float64 { return x + part*(y-x) }
-	return logbook.DepthMark{Depth: depth, Share: even(a.Share, b.Share), P10: even(a.P10, b.P10), P50: even(a.P50, b.P50), P90: even(a.P90, b.P90)}
+	return result.DepthMark{Depth: depth, Share: even(a.Share, b.Share), P10: even(a.P10, b.P10), P50: even(a.P50, b.P50), P90: even(a.P90, b.P90)}
 }
 
 // LoggedWords tells until when the log goes at a site and where it has the hole begun last; nothing where it
 // has none.
-func LoggedWords(site *logbook.Site, stay *logbook.Stay) string {
+func LoggedWords(site *result.Site, stay *result.Stay) string {
 	if len(stay.Ways) == 0 {
 		return ""
 	}
@@ -59,7 +59,7 @@ func LoggedWords(site *logbook.Site, stay *logbook.Stay) string {
 	text := fmt.Sprintf("until %s%s: hole %s", words.Moment(stay.Until), away, way.Hole)
 	for _, p := range slices.Backward(Passed(site, way)) {
 		if p.Mark.Share > 0 {
-			simulated := logbook.Spread{N: 2, P10: p.Mark.P10, P50: p.Mark.P50, P90: p.Mark.P90}
+			simulated := result.Spread{N: 2, P10: p.Mark.P10, P50: p.Mark.P50, P90: p.Mark.P90}
 			return fmt.Sprintf("%s came to %s m %s days after arriving; simulated, %s days after. %s", text, words.Given(float64(p.Mark.Depth)),
 				words.Fixed(p.After/words.SecondsOfDay, 1), words.Ranged(words.InDays(simulated), 1), aheadOrBehind(p.After-p.Mark.P50))
 		}

@@ -4,13 +4,13 @@ import (
 	"fmt"
 	"slices"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 	"coredays/output/words"
 )
 
 // searched says what was looked at to find the first order.
-func (p *printer) searched(c *logbook.Comparison) error {
+func (p *printer) searched(c *result.Comparison) error {
 	p.heading("What was searched")
 	for _, line := range SearchLines(c) {
 		p.item(line)
@@ -19,7 +19,7 @@ func (p *printer) searched(c *logbook.Comparison) error {
 }
 
 // SearchLines tell it in sentences.
-func SearchLines(c *logbook.Comparison) (lines []string) {
+func SearchLines(c *result.Comparison) (lines []string) {
 	s := c.Search
 	say := func(text string) { lines = append(lines, text) }
 	switch {
@@ -31,7 +31,7 @@ func SearchLines(c *logbook.Comparison) (lines []string) {
 	default:
 		say(counted(s.Allowed, "order") + " in all by the rules of the scenario, and all were sailed.")
 	}
-	if a := &c.Alternatives[c.Best]; slices.ContainsFunc(a.Summary.Sites, func(s logbook.Site) bool { return s.Alternate }) {
+	if a := &c.Alternatives[c.Best]; slices.ContainsFunc(a.Summary.Sites, func(s result.Site) bool { return s.Alternate }) {
 		say("Alternates come after the primary sites in any order, where time is left.")
 	}
 	for _, stage := range s.Stages {

@@ -9,13 +9,13 @@ import (
 	"strconv"
 
 	"coredays/model/activity"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 	"coredays/output/words"
 )
 
 // why sets the first order beside the one with the shortest track.
-func (p *printer) why(c *logbook.Comparison) error {
+func (p *printer) why(c *result.Comparison) error {
 	if c.Reference < 0 {
 		return nil
 	}
@@ -34,7 +34,7 @@ func (p *printer) why(c *logbook.Comparison) error {
 	return p.itemsCompared(best, short)
 }
 
-func WhyHeading(c *logbook.Comparison) string {
+func WhyHeading(c *result.Comparison) string {
 	if c.Best == c.Reference {
 		return fmt.Sprintf("Its track is the shortest of all orders sailed: %s nmi", miles(&c.Alternatives[c.Best]))
 	}
@@ -42,7 +42,7 @@ func WhyHeading(c *logbook.Comparison) string {
 }
 
 // WhyLines tell by what the first order and the one with the shortest track differ.
-func WhyLines(best, short *logbook.Alternative) []string {
+func WhyLines(best, short *result.Alternative) []string {
 	return []string{
 		fmt.Sprintf("Way: %s nmi against %s nmi; sailing takes %s d against %s d.", miles(best), miles(short),
 			meanOf(best, activity.Sailing), meanOf(short, activity.Sailing)),
@@ -52,16 +52,16 @@ func WhyLines(best, short *logbook.Alternative) []string {
 	}
 }
 
-func miles(a *logbook.Alternative) string {
+func miles(a *result.Alternative) string {
 	return words.Figures(float64(a.Distance / unit.NauticalMile))
 }
 
-func meanOf(a *logbook.Alternative, class activity.Class) string {
+func meanOf(a *result.Alternative, class activity.Class) string {
 	return words.Fixed(a.Summary.Needed.ByClass[class].Mean/float64(unit.Day), 1)
 }
 
 // lastSites tells which site pays in either order.
-func lastSites(best, short *logbook.Alternative) string {
+func lastSites(best, short *result.Alternative) string {
 	one, other := lastSite(best), lastSite(short)
 	if one.Name == other.Name {
 		return "That is " + one.Name + " in both"
@@ -70,7 +70,7 @@ func lastSites(best, short *logbook.Alternative) string {
 }
 
 // lastSite is the last of the primary sites.
-func lastSite(a *logbook.Alternative) (last logbook.Site) {
+func lastSite(a *result.Alternative) (last result.Site) {
 	for _, s := range a.Summary.Sites {
 		if !s.Alternate {
 			last = s
@@ -80,7 +80,7 @@ func lastSite(a *logbook.Alternative) (last logbook.Site) {
 }
 
 // shareOfFirst tells how much of a site is of rank 1.
-func shareOfFirst(s logbook.Site) string {
+func shareOfFirst(s result.Site) string {
 	ones := 0
 	for _, h := range s.Holes {
 		if h.Rank <= 1 {
@@ -91,7 +91,7 @@ func shareOfFirst(s logbook.Site) string {
 }
 
 // capsSentence lists the caps of the sites.
-func capsSentence(a *logbook.Alternative) string {
+func capsSentence(a *result.Alternative) string {
 	var list string
 	for i, name := range a.Order {
 		if cap := a.Caps[i]; cap > 0 {
@@ -105,7 +105,7 @@ func capsSentence(a *logbook.Alternative) string {
 }
 
 // visitsCompared prints arrivals, waiting and completion of each site in both orders.
-func (p *printer) visitsCompared(best, short *logbook.Alternative) error {
+func (p *printer) visitsCompared(best, short *result.Alternative) error {
 	columns := []column{wordColumn("site", SiteWidth), numberColumn("arrives, P50:\nfirst"), numberColumn("\nshortest"), numberColumn("waits (d), mean:\nfirst"), numberColumn("\nshortest"),
 		numberColumn("complete (%):\nfirst"), numberColumn("\nshortest")}
 	var rows [][]string
@@ -118,8 +118,8 @@ func (p *printer) visitsCompared(best, short *logbook.Alternative) error {
 
 // VisitsInBoth goes through the primary sites in the order of the first, each with itself on the
 // shortest track.
-func VisitsInBoth(best, short *logbook.Alternative) iter.Seq2[*logbook.Site, *logbook.Site] {
-	return func(yield func(one, other *logbook.Site) bool) {
+func VisitsInBoth(best, short *result.Alternative) iter.Seq2[*result.Site, *result.Site] {
+	return func(yield func(one, other *result.Site) bool) {
 		for i := range best.Summary.Sites {
 			one := &best.Summary.Sites[i]
 			if other := siteNamed(short.Summary, one.Name); !one.Alternate && other != nil && !yield(one, other) {
@@ -129,8 +129,8 @@ func VisitsInBoth(best, short *logbook.Alternative) iter.Seq2[*logbook.Site, *lo
 	}
 }
 
-func siteNamed(s *logbook.Summary, name string) *logbook.Site {
-	i := slices.IndexFunc(s.Sites, func(site logbook.Site) bool { return site.Name == name })
+func siteNamed(s *result.Summary, name string) *result.Site {
+	i := slices.IndexFunc(s.Sites, func(site result.Site) bool { return site.Name == name })
 	if i < 0 {
 		return nil
 	}
@@ -138,7 +138,7 @@ func siteNamed(s *logbook.Summary, name string) *logbook.Site {
 }
 
 // arrival is the day of P50.
-func arrival(a *logbook.Alternative, site *logbook.Site) string {
+func arrival(a *result.Alternative, site *result.Site) string {
 	at, exists := words.DateAfter(a.Summary.Sails, words.Middle(site.Arrives))
 	if !exists {
 		return words.Absent
@@ -161,7 +161,7 @@ type itemInBoth struct {
 }
 
 // ItemsInBoth are the holes and tasks whose chances differ most, rank 1 before the others.
-func ItemsInBoth(best, short *logbook.Alternative) (list []itemInBoth) {
+func ItemsInBoth(best, short *result.Alternative) (list []itemInBoth) {
 	for one, other := range VisitsInBoth(best, short) {
 		for i, h := range one.Holes {
 			if math.Abs(h.ChanceDone-other.Holes[i].ChanceDone) >= telltale {
@@ -176,7 +176,7 @@ func ItemsInBoth(best, short *logbook.Alternative) (list []itemInBoth) {
 }
 
 // itemsCompared prints them.
-func (p *printer) itemsCompared(best, short *logbook.Alternative) error {
+func (p *printer) itemsCompared(best, short *result.Alternative) error {
 	list := ItemsInBoth(best, short)
 	if len(list) == 0 {
 		return nil

@@ -4,12 +4,12 @@ import (
 	"fmt"
 
 	"coredays/model/check"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
 // Headlines tell the answer in sentences.
-func Headlines(s *logbook.Summary) []string {
+func Headlines(s *result.Summary) []string {
 	if s.Replications == 0 {
 		return []string{"No replication finished, so there is no answer."}
 	}
@@ -40,7 +40,7 @@ func CheckedWords(found []check.Finding) string {
 }
 
 // Facts are the figures of the headline.
-func Facts(s *logbook.Summary) []Fact {
+func Facts(s *result.Summary) []Fact {
 	if s.Replications == 0 {
 		return nil
 	}
@@ -56,10 +56,10 @@ func Facts(s *logbook.Summary) []Fact {
 	}
 }
 
-func perCent(s *logbook.Summary) string { return words.OrLess(" %", s.Replications >= 2) }
+func perCent(s *result.Summary) string { return words.OrLess(" %", s.Replications >= 2) }
 
 // spreadFact tells P50, and P10 and P90 below it.
-func spreadFact(label string, s logbook.Spread, places int, unit string) Fact {
+func spreadFact(label string, s result.Spread, places int, unit string) Fact {
 	p10, p50, p90 := words.Quantiles(s, places)
 	note := ""
 	if p10 != "" {
@@ -69,7 +69,7 @@ func spreadFact(label string, s logbook.Spread, places int, unit string) Fact {
 }
 
 // SiteWords tells a site in a sentence.
-func SiteWords(site *logbook.Site) string {
+func SiteWords(site *result.Site) string {
 	text := fmt.Sprintf("Water depth %s m, target %s m below the sea floor. ", words.Given(float64(site.WaterDepth)), words.Given(float64(site.Target)))
 	if words.NeverReached(site) {
 		return text + "Not reached."

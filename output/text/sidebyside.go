@@ -4,16 +4,16 @@ import (
 	"fmt"
 
 	"coredays/model/activity"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 	"coredays/output/words"
 )
 
 // sideBySide prints a line for each alternative.
-func (p *printer) sideBySide(c *logbook.Comparison) error {
+func (p *printer) sideBySide(c *result.Comparison) error {
 	p.heading("Side by side")
 	p.WriteByte('\n')
-	order := c.Question == logbook.WhichOrder
+	order := c.Question == result.WhichOrder
 	columns := []column{wordColumn(HeadingOf(c.Question), 30), numberColumn("done (%):\nrank 1"), numberColumn("\nall")}
 	if order {
 		columns = append(columns, numberColumn("days (d)\nP50"), numberColumn("days more than\nthe first (d)"), numberColumn("track\n(nmi)"), numberColumn("core\n(m)"))
@@ -36,31 +36,31 @@ func (p *printer) sideBySide(c *logbook.Comparison) error {
 }
 
 // SideNote tells what the columns of the table are of.
-func SideNote(c *logbook.Comparison) string {
+func SideNote(c *result.Comparison) string {
 	return fmt.Sprintf("Done and core: within the days (%s d for the first). Days and waiting: of the whole programme, no deadline. Days more, "+
 		"waiting and core are means; the intervals hold all at once with %.0f %% confidence.", words.Given(c.Alternatives[c.Best].Summary.Allotted.SeaDays.Days()), 100*c.Confidence)
 }
 
 const UnbeatenWords = "as estimated, no other here beats it in chance, days and core at once"
 
-func HeadingOf(q logbook.Question) string {
+func HeadingOf(q result.Question) string {
 	switch q {
-	case logbook.WhichOrder:
+	case result.WhichOrder:
 		return "order"
-	case logbook.WhichDeparture:
+	case result.WhichDeparture:
 		return "sails"
 	}
 	return "plan"
 }
 
 // ByMerit lists orders from the first on; plans and dates stay as they were given.
-func ByMerit(c *logbook.Comparison) []int {
+func ByMerit(c *result.Comparison) []int {
 	list := make([]int, 0, len(c.Alternatives))
-	if c.Question == logbook.WhichOrder {
+	if c.Question == result.WhichOrder {
 		list = append(list, c.Best)
 	}
 	for i := range c.Alternatives {
-		if c.Question != logbook.WhichOrder || i != c.Best {
+		if c.Question != result.WhichOrder || i != c.Best {
 			list = append(list, i)
 		}
 	}
@@ -68,7 +68,7 @@ func ByMerit(c *logbook.Comparison) []int {
 }
 
 // sideRow is the line of an alternative.
-func sideRow(c *logbook.Comparison, i int, order bool) []string {
+func sideRow(c *result.Comparison, i int, order bool) []string {
 	a := &c.Alternatives[i]
 	days := words.InDays(a.Summary.Needed.Total)
 	row := []string{a.Name, words.Chance(a.Summary.Allotted.ChancePrimary, c.Replications), words.Chance(a.Summary.Allotted.ChanceAll, c.Replications)}
@@ -81,7 +81,7 @@ func sideRow(c *logbook.Comparison, i int, order bool) []string {
 }
 
 // More is how many days an alternative needs more than the first.
-func More(c *logbook.Comparison, i int) string {
+func More(c *result.Comparison, i int) string {
 	if i == c.Best {
 		return ""
 	}
@@ -89,7 +89,7 @@ func More(c *logbook.Comparison, i int) string {
 }
 
 // Standing tells how an alternative stands to the first.
-func Standing(c *logbook.Comparison, i int) string {
+func Standing(c *result.Comparison, i int) string {
 	switch {
 	case i == c.Best:
 		return "first"
@@ -100,11 +100,11 @@ func Standing(c *logbook.Comparison, i int) string {
 }
 
 // Starred tells whether an alternative has the mark of those that no other beats on all counts.
-func Starred(c *logbook.Comparison, i int) bool {
+func Starred(c *result.Comparison, i int) bool {
 	return len(c.Alternatives) > 2 && c.Alternatives[i].Unbeaten
 }
 
 // WaitingDays is the mean time waiting on weather, d.
-func WaitingDays(s *logbook.Summary) float64 {
+func WaitingDays(s *result.Summary) float64 {
 	return s.Needed.ByClass[activity.Waiting].Mean / float64(unit.Day)
 }

@@ -4,12 +4,12 @@ import (
 	"fmt"
 	"io"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
 // Simulation prints the answer of a simulation for people.
-func Simulation(w io.Writer, s *logbook.Summary) error {
+func Simulation(w io.Writer, s *result.Summary) error {
 	var p printer
 	p.title(s)
 	if s.Replications > 0 {
@@ -24,8 +24,8 @@ func Simulation(w io.Writer, s *logbook.Summary) error {
 }
 
 // answer prints the sections that rest on replications.
-func (p *printer) answer(s *logbook.Summary) error {
-	for _, section := range []func(*logbook.Summary) error{
+func (p *printer) answer(s *result.Summary) error {
+	for _, section := range []func(*result.Summary) error{
 		p.needed, p.allotted, p.visits, p.yield, p.holes, p.classes, p.tools, p.drivers, p.consumables,
 	} {
 		if err := section(s); err != nil {
@@ -36,7 +36,7 @@ func (p *printer) answer(s *logbook.Summary) error {
 }
 
 // title says what was simulated and how to read it.
-func (p *printer) title(s *logbook.Summary) {
+func (p *printer) title(s *result.Summary) {
 	p.paragraph("", indent, fmt.Sprintf("%s%s; %s; seed %d; %s", words.OrElse(s.Scenario, "Unnamed scenario"), words.Invented(s),
 		words.OrElse(s.Ship, "unnamed ship"), s.Seed, words.Simulated(s)))
 	if !s.Sails.IsZero() {
@@ -47,7 +47,7 @@ func (p *printer) title(s *logbook.Summary) {
 	}
 }
 
-func inPort(days logbook.Spread) string {
+func inPort(days result.Spread) string {
 	if days.N < 1 || !words.Defined(days.P50) {
 		return ""
 	}

@@ -2,12 +2,12 @@ package text
 
 import (
 	"coredays/model/coring"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
 // tools prints what the whole programme brings up, by tool.
-func (p *printer) tools(s *logbook.Summary) error {
+func (p *printer) tools(s *result.Summary) error {
 	p.heading("Recovery by coring tool (whole programme)")
 	p.WriteByte('\n')
 	below := words.OrLess("\nP50 (P10–P90)", s.Replications >= 2)
@@ -20,7 +20,7 @@ func (p *printer) tools(s *logbook.Summary) error {
 		}
 	}
 	all := s.Recovery
-	rows = append(rows, toolRow("all tools", logbook.ToolRecovery{Cores: all.Cores, Cored: all.Cored, Recovered: all.Recovered, Percent: all.Percent}))
+	rows = append(rows, toolRow("all tools", result.ToolRecovery{Cores: all.Cores, Cored: all.Cored, Recovered: all.Recovered, Percent: all.Percent}))
 	if err := p.table(cols, rows); err != nil {
 		return err
 	}
@@ -29,13 +29,13 @@ func (p *printer) tools(s *logbook.Summary) error {
 }
 
 // deck says how fast cores come up and whether the laboratory keeps pace.
-func (p *printer) deck(d *logbook.Deck) {
+func (p *printer) deck(d *result.Deck) {
 	if d.MostCores.N == 0 {
 		return
 	}
 	p.say("On the busiest day %s cores come up; the laboratory is %s h behind at most.", words.Ranged(d.MostCores, 0), words.Ranged(words.InHours(d.Behind), 0))
 }
 
-func toolRow(name string, r logbook.ToolRecovery) []string {
+func toolRow(name string, r result.ToolRecovery) []string {
 	return []string{name, words.Ranged(r.Cores, 0), words.Ranged(r.Cored, 0), words.Ranged(r.Recovered, 0), words.Ranged(r.Percent, 0)}
 }

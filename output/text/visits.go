@@ -1,7 +1,7 @@
 package text
 
 import (
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
@@ -9,7 +9,7 @@ import (
 const SiteWidth = 36
 
 // visits prints how long each site takes and when.
-func (p *printer) visits(s *logbook.Summary) error {
+func (p *printer) visits(s *result.Summary) error {
 	p.heading("Sites in the order of the visits: time")
 	p.explainSites(s)
 	p.WriteByte('\n')
@@ -27,7 +27,7 @@ func (p *printer) visits(s *logbook.Summary) error {
 }
 
 // explainSites says what the figures of sites belong to.
-func (p *printer) explainSites(s *logbook.Summary) {
+func (p *printer) explainSites(s *result.Summary) {
 	p.say("Days, dates and metres are of the whole programme; chances are within the %s days.", words.Given(s.Allotted.SeaDays.Days()))
 	for _, site := range s.Sites {
 		if site.Alternate {
@@ -38,7 +38,7 @@ func (p *printer) explainSites(s *logbook.Summary) {
 }
 
 // visit is the row of one site.
-func visit(site *logbook.Site, s *logbook.Summary, places int) []string {
+func visit(site *result.Site, s *result.Summary, places int) []string {
 	row := threeCells(words.SiteName(site), words.InDays(site.Days), places, s.Replications)
 	if words.NeverReached(site) {
 		return append(row, "not reached", "")

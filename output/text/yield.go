@@ -1,12 +1,12 @@
 package text
 
 import (
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/output/words"
 )
 
 // yield prints what each site brings and the chances of getting there.
-func (p *printer) yield(s *logbook.Summary) error {
+func (p *printer) yield(s *result.Summary) error {
 	p.heading("Sites in the order of the visits: waiting on weather, core, chances")
 	p.WriteByte('\n')
 	several := s.Replications >= 2
@@ -35,7 +35,7 @@ func (p *printer) yield(s *logbook.Summary) error {
 }
 
 // yieldOf is the row of one site.
-func yieldOf(site *logbook.Site, s *logbook.Summary, places int) []string {
+func yieldOf(site *result.Site, s *result.Summary, places int) []string {
 	reached, complete := words.Chance(site.ChanceReached, s.Replications), words.Chance(site.ChanceComplete, s.Replications)
 	if site.ChanceReached == 0 {
 		reached, complete = "not reached", words.Absent

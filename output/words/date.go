@@ -4,7 +4,7 @@ import (
 	"math"
 	"time"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 )
 
 // longest is the span after sailing beyond which a date is not told: a time.Duration ends at 292
@@ -27,7 +27,7 @@ func Day(at time.Time) string { return at.Format("2 Jan") }
 
 // Dates writes the day of P50 and the days of P10 and P90 where they are others:
 // "30 Jan (28 Jan–2 Feb)".
-func Dates(sails time.Time, after logbook.Spread) string {
+func Dates(sails time.Time, after result.Spread) string {
 	middle, exists := DateAfter(sails, Middle(after))
 	if !exists {
 		return Absent

@@ -3,19 +3,19 @@ package words
 import (
 	"math"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 )
 
 // DaysInterval is an interval of seconds in days.
-func DaysInterval(i logbook.Interval) logbook.Interval { return scaled(i, 1/float64(unit.Day)) }
+func DaysInterval(i result.Interval) result.Interval { return scaled(i, 1/float64(unit.Day)) }
 
-func scaled(i logbook.Interval, by float64) logbook.Interval {
-	return logbook.Interval{Mean: i.Mean * by, Low: i.Low * by, High: i.High * by}
+func scaled(i result.Interval, by float64) result.Interval {
+	return result.Interval{Mean: i.Mean * by, Low: i.Low * by, High: i.High * by}
 }
 
 // Bounded writes "1.4 (1.1 to 1.6)", and one number where the bounds would say nothing.
-func Bounded(i logbook.Interval, places int) string {
+func Bounded(i result.Interval, places int) string {
 	mean, low, high := SignedFixed(i.Mean, places), SignedFixed(i.Low, places), SignedFixed(i.High, places)
 	if !Defined(i.Low) || !Defined(i.High) || low == high {
 		return mean
@@ -24,7 +24,7 @@ func Bounded(i logbook.Interval, places int) string {
 }
 
 // Points writes an interval of chances in points, to a tenth where that says something.
-func Points(i logbook.Interval) string {
+func Points(i result.Interval) string {
 	i = scaled(i, 100)
 	if math.Max(math.Abs(i.Low), math.Abs(i.High)) < 9.95 {
 		return Bounded(i, 1)

@@ -3,17 +3,17 @@ package words
 import (
 	"fmt"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 )
 
-func Invented(s *logbook.Summary) string {
+func Invented(s *result.Summary) string {
 	if s.Invented {
 		return " (invented demonstration)"
 	}
 	return ""
 }
 
-func Simulated(s *logbook.Summary) string {
+func Simulated(s *result.Summary) string {
 	switch {
 	case s.Replications == 0:
 		return "no replication finished, so there is no answer"
@@ -41,10 +41,10 @@ func OrLess(text string, keep bool) string {
 }
 
 // NeverReached tells whether there are no days of a site to summarise.
-func NeverReached(site *logbook.Site) bool { return site.Days.N < 1 }
+func NeverReached(site *result.Site) bool { return site.Days.N < 1 }
 
 // SiteName is the name, with a word on what an alternate is.
-func SiteName(site *logbook.Site) string {
+func SiteName(site *result.Site) string {
 	name := OrElse(site.Name, "unnamed site")
 	if site.Alternate {
 		name += " (alternate: only when time is left)"

@@ -3,12 +3,12 @@ package words
 import (
 	"math"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 )
 
 // InUnits gives a spread in another unit than the SI base unit, whose size is given.
-func InUnits(s logbook.Spread, size float64) logbook.Spread {
+func InUnits(s result.Spread, size float64) result.Spread {
 	for _, value := range []*float64{&s.Mean, &s.SD, &s.P10, &s.P50, &s.P90,
 		&s.P10CI[0], &s.P10CI[1], &s.P50CI[0], &s.P50CI[1], &s.P90CI[0], &s.P90CI[1]} {
 		*value /= size
@@ -16,18 +16,18 @@ func InUnits(s logbook.Spread, size float64) logbook.Spread {
 	return s
 }
 
-func InDays(s logbook.Spread) logbook.Spread { return InUnits(s, float64(unit.Day)) }
+func InDays(s result.Spread) result.Spread { return InUnits(s, float64(unit.Day)) }
 
 // InHours is a spread of seconds in hours.
-func InHours(s logbook.Spread) logbook.Spread { return InUnits(s, float64(unit.Hour)) }
+func InHours(s result.Spread) result.Spread { return InUnits(s, float64(unit.Hour)) }
 
 // Spreads tells whether P10 and P90 say more than P50 does.
-func Spreads(s logbook.Spread) bool {
+func Spreads(s result.Spread) bool {
 	return s.N >= 2 && Defined(s.P10) && Defined(s.P90) && (s.P10 != s.P50 || s.P90 != s.P50)
 }
 
 // Middle is P50 where the spread rests on anything at all.
-func Middle(s logbook.Spread) float64 {
+func Middle(s result.Spread) float64 {
 	if s.N < 1 {
 		return math.NaN()
 	}
@@ -36,7 +36,7 @@ func Middle(s logbook.Spread) float64 {
 
 // Quantiles writes P10, P50 and P90 in cells of their own; the outer two stay empty where they
 // would say nothing.
-func Quantiles(s logbook.Spread, places int) (p10, p50, p90 string) {
+func Quantiles(s result.Spread, places int) (p10, p50, p90 string) {
 	p50 = Fixed(Middle(s), places)
 	if Spreads(s) {
 		p10, p90 = Fixed(s.P10, places), Fixed(s.P90, places)
@@ -45,7 +45,7 @@ func Quantiles(s logbook.Spread, places int) (p10, p50, p90 string) {
 }
 
 // Ranged writes "P50 (P10–P90)" into one cell, or one number where the three print alike.
-func Ranged(s logbook.Spread, places int) string {
+func Ranged(s result.Spread, places int) string {
 	p10, p50, p90 := Quantiles(s, places)
 	if p10 == p90 && (p10 == p50 || p10 == "") {
 		return p50
@@ -58,7 +58,7 @@ func Ranged(s logbook.Spread, places int) string {
 const showsFrom = 0.01
 
 // SimulationError is half the width of the interval of P50, and whether it is worth telling.
-func SimulationError(s logbook.Spread) (half float64, telling bool) {
+func SimulationError(s result.Spread) (half float64, telling bool) {
 	low, high := s.P50CI[0], s.P50CI[1]
 	if s.N < 2 || !Defined(low) || !Defined(high) || low > s.P50 || high < s.P50 {
 		return 0, false // no interval, or one that was never worked out
@@ -68,7 +68,7 @@ func SimulationError(s logbook.Spread) (half float64, telling bool) {
 }
 
 // Told makes a spread's figures not-a-number where its replications are too few to tell them.
-func Told(s logbook.Spread) logbook.Spread {
+func Told(s result.Spread) result.Spread {
 	none := math.NaN()
 	if s.N < 1 {
 		s.Mean, s.P50 = none, none

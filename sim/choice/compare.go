@@ -5,7 +5,7 @@ import (
 	"time"
 
 	"coredays/model/geo"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 	"coredays/model/voyage"
 	"coredays/sim"
@@ -20,7 +20,7 @@ type Alternative struct {
 
 // Compare sails alternatives again and again, replication for replication with the same luck, in
 // seas that are the same on the same date. When the context ends, those that are done are compared.
-func Compare(ctx context.Context, alternatives []Alternative, run sim.Run) *logbook.Comparison {
+func Compare(ctx context.Context, alternatives []Alternative, run sim.Run) *result.Comparison {
 	sailed, stopped := sailAll(ctx, inOneSea(alternatives), run)
 	return compared(sailed, run, stopped, 1-confidence)
 }
@@ -43,7 +43,7 @@ func inOneSea(alternatives []Alternative) []Alternative {
 // sailedAlternative is an alternative with its results.
 type sailedAlternative struct {
 	Alternative
-	summary  *logbook.Summary
+	summary  *result.Summary
 	outcomes []outcome
 }
 
@@ -75,8 +75,8 @@ func outcomesIn(r *statistics.Results) []outcome {
 
 // compared ranks alternatives that were sailed and tells them apart, all statements about the best
 // together with a chance of so much to miss.
-func compared(sailed []sailedAlternative, run sim.Run, stopped bool, miss float64) *logbook.Comparison {
-	c := &logbook.Comparison{Seed: run.Seed, StoppedEarly: stopped, Confidence: confidence, SameChance: sameChance, Reference: -1, Planned: -1}
+func compared(sailed []sailedAlternative, run sim.Run, stopped bool, miss float64) *result.Comparison {
+	c := &result.Comparison{Seed: run.Seed, StoppedEarly: stopped, Confidence: confidence, SameChance: sameChance, Reference: -1, Planned: -1}
 	if len(sailed) == 0 {
 		return c
 	}
@@ -111,15 +111,15 @@ func outcomesOf(sailed []sailedAlternative) [][]outcome {
 }
 
 // alternativeOf describes an alternative without comparing it.
-func alternativeOf(s *sailedAlternative) logbook.Alternative {
+func alternativeOf(s *sailedAlternative) result.Alternative {
 	v := s.Voyage
 	p := v.Plan
-	a := logbook.Alternative{Name: s.Name, Summary: s.summary, Ports: [2]string{p.From.Name, p.To.Name}, Distance: unit.Length(trackLength(v, p.Order))}
+	a := result.Alternative{Name: s.Name, Summary: s.summary, Ports: [2]string{p.From.Name, p.To.Name}, Distance: unit.Length(trackLength(v, p.Order))}
 	a.Track = []geo.Position{p.From.Position}
-	a.Marks = []logbook.Mark{{Name: p.From.Name, At: p.From.Position, Port: true}, {Name: p.To.Name, At: p.To.Position, Port: true}}
+	a.Marks = []result.Mark{{Name: p.From.Name, At: p.From.Position, Port: true}, {Name: p.To.Name, At: p.To.Position, Port: true}}
 	for _, n := range p.Order {
 		site := &p.Sites[n]
-		a.Marks = append(a.Marks, logbook.Mark{Name: site.Name, At: site.Position, Alternate: site.Alternate})
+		a.Marks = append(a.Marks, result.Mark{Name: site.Name, At: site.Position, Alternate: site.Alternate})
 		if !site.Alternate {
 			a.Track = append(append(a.Track, site.Via...), site.Position)
 		}

@@ -3,8 +3,8 @@ package choice
 import (
 	"context"
 
-	"coredays/model/logbook"
 	"coredays/model/plan"
+	"coredays/model/result"
 	"coredays/model/unit"
 	"coredays/model/voyage"
 	"coredays/sim"
@@ -16,7 +16,7 @@ var moreDays = []float64{-2, -1, 1, 2}
 
 // Cuts sails the plan, the plan without each of the things that can be cut from it, and the plan
 // with some days more or less.
-func Cuts(ctx context.Context, v *voyage.Voyage, run sim.Run) (*logbook.Comparison, error) {
+func Cuts(ctx context.Context, v *voyage.Voyage, run sim.Run) (*result.Comparison, error) {
 	cuts := v.Plan.Cuts()
 	alternatives := []Alternative{{"as planned", v}}
 	for _, cut := range cuts {
@@ -33,7 +33,7 @@ func Cuts(ctx context.Context, v *voyage.Voyage, run sim.Run) (*logbook.Comparis
 	}
 	sailed, stopped := sailAll(ctx, alternatives, run)
 	c := compared(sailed[:min(1, len(sailed))], run, stopped, 1-confidence)
-	c.Question = logbook.WhatToCut
+	c.Question = result.WhatToCut
 	if len(sailed) > 0 {
 		weigh(c, sailed, cuts)
 	}
@@ -51,7 +51,7 @@ func nameOfCut(cut plan.Cut) string {
 }
 
 // weigh holds what was sailed against the plan, which was sailed first.
-func weigh(c *logbook.Comparison, sailed []sailedAlternative, cuts []plan.Cut) {
+func weigh(c *result.Comparison, sailed []sailedAlternative, cuts []plan.Cut) {
 	planned := &sailed[0]
 	for i := range sailed[1:] {
 		s := &sailed[1+i]
@@ -67,13 +67,13 @@ func weigh(c *logbook.Comparison, sailed []sailedAlternative, cuts []plan.Cut) {
 }
 
 // weighCut is what a cut saves and costs.
-func weighCut(planned, rest *sailedAlternative, cut plan.Cut) logbook.Cut {
+func weighCut(planned, rest *sailedAlternative, cut plan.Cut) result.Cut {
 	saved := make([]float64, len(rest.outcomes))
 	for n := range saved {
 		saved[n] = planned.outcomes[n][daysNeeded] - rest.outcomes[n][daysNeeded]
 	}
 	t := oneInterval(len(saved))
-	return logbook.Cut{
+	return result.Cut{
 		Cut:         cut,
 		Alternative: rest.summary,
 		Saves:       statistics.Summarise(saved),
@@ -86,7 +86,7 @@ func weighCut(planned, rest *sailedAlternative, cut plan.Cut) logbook.Cut {
 }
 
 // sectionLess is the share of a site's section, as deep as it is planned, that comes up no more.
-func sectionLess(planned, rest *logbook.Summary, site string) float64 {
+func sectionLess(planned, rest *result.Summary, site string) float64 {
 	before, deep := section(planned, site)
 	after, _ := section(rest, site)
 	if deep == 0 {
@@ -97,7 +97,7 @@ func sectionLess(planned, rest *logbook.Summary, site string) float64 {
 
 // section is the mean length of a site's section that is recovered, and how deep it goes, m; 0 where the
 // site is not visited.
-func section(s *logbook.Summary, site string) (recovered, deep float64) {
+func section(s *result.Summary, site string) (recovered, deep float64) {
 	for i := range s.Sites {
 		if s.Sites[i].Name == site {
 			deep = float64(s.Sites[i].Target)
@@ -108,12 +108,12 @@ func section(s *logbook.Summary, site string) (recovered, deep float64) {
 }
 
 // worthOfDays is what other sea days bring.
-func worthOfDays(planned, other *sailedAlternative) logbook.DayMore {
-	more := func(figure int) logbook.Interval {
+func worthOfDays(planned, other *sailedAlternative) result.DayMore {
+	more := func(figure int) result.Interval {
 		return discord(other.outcomes, planned.outcomes, figure).score(tailOfOneInterval)
 	}
 	a := &other.summary.Allotted
-	return logbook.DayMore{
+	return result.DayMore{
 		Days:  (other.Voyage.Deadline - planned.Voyage.Deadline) / day,
 		First: a.ChancePrimary, All: a.ChanceAll, FirstMore: more(rankOneDone), AllMore: more(allDone),
 		Metres: a.Recovered.Mean, MetresMore: pair(other.outcomes, planned.outcomes, metresWithin).interval(oneInterval(len(other.outcomes))), InHand: a.InHand,

@@ -6,7 +6,7 @@ import (
 	"gonum.org/v1/gonum/mathext"
 	"gonum.org/v1/gonum/stat/distuv"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 )
 
 // discordant counts the replications in which only one of two alternatives gets something done. A t
@@ -34,11 +34,11 @@ func (d discordant) mean() float64 { return float64(d.gained-d.lost) / float64(m
 // confidence interval for the difference in proportions for the paired-sample design", Statistics in
 // Medicine 17, 891-908; its formula read in the documentation of packages that cite it. Each bound is
 // passed with about the given chance.
-func (d discordant) score(beyond float64) logbook.Interval {
+func (d discordant) score(beyond float64) result.Interval {
 	z := distuv.UnitNormal.Quantile(1 - beyond)
 	high := d.scoreBound(z)
 	low := -discordant{d.lost, d.gained, d.n}.scoreBound(z)
-	return logbook.Interval{Mean: d.mean(), Low: low, High: high}
+	return result.Interval{Mean: d.mean(), Low: low, High: high}
 }
 
 // scoreBound is the largest difference that is no more than z standard errors above the counts.
@@ -78,8 +78,8 @@ func newExactBounds(n int, beyond float64) *exactBounds {
 // interval is that of the difference in chance: a gain and a loss each have the bounds of Clopper and Pearson
 // (1934), Biometrika 26, 404-413, with half the chance to be wrong, so that by Bonferroni's inequality their
 // difference has all of it.
-func (e *exactBounds) interval(d discordant) logbook.Interval {
-	return logbook.Interval{Mean: d.mean(), Low: e.least(d.gained) - e.most(d.lost), High: e.most(d.gained) - e.least(d.lost)}
+func (e *exactBounds) interval(d discordant) result.Interval {
+	return result.Interval{Mean: d.mean(), Low: e.least(d.gained) - e.most(d.lost), High: e.most(d.gained) - e.least(d.lost)}
 }
 
 // least is the lower bound of the chance of what came so often.

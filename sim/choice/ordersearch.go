@@ -10,7 +10,7 @@ import (
 	"gonum.org/v1/gonum/stat"
 
 	"coredays/model/chance"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/voyage"
 	"coredays/model/workers"
 	"coredays/sim"
@@ -37,30 +37,30 @@ const growth = 4
 // are sailed; where many do, the visit book picks those to sail. Stages of more and more
 // replications rule out what is surely behind, and the last orders are sailed anew with the luck of
 // the run's seed, which none of them was picked for.
-func BestOrder(ctx context.Context, v *voyage.Voyage, run sim.Run) *logbook.Comparison {
+func BestOrder(ctx context.Context, v *voyage.Voyage, run sim.Run) *result.Comparison {
 	return usual.bestOrder(ctx, v, run)
 }
 
-func (s search) bestOrder(ctx context.Context, v *voyage.Voyage, run sim.Run) *logbook.Comparison {
+func (s search) bestOrder(ctx context.Context, v *voyage.Voyage, run sim.Run) *result.Comparison {
 	h := &hunt{search: s, v: v, run: run, rules: orderRulesOf(v), seed: chance.SeedOf(run.Seed, "search for an order")}
 	h.found.Rule = comparisonMethod
 	h.choose(ctx)
 	h.narrow(ctx)
 	if ctx.Err() != nil {
-		return &logbook.Comparison{Question: logbook.WhichOrder, Seed: run.Seed, StoppedEarly: true}
+		return &result.Comparison{Question: result.WhichOrder, Seed: run.Seed, StoppedEarly: true}
 	}
 	sailed, stopped := sailAll(ctx, h.finalists(), h.run)
 	sailed = byMerit(sailed)
 	c := compared(sailed, h.run, stopped, missed)
-	c.Question, c.Search = logbook.WhichOrder, &h.found
+	c.Question, c.Search = result.WhichOrder, &h.found
 	h.judgeReckoning(sailed)
 	c.Reference, c.Planned = placeOf(c, h.nameOf(h.shortest)), placeOf(c, h.nameOf(v.Visits()))
 	return c
 }
 
 // placeOf is the index of the alternative of a name; -1 where it was not sailed.
-func placeOf(c *logbook.Comparison, name string) int {
-	return slices.IndexFunc(c.Alternatives, func(a logbook.Alternative) bool { return a.Name == name })
+func placeOf(c *result.Comparison, name string) int {
+	return slices.IndexFunc(c.Alternatives, func(a result.Alternative) bool { return a.Name == name })
 }
 
 // byMerit puts what was sailed in the order of merit.
@@ -85,7 +85,7 @@ type hunt struct {
 	length   float64           // of it, m
 	sailed   int               // replications so far
 	reckoned map[string]merits // by name of the order
-	found    logbook.Search
+	found    result.Search
 }
 
 // choose picks the orders to sail.
@@ -142,7 +142,7 @@ func (h *hunt) keep(reckoned []reckonedOrder) {
 	for _, n := range byRule {
 		if !taken[n] {
 			best := list[byRule[0]]
-			h.found.NextDays = logbook.Interval{Mean: list[n].days - best.days, Low: list[n].days - best.days, High: list[n].days - best.days}
+			h.found.NextDays = result.Interval{Mean: list[n].days - best.days, Low: list[n].days - best.days, High: list[n].days - best.days}
 			h.found.NextFirst = best.first - list[n].first
 			break
 		}
@@ -186,7 +186,7 @@ func (h *hunt) narrow(ctx context.Context) {
 
 // stage sails all that are left up to a number of replications.
 func (h *hunt) stage(ctx context.Context, upTo int) {
-	h.found.Stages = append(h.found.Stages, logbook.Stage{Orders: len(h.left), Replications: upTo})
+	h.found.Stages = append(h.found.Stages, result.Stage{Orders: len(h.left), Replications: upTo})
 	var finished atomic.Int64
 	workers.Share(ctx, h.run.Workers, 0, len(h.left), func() func(int) {
 		return func(i int) {

@@ -6,7 +6,7 @@ import (
 	"gonum.org/v1/gonum/stat"
 	"gonum.org/v1/gonum/stat/distuv"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 )
 
 // confidence of every interval by itself, and of all that is said about the best together.
@@ -40,9 +40,9 @@ func pair(a, b []outcome, figure int) paired {
 func (p paired) error() float64 { return p.sd / math.Sqrt(float64(p.n)) }
 
 // interval is the paired t interval with a quantile of Student's t.
-func (p paired) interval(t float64) logbook.Interval {
+func (p paired) interval(t float64) result.Interval {
 	half := t * p.error()
-	return logbook.Interval{Mean: p.mean, Low: p.mean - half, High: p.mean + half}
+	return result.Interval{Mean: p.mean, Low: p.mean - half, High: p.mean + half}
 }
 
 // upperT is the quantile of Student's t for n replications beyond which lies a chance on one side.
@@ -77,26 +77,26 @@ func (p paired) replicationsNeeded() (n int, orMore bool) {
 }
 
 // difference tells two alternatives apart.
-func difference(a, b []outcome) logbook.Difference {
+func difference(a, b []outcome) result.Difference {
 	d, t := pair(a, b, daysNeeded), oneInterval(min(len(a), len(b)))
-	result := logbook.Difference{
+	difference := result.Difference{
 		Days:    d.interval(t),
 		Chance:  discord(a, b, rankOneDone).score(tailOfOneInterval),
 		Metres:  pair(a, b, metresWithin).interval(t),
 		Pairing: pairing(a, b, daysNeeded),
 	}
-	result.SettlesDays, result.SettlesAbove = d.replicationsNeeded()
+	difference.SettlesDays, difference.SettlesAbove = d.replicationsNeeded()
 	for n := range d.n {
 		switch less := a[n][daysNeeded] - b[n][daysNeeded]; {
 		case less < 0:
-			result.AShorter++
+			difference.AShorter++
 		case less == 0:
-			result.Same++
+			difference.Same++
 		}
 	}
-	result.AShorter /= float64(d.n)
-	result.Same /= float64(d.n)
-	return result
+	difference.AShorter /= float64(d.n)
+	difference.Same /= float64(d.n)
+	return difference
 }
 
 // pairing is how many times smaller the standard error of a difference is than it would be between

@@ -11,7 +11,7 @@ import (
 
 	"coredays/model/activity"
 	"coredays/model/chance"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/spread"
 	"coredays/sim/random"
 	"coredays/sim/statistics"
@@ -76,13 +76,13 @@ func center(m *mat.Dense) {
 
 // influence regresses the days on the scores of a quantity. The factor that quantities have in common stands
 // beside them, so that each is told its own part of what that does.
-func (f *fit) influence(s *random.Draws, scores []random.Score) logbook.Influence {
+func (f *fit) influence(s *random.Draws, scores []random.Score) result.Influence {
 	x, own := f.regressors(s, scores)
 	replications, all := x.Dims()
 	free := replications - 1 - all
 	var slope mat.VecDense
 	if free < 1 || slope.SolveVec(x, f.days) != nil {
-		return logbook.Influence{Share: math.NaN()}
+		return result.Influence{Share: math.NaN()}
 	}
 	var told, part mat.VecDense
 	told.MulVec(x, &slope)
@@ -126,19 +126,19 @@ const mayBeChance = 0.01
 // covariance so much is taken as regressors that tell nothing would show too, the residual covariance times their
 // number over the degrees of freedom: for the sum that is the adjusted coefficient of determination (Ezekiel
 // 1930, from memory).
-func (f *fit) split(told, part *mat.VecDense, own float64, free int) logbook.Influence {
+func (f *fit) split(told, part *mat.VecDense, own float64, free int) result.Influence {
 	if mat.Dot(part, f.days)/f.variance < (distuv.Beta{Alpha: own / 2, Beta: float64(free) / 2}).Quantile(1-mayBeChance) {
-		return logbook.Influence{}
+		return result.Influence{}
 	}
-	var i logbook.Influence
+	var i result.Influence
 	_, causes := f.causes.Dims()
 	for c := range causes {
 		times := f.causes.ColView(c)
 		residual := mat.Dot(f.days, times) - mat.Dot(told, times)
 		share := (mat.Dot(part, times) - own*residual/float64(free)) / f.variance
 		i.Share += share
-		i.Causes = append(i.Causes, logbook.Driver{Name: activity.Cause(c).String(), Share: share})
+		i.Causes = append(i.Causes, result.Driver{Name: activity.Cause(c).String(), Share: share})
 	}
-	slices.SortStableFunc(i.Causes, func(a, b logbook.Driver) int { return cmp.Compare(b.Share, a.Share) })
+	slices.SortStableFunc(i.Causes, func(a, b result.Driver) int { return cmp.Compare(b.Share, a.Share) })
 	return i
 }

@@ -5,7 +5,7 @@ import (
 	"math"
 
 	"coredays/model/chance"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/voyage"
 	"coredays/model/workers"
 	"coredays/sim"
@@ -23,9 +23,9 @@ import (
 // worth nothing. Shares of regressors that add up to the
 // coefficient of determination are Pratt's (1987), those of a polynomial in normal scores Sudret's (2008),
 // Reliability Engineering and System Safety 93, 964-979; both from memory.
-func Sensitivity(ctx context.Context, r *statistics.Results) []logbook.Influence {
+func Sensitivity(ctx context.Context, r *statistics.Results) []result.Influence {
 	v := r.Layout.Voyage
-	list := make([]logbook.Influence, len(v.Quantities))
+	list := make([]result.Influence, len(v.Quantities))
 	for i := range list {
 		list[i].Share = math.NaN()
 	}

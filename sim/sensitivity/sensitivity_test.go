@@ -9,8 +9,8 @@ import (
 	"coredays/model/activity"
 	"coredays/model/chance"
 	"coredays/model/geo"
-	"coredays/model/logbook"
 	"coredays/model/plan"
+	"coredays/model/result"
 	"coredays/model/rig"
 	"coredays/model/spread"
 	"coredays/model/voyage"
@@ -28,7 +28,7 @@ func spreadOver(middle, half float64, level spread.Level) spread.Quantity {
 }
 
 // influenced is how much each quantity matters in a simulation, and the share of each cause.
-func influenced(t *testing.T, p *plan.Plan, replications int) (*voyage.Voyage, []logbook.Influence, map[string]float64) {
+func influenced(t *testing.T, p *plan.Plan, replications int) (*voyage.Voyage, []result.Influence, map[string]float64) {
 	t.Helper()
 	r := sim.Replicate(t.Context(), simtest.Compiled(t, p), sim.Run{Seed: 3, Replications: replications})
 	causes := map[string]float64{}
@@ -99,7 +99,7 @@ func TestANumbersShareIsPartOfItsCauses(t *testing.T) {
 			sum += c.Share
 		}
 		within(t, "all parts", sum, i.Share, 1e-12)
-		at := slices.IndexFunc(i.Causes, func(d logbook.Driver) bool { return d.Name == cause.String() })
+		at := slices.IndexFunc(i.Causes, func(d result.Driver) bool { return d.Name == cause.String() })
 		within(t, cause.String()+", of its number", i.Causes[at].Share, causes[cause.String()], 0.02)
 	}
 }
@@ -175,7 +175,7 @@ func TestManyRegressorsOfFewReplicationsTellNoMoreThanThereIs(t *testing.T) {
 
 // madeUpInfluence is that of a quantity with a score in each of six holes, where the days of so many replications
 // are made of the score in the first.
-func madeUpInfluence(t *testing.T, seed uint64, replications int, days func(n int, score float64) float64) logbook.Influence {
+func madeUpInfluence(t *testing.T, seed uint64, replications int, days func(n int, score float64) float64) result.Influence {
 	t.Helper()
 	v := &voyage.Voyage{Quantities: []spread.Drawn{spreadOver(2, 1, spread.Hole).Compile()}, Purposes: []chance.Key{7}}
 	var places []random.UsedAt
@@ -199,7 +199,7 @@ func TestOneThatWaitsForAYearDoesNotTakeTheWhole(t *testing.T) {
 	late[statistics.ColCause+int(activity.OfWeather)] += 365 * simtest.Day
 	late[statistics.ColDays] += 365 * simtest.Day
 	drivers := r.Summary().Drivers
-	if !slices.IsSortedFunc(drivers, func(a, b logbook.Driver) int { return cmp.Compare(b.Share, a.Share) }) {
+	if !slices.IsSortedFunc(drivers, func(a, b result.Driver) int { return cmp.Compare(b.Share, a.Share) }) {
 		t.Errorf("not the largest first: %v", drivers)
 	}
 	for _, d := range drivers {

@@ -6,7 +6,7 @@ import (
 
 	"golang.org/x/exp/stats"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 )
 
@@ -15,14 +15,14 @@ const CurveSteps = 200
 
 // Closely describes the results with what charts and tables draw beside: the curve of days needed,
 // the way down of each hole, and each site's section by depth.
-func (r *Results) Closely() *logbook.Summary {
+func (r *Results) Closely() *result.Summary {
 	s := r.Summary()
 	s.Needed.Curve = r.curve()
 	for i, n := range r.Layout.Voyage.Plan.Order {
 		site := &r.Layout.Voyage.Sites[n]
 		s.Sites[i].Section = r.sectionOf(n)
 		for _, l := range site.Site.Layers {
-			s.Sites[i].Layers = append(s.Sites[i].Layers, logbook.Layer{Name: l.Lithology.Name, Bottom: l.Bottom})
+			s.Sites[i].Layers = append(s.Sites[i].Layers, result.Layer{Name: l.Lithology.Name, Bottom: l.Bottom})
 		}
 		for h := range s.Sites[i].Holes {
 			if !s.Sites[i].Holes[h].Task {
@@ -48,7 +48,7 @@ func (r *Results) curve() []float64 {
 }
 
 // wayDown is when a hole of a site came how deep.
-func (r *Results) wayDown(site, hole int) []logbook.DepthMark {
+func (r *Results) wayDown(site, hole int) []result.DepthMark {
 	v := r.Layout.Voyage
 	item := &v.Sites[site].Items[hole]
 	rows := r.Unconstrained
@@ -57,7 +57,7 @@ func (r *Results) wayDown(site, hole int) []logbook.DepthMark {
 	}
 	arrived := r.Column(rows, r.Layout.Site(site, SiteArrived))
 	visits := len(arrived) - count(arrived, math.IsNaN)
-	var marks []logbook.DepthMark
+	var marks []result.DepthMark
 	for m := range DepthMarks {
 		after := make([]float64, 0, len(arrived))
 		for n, at := range r.marked(item.Number, m) {
@@ -65,7 +65,7 @@ func (r *Results) wayDown(site, hole int) []logbook.DepthMark {
 				after = append(after, at-arrived[n])
 			}
 		}
-		mark := logbook.DepthMark{Depth: item.Item.AskedFor() * unit.Depth(m) / DepthSteps, P10: math.NaN(), P50: math.NaN(), P90: math.NaN()}
+		mark := result.DepthMark{Depth: item.Item.AskedFor() * unit.Depth(m) / DepthSteps, P10: math.NaN(), P50: math.NaN(), P90: math.NaN()}
 		if len(after) > 0 {
 			slices.Sort(after)
 			q := stats.Quantiles(after, 0.1, 0.5, 0.9)
@@ -88,17 +88,17 @@ func (r *Results) marked(item, mark int) []float64 {
 }
 
 // sectionOf is the section of a site by depth.
-func (r *Results) sectionOf(site int) []logbook.Slice {
+func (r *Results) sectionOf(site int) []result.Slice {
 	all, bins := NewSlices(r.Layout.Voyage), int(r.Layout.Voyage.Sites[site].Section/Bin)
 	visits := float64(r.Section.Visits[site])
 	if visits == 0 {
 		return nil
 	}
-	var list []logbook.Slice
+	var list []result.Slice
 	for i := all.From[site]; i < all.From[site+1]; i++ {
 		k := i - all.From[site]
 		in := min(bins, (k+1)*InSlice) - k*InSlice
-		list = append(list, logbook.Slice{From: unit.Depth(k) * Slice, To: unit.Depth(float64(k)*Slice + float64(in)*Bin),
+		list = append(list, result.Slice{From: unit.Depth(k) * Slice, To: unit.Depth(float64(k)*Slice + float64(in)*Bin),
 			Cored: unit.Length(float64(r.Section.Cut[i]) / visits / 100), Recovered: unit.Length(float64(r.Section.Recovered[i]) / visits / 100),
 			Covered: float64(r.Section.Covered[i]) / visits / float64(in)})
 	}

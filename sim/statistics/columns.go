@@ -3,12 +3,12 @@ package statistics
 import (
 	"coredays/model/activity"
 	"coredays/model/coring"
-	"coredays/model/logbook"
+	"coredays/model/result"
 )
 
 // Columns gives the result of each replication: "whole" is the whole programme without a deadline,
 // "within" what got done within the days.
-func (r *Results) Columns() *logbook.Replications {
+func (r *Results) Columns() *result.Replications {
 	c := columnList{results: r}
 	for n, done := range r.Done {
 		if done {
@@ -17,7 +17,7 @@ func (r *Results) Columns() *logbook.Replications {
 	}
 	c.expedition()
 	for i := range activity.Classes {
-		c.add(r.Unconstrained, ColClass+int(i), "whole.class."+i.Key(), "time of the class "+i.String()+", whole programme", logbook.Seconds, true)
+		c.add(r.Unconstrained, ColClass+int(i), "whole.class."+i.Key(), "time of the class "+i.String()+", whole programme", result.Seconds, true)
 	}
 	for _, n := range r.Layout.Voyage.Plan.Order {
 		c.site(n)
@@ -28,54 +28,54 @@ func (r *Results) Columns() *logbook.Replications {
 
 type columnList struct {
 	results *Results
-	list    logbook.Replications
+	list    result.Replications
 }
 
-func (c *columnList) add(rows []float64, column int, key, meaning string, of logbook.Measure, main bool) {
-	c.list.Columns = append(c.list.Columns, logbook.Column{Key: key, Meaning: meaning, Of: of, Main: main, Values: c.results.Column(rows, column)})
+func (c *columnList) add(rows []float64, column int, key, meaning string, of result.Measure, main bool) {
+	c.list.Columns = append(c.list.Columns, result.Column{Key: key, Meaning: meaning, Of: of, Main: main, Values: c.results.Column(rows, column)})
 }
 
 func (c *columnList) expedition() {
 	r := c.results
-	c.add(r.Unconstrained, ColDays, "whole.needed", "from leaving port to reaching port, whole programme, no deadline", logbook.Seconds, true)
-	c.add(r.Constrained, ColDays, "within.taken", "from leaving port to reaching port under the rules of the expedition", logbook.Seconds, true)
-	c.add(r.Constrained, ColInHand, "within.in_hand", "left of the sea days when port is reached; negative when late", logbook.Seconds, true)
-	c.add(r.Constrained, ColAll, "within.all_done", "every hole and task of every primary site was completed or not called for", logbook.Truth, true)
-	c.add(r.Constrained, ColFirst, "within.first_rank_done", "every hole and task of rank 1 at the primary sites was completed or not called for", logbook.Truth, true)
-	c.add(r.Constrained, ColInPort, "in_port", "in port before sailing, in none of the other figures", logbook.Seconds, true)
-	c.add(r.Unconstrained, ColMostCores, "whole.most_cores", "cores on deck on the busiest day", logbook.Count, true)
-	c.add(r.Unconstrained, ColBehind, "whole.laboratory_behind", "that the laboratory was behind at most", logbook.Seconds, true)
+	c.add(r.Unconstrained, ColDays, "whole.needed", "from leaving port to reaching port, whole programme, no deadline", result.Seconds, true)
+	c.add(r.Constrained, ColDays, "within.taken", "from leaving port to reaching port under the rules of the expedition", result.Seconds, true)
+	c.add(r.Constrained, ColInHand, "within.in_hand", "left of the sea days when port is reached; negative when late", result.Seconds, true)
+	c.add(r.Constrained, ColAll, "within.all_done", "every hole and task of every primary site was completed or not called for", result.Truth, true)
+	c.add(r.Constrained, ColFirst, "within.first_rank_done", "every hole and task of rank 1 at the primary sites was completed or not called for", result.Truth, true)
+	c.add(r.Constrained, ColInPort, "in_port", "in port before sailing, in none of the other figures", result.Seconds, true)
+	c.add(r.Unconstrained, ColMostCores, "whole.most_cores", "cores on deck on the busiest day", result.Count, true)
+	c.add(r.Unconstrained, ColBehind, "whole.laboratory_behind", "that the laboratory was behind at most", result.Seconds, true)
 }
 
 // siteResults are the results of a site in the order of its columns.
 var siteResults = [SiteColumns]struct {
 	key, meaning string
-	of           logbook.Measure
+	of           result.Measure
 }{
-	{"reached", "the site was reached", logbook.Truth},
-	{"complete", "every hole and task of the site was completed or not called for", logbook.Truth},
-	{"arrives", "after sailing, arriving", logbook.Seconds},
-	{"leaves", "after sailing, leaving", logbook.Seconds},
-	{"waiting", "on station, waiting on weather", logbook.Seconds},
-	{"cored", "cored", logbook.Metres},
-	{"recovered", "recovered", logbook.Metres},
-	{"cores", "cores", logbook.Count},
-	{"section", "section down to the target that is recovered in at least one hole", logbook.Share},
+	{"reached", "the site was reached", result.Truth},
+	{"complete", "every hole and task of the site was completed or not called for", result.Truth},
+	{"arrives", "after sailing, arriving", result.Seconds},
+	{"leaves", "after sailing, leaving", result.Seconds},
+	{"waiting", "on station, waiting on weather", result.Seconds},
+	{"cored", "cored", result.Metres},
+	{"recovered", "recovered", result.Metres},
+	{"cores", "cores", result.Count},
+	{"section", "section down to the target that is recovered in at least one hole", result.Share},
 }
 
 // itemResults are those of a hole or task.
 var itemResults = [ItemColumns]struct {
 	key, meaning string
-	of           logbook.Measure
+	of           result.Measure
 }{
-	{"done", "completed", logbook.Truth},
-	{"not_called_for", "wanted only as another hole turns out, which turned out otherwise", logbook.Truth},
-	{"time", "time taken", logbook.Seconds},
-	{"depth", "depth below the sea floor", logbook.Metres},
-	{"refusal", "depth below the sea floor at which a piston corer was refused", logbook.Metres},
-	{"section", "section of the site recovered in this hole or one before it", logbook.Share},
-	{"cored", "cored", logbook.Metres},
-	{"recovered", "recovered", logbook.Metres},
+	{"done", "completed", result.Truth},
+	{"not_called_for", "wanted only as another hole turns out, which turned out otherwise", result.Truth},
+	{"time", "time taken", result.Seconds},
+	{"depth", "depth below the sea floor", result.Metres},
+	{"refusal", "depth below the sea floor at which a piston corer was refused", result.Metres},
+	{"section", "section of the site recovered in this hole or one before it", result.Share},
+	{"cored", "cored", result.Metres},
+	{"recovered", "recovered", result.Metres},
 }
 
 // site adds the results of a site and of its holes and tasks, of both expeditions.
@@ -107,17 +107,17 @@ func (c *columnList) site(n int) {
 func (c *columnList) more() {
 	r := c.results
 	for i := range activity.Causes {
-		c.add(r.Unconstrained, ColCause+int(i), "whole.cause."+i.String(), "time of the cause "+i.String()+", whole programme", logbook.Seconds, false)
+		c.add(r.Unconstrained, ColCause+int(i), "whole.cause."+i.String(), "time of the cause "+i.String()+", whole programme", result.Seconds, false)
 	}
 	for t := range coring.Tools {
 		for i, s := range []struct {
 			key string
-			of  logbook.Measure
-		}{{"cores", logbook.Count}, {"cored", logbook.Metres}, {"recovered", logbook.Metres}} {
+			of  result.Measure
+		}{{"cores", result.Count}, {"cored", result.Metres}, {"recovered", result.Metres}} {
 			c.add(r.Unconstrained, ColTool+3*int(t)+i, "whole.tool."+t.String()+"."+s.key, t.String()+", "+s.key+", whole programme", s.of, false)
 		}
 	}
 	for t := range Consumables {
-		c.add(r.Unconstrained, ColUsed+int(t), "whole.used."+t.String(), t.String()+", whole programme", logbook.Count, false)
+		c.add(r.Unconstrained, ColUsed+int(t), "whole.used."+t.String(), t.String()+", whole programme", result.Count, false)
 	}
 }

@@ -9,7 +9,7 @@ import (
 	"gonum.org/v1/gonum/stat"
 
 	"coredays/model/activity"
-	"coredays/model/logbook"
+	"coredays/model/result"
 )
 
 // extreme is the share of the expeditions left aside at either end where the spread of days needed is split:
@@ -34,7 +34,7 @@ func (r *Results) Usual() (list []int) {
 
 // drivers is each cause's share of the variance of days needed: the covariance of its time with
 // the total, over the variance of the total. These add up to 1, as the times add up to the total.
-func (r *Results) drivers() []logbook.Driver {
+func (r *Results) drivers() []result.Driver {
 	usual := r.Usual()
 	of := func(column int) (values []float64) {
 		for _, n := range usual {
@@ -47,12 +47,12 @@ func (r *Results) drivers() []logbook.Driver {
 		return nil
 	}
 	variance := stat.Variance(total, nil)
-	var drivers []logbook.Driver
+	var drivers []result.Driver
 	for c := range activity.Causes {
 		if s := stat.Covariance(of(ColCause+int(c)), total, nil) / variance; s != 0 && !math.IsNaN(s) {
-			drivers = append(drivers, logbook.Driver{Name: c.String(), Share: s})
+			drivers = append(drivers, result.Driver{Name: c.String(), Share: s})
 		}
 	}
-	slices.SortStableFunc(drivers, func(a, b logbook.Driver) int { return cmp.Compare(b.Share, a.Share) })
+	slices.SortStableFunc(drivers, func(a, b result.Driver) int { return cmp.Compare(b.Share, a.Share) })
 	return drivers
 }

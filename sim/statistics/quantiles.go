@@ -9,14 +9,14 @@ import (
 	"gonum.org/v1/gonum/stat"
 	"gonum.org/v1/gonum/stat/distuv"
 
-	"coredays/model/logbook"
+	"coredays/model/result"
 )
 
 // Summarise describes values; NaN are left out.
-func Summarise(values []float64) logbook.Spread {
+func Summarise(values []float64) result.Spread {
 	values = slices.DeleteFunc(slices.Clone(values), math.IsNaN)
 	if len(values) == 0 {
-		return logbook.Spread{}
+		return result.Spread{}
 	}
 	slices.Sort(values)
 	mean, sd := stat.MeanStdDev(values, nil)
@@ -24,7 +24,7 @@ func Summarise(values []float64) logbook.Spread {
 		sd = 0
 	}
 	q := stats.Quantiles(values, 0.1, 0.5, 0.9)
-	return logbook.Spread{N: len(values), Mean: mean, SD: sd, P10: q[0], P50: q[1], P90: q[2],
+	return result.Spread{N: len(values), Mean: mean, SD: sd, P10: q[0], P50: q[1], P90: q[2],
 		P10CI: interval(values, 0.1), P50CI: interval(values, 0.5), P90CI: interval(values, 0.9)}
 }
 

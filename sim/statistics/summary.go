@@ -6,14 +6,14 @@ import (
 	"slices"
 
 	"coredays/model/coring"
-	"coredays/model/logbook"
+	"coredays/model/result"
 	"coredays/model/unit"
 )
 
 // Summary describes the results.
-func (r *Results) Summary() *logbook.Summary {
+func (r *Results) Summary() *result.Summary {
 	v := r.Layout.Voyage
-	s := &logbook.Summary{
+	s := &result.Summary{
 		Scenario:     v.Plan.Title,
 		File:         v.Plan.File,
 		Ship:         v.Plan.Ship.Name,
@@ -25,7 +25,7 @@ func (r *Results) Summary() *logbook.Summary {
 		Needed:       r.whole(),
 		Allotted:     r.allotted(),
 		Recovery:     r.recovery(),
-		Deck:         logbook.Deck{MostCores: Summarise(r.Column(r.Unconstrained, ColMostCores)), Behind: Summarise(r.Column(r.Unconstrained, ColBehind))},
+		Deck:         result.Deck{MostCores: Summarise(r.Column(r.Unconstrained, ColMostCores)), Behind: Summarise(r.Column(r.Unconstrained, ColBehind))},
 		Drivers:      r.drivers(),
 		Consumables:  r.consumables(),
 	}
@@ -37,8 +37,8 @@ func (r *Results) Summary() *logbook.Summary {
 }
 
 // whole summarises the whole programme without a deadline.
-func (r *Results) whole() logbook.Needed {
-	n := logbook.Needed{Total: Summarise(r.Column(r.Unconstrained, ColDays))}
+func (r *Results) whole() result.Needed {
+	n := result.Needed{Total: Summarise(r.Column(r.Unconstrained, ColDays))}
 	for c := range n.ByClass {
 		n.ByClass[c] = Summarise(r.Column(r.Unconstrained, ColClass+c))
 	}
@@ -46,9 +46,9 @@ func (r *Results) whole() logbook.Needed {
 }
 
 // allotted summarises what gets done within the days.
-func (r *Results) allotted() logbook.Allotted {
+func (r *Results) allotted() result.Allotted {
 	inHand := r.Column(r.Constrained, ColInHand)
-	return logbook.Allotted{
+	return result.Allotted{
 		SeaDays:       r.Layout.Voyage.Plan.SeaDays,
 		ChanceAll:     mean(r.Column(r.Constrained, ColAll)),
 		ChancePrimary: mean(r.Column(r.Constrained, ColFirst)),
@@ -72,9 +72,9 @@ func (r *Results) total(rows []float64, column int) []float64 {
 }
 
 // recovery summarises what the whole programme brings up.
-func (r *Results) recovery() logbook.Recovery {
+func (r *Results) recovery() result.Recovery {
 	cored, recovered := r.total(r.Unconstrained, SiteCored), r.total(r.Unconstrained, SiteRecovered)
-	rec := logbook.Recovery{
+	rec := result.Recovery{
 		Cored:     Summarise(cored),
 		Recovered: Summarise(recovered),
 		Percent:   Summarise(percent(recovered, cored)),
@@ -83,7 +83,7 @@ func (r *Results) recovery() logbook.Recovery {
 	for t := range coring.Tools {
 		c := ColTool + 3*int(t)
 		cores, cored, recovered := r.Column(r.Unconstrained, c), r.Column(r.Unconstrained, c+1), r.Column(r.Unconstrained, c+2)
-		rec.ByTool[t] = logbook.ToolRecovery{Cores: Summarise(cores), Cored: Summarise(cored), Recovered: Summarise(recovered),
+		rec.ByTool[t] = result.ToolRecovery{Cores: Summarise(cores), Cored: Summarise(cored), Recovered: Summarise(recovered),
 			Percent: Summarise(percent(recovered, cored))}
 	}
 	return rec
@@ -91,7 +91,7 @@ func (r *Results) recovery() logbook.Recovery {
 
 // site summarises a site: an alternate over the expeditions that reached it, a primary site over
 // the whole programme.
-func (r *Results) site(n int) logbook.Site {
+func (r *Results) site(n int) result.Site {
 	site := &r.Layout.Voyage.Sites[n]
 	rows := r.Unconstrained
 	if site.Alternate {
@@ -100,7 +100,7 @@ func (r *Results) site(n int) logbook.Site {
 	of := func(column int) []float64 { return r.Column(rows, r.Layout.Site(n, column)) }
 	chance := func(column int) float64 { return mean(r.Column(r.Constrained, r.Layout.Site(n, column))) }
 	arrived, left := of(SiteArrived), of(SiteLeft)
-	return logbook.Site{
+	return result.Site{
 		Name:           site.Name,
 		Alternate:      site.Alternate,
 		WaterDepth:     site.WaterDepth,
@@ -121,13 +121,13 @@ func (r *Results) site(n int) logbook.Site {
 }
 
 // holes summarises the items of a site.
-func (r *Results) holes(n int, rows []float64) []logbook.Hole {
-	var holes []logbook.Hole
+func (r *Results) holes(n int, rows []float64) []result.Hole {
+	var holes []result.Hole
 	for _, item := range r.Layout.Voyage.Sites[n].Items {
 		of := func(column int) []float64 { return r.Column(rows, r.Layout.Item(item.Number, column)) }
 		refused := of(ItemRefused)
 		done, notCalled := r.Column(r.Constrained, r.Layout.Item(item.Number, ItemDone)), r.Column(r.Constrained, r.Layout.Item(item.Number, ItemNotCalled))
-		h := logbook.Hole{
+		h := result.Hole{
 			Name:            item.Name,
 			Task:            item.Task != nil,
 			Rank:            item.Rank,
@@ -151,11 +151,11 @@ func (r *Results) holes(n int, rows []float64) []logbook.Hole {
 }
 
 // consumables is what is used up, at the even value and the 9-in-10 value.
-func (r *Results) consumables() []logbook.Consumable {
-	var list []logbook.Consumable
+func (r *Results) consumables() []result.Consumable {
+	var list []result.Consumable
 	for t := range Consumables {
 		if s := Summarise(r.Column(r.Unconstrained, ColUsed+int(t))); s.P90 > 0 {
-			list = append(list, logbook.Consumable{Item: t.String(), P50: math.Ceil(s.P50), P90: math.Ceil(s.P90)})
+			list = append(list, result.Consumable{Item: t.String(), P50: math.Ceil(s.P50), P90: math.Ceil(s.P90)})
 		}
 	}
 	return list
@@ -170,7 +170,7 @@ func inPercent(share float64) string {
 }
 
 // warnings tells what is weak in the results.
-func (r *Results) warnings(s *logbook.Summary) []string {
+func (r *Results) warnings(s *result.Summary) []string {
 	var w []string
 	if never := share(r.Column(r.Unconstrained, ColNever), func(x float64) bool { return x > 0 }); never > 0 {
 		w = append(w, fmt.Sprintf("In %s %% of the replications the programme never ended: the sea was above a limit, or a layer too hard, for %g times the sea days. Their days count as they stood then.", inPercent(never), float64(MostTimes)))

@@ -1,4 +1,4 @@
-package logbook
+package result
 
 // Measure is what a column of replications counts.
 type Measure int

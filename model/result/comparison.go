@@ -1,4 +1,4 @@
-package logbook
+package result
 
 import (
 	"coredays/model/geo"

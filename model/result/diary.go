@@ -1,6 +1,6 @@
-// Package logbook holds what happened: the diary of one simulated expedition and the summary of
+// Package result holds what happened: the diary of one simulated expedition and the summary of
 // thousands. Values are in SI units; output turns them into days and tables.
-package logbook
+package result
 
 import (
 	"time"
