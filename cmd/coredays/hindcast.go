@@ -2,16 +2,13 @@ package main
 
 import (
 	"context"
-	"errors"
 	"fmt"
 	"io"
 
 	"github.com/spf13/cobra"
 
-	"coredays/model/plan"
 	"coredays/model/record"
 	"coredays/model/score"
-	"coredays/model/unit"
 	"coredays/model/voyage"
 	"coredays/output/json"
 	"coredays/output/text"
@@ -105,7 +102,7 @@ func (h *hindcasting) execute(ctx context.Context, file string, stdout, stderr i
 
 // score reads the tables, sails and judges.
 func (h *hindcasting) score(ctx context.Context, file string, known scenario.Knowledge, run sim.Run, stderr io.Writer) (*score.Hindcast, error) {
-	sites, out, err := readHoles(file)
+	sites, out, err := scenario.HolesIn(file)
 	if err != nil {
 		return nil, fault{err}
 	}
@@ -133,15 +130,6 @@ func (h *hindcasting) score(ctx context.Context, file string, known scenario.Kno
 	return result, nil
 }
 
-func readHoles(file string) ([]record.Site, []record.LeftOut, error) {
-	r, err := scenario.OpenFile(file)
-	if err != nil {
-		return nil, nil, fmt.Errorf("the table of holes can't be read: %w", err)
-	}
-	defer r.Close()
-	return scenario.ReadHoles(file, r)
-}
-
 // foreseen are sites with the voyages that foresee them.
 type foreseen struct {
 	sites   []record.Site
@@ -155,31 +143,13 @@ func foresee(sites []record.Site, known scenario.Knowledge) (*foreseen, error) {
 	if len(faults) > 0 {
 		return nil, faults
 	}
-	f := &foreseen{sites: sites}
-	var plans []*plan.Plan
-	for _, s := range sites {
-		p, err := model.Plan(s, known)
-		if err != nil {
-			return nil, fmt.Errorf("%s %s site %s: %w", s.Program, s.Leg, s.Name, err)
-		}
-		plans = append(plans, p)
-		f.legs = append(f.legs, s.Program+" "+s.Leg)
-	}
-	voyages, errs := voyage.CompileAll(plans)
-	f.voyages = voyages
-	return f, errors.Join(errs...)
+	voyages, err := model.Voyages(sites, known)
+	return &foreseen{sites: sites, legs: record.LegNames(sites), voyages: voyages}, err
 }
 
 // judge scores the days of the visits against those on record.
 func judge(f *foreseen, visits *hindcast.Visits) *score.Hindcast {
-	cases := make([]score.Case, len(f.sites))
-	for i := range f.sites {
-		days := visits.Days[i]
-		for n := range days {
-			days[n] /= float64(unit.Day)
-		}
-		cases[i] = score.Case{Group: f.legs[i], Actual: float64(f.sites[i].Days() / unit.Day), Forecast: score.NewForecast(days)}
-	}
+	cases := hindcast.Cases(f.sites, visits)
 	result := &score.Hindcast{Card: score.Judge(cases)}
 	for i, c := range cases {
 		result.Sites = append(result.Sites, siteScore(&f.sites[i], c))

@@ -2,14 +2,9 @@ package main
 
 import (
 	"context"
-	"fmt"
-	"os"
 
-	"coredays/model/plan"
 	"coredays/model/record"
 	"coredays/model/score"
-	"coredays/model/unit"
-	"coredays/model/voyage"
 	"coredays/scenario"
 	"coredays/sim"
 	"coredays/sim/hindcast"
@@ -32,17 +27,8 @@ type judged struct {
 }
 
 func openSites(name string) (judged, error) {
-	f, err := os.Open(name)
-	if err != nil {
-		return judged{}, err
-	}
-	defer f.Close()
-	sites, _, err := scenario.ReadHoles(name, f)
-	j := judged{sites: sites, seed: 1}
-	for _, s := range sites {
-		j.legs = append(j.legs, s.Program+" "+s.Leg)
-	}
-	return j, err
+	sites, _, err := scenario.HolesIn(name)
+	return judged{sites: sites, legs: record.LegNames(sites), seed: 1}, err
 }
 
 // only keeps some of the sites.
@@ -58,27 +44,9 @@ func (j judged) only(keep func(i int) bool) judged {
 
 // cases forecasts every site with what the figures say.
 func (j judged) cases(u scenario.Unrecorded, known scenario.Knowledge, replications int) ([]score.Case, error) {
-	plans := make([]*plan.Plan, len(j.sites))
-	for i, s := range j.sites {
-		p, err := u.Plan(s, known)
-		if err != nil {
-			return nil, fmt.Errorf("%s site %s: %w", j.legs[i], s.Name, err)
-		}
-		plans[i] = p
+	voyages, err := u.Voyages(j.sites, known)
+	if err != nil {
+		return nil, err
 	}
-	voyages, errs := voyage.CompileAll(plans)
-	for i, err := range errs {
-		if err != nil {
-			return nil, fmt.Errorf("%s site %s: %w", j.legs[i], j.sites[i].Name, err)
-		}
-	}
-	visits := hindcast.Sail(context.Background(), voyages, j.legs, sim.Run{Seed: j.seed, Replications: replications})
-	cases := make([]score.Case, len(j.sites))
-	for i := range cases {
-		for n := range visits.Days[i] {
-			visits.Days[i][n] /= float64(unit.Day)
-		}
-		cases[i] = score.Case{Group: j.legs[i], Actual: float64(j.sites[i].Days() / unit.Day), Forecast: score.NewForecast(visits.Days[i])}
-	}
-	return cases, nil
+	return hindcast.Cases(j.sites, hindcast.Sail(context.Background(), voyages, j.legs, sim.Run{Seed: j.seed, Replications: replications})), nil
 }

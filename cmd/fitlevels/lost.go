@@ -11,8 +11,8 @@ import (
 
 	"golang.org/x/exp/stats"
 
+	"coredays/model/record"
 	"coredays/model/unit"
-	"coredays/model/voyage"
 	"coredays/scenario"
 	"coredays/sim"
 	"coredays/sim/hindcast"
@@ -70,18 +70,13 @@ func lostTime(holesFile, legsFile string, out, notes io.Writer) error {
 		if _, known := recorded[s.Leg]; !known || s.Program != "IODP" {
 			continue
 		}
-		p, err := model.Plan(s, scenario.Programme)
+		v, err := model.Voyages([]record.Site{s}, scenario.Programme)
 		if err != nil {
 			fmt.Fprintln(notes, err)
 			continue
 		}
-		v, err := voyage.Compile(p)
-		if err != nil {
-			fmt.Fprintln(notes, err)
-			continue
-		}
-		visit := hindcast.Sail(context.Background(), []*voyage.Voyage{v}, []string{j.legs[i]}, sim.Run{Seed: 1, Replications: lostReplications})
-		days[s.Leg] = added(days[s.Leg], visit.Days[0])
+		visit := hindcast.Sail(context.Background(), v, []string{j.legs[i]}, sim.Run{Seed: 1, Replications: lostReplications})
+		days[s.Leg] = added(days[s.Leg], visit.OnSite[0])
 		lost[s.Leg] = added(lost[s.Leg], visit.Lost[0])
 	}
 	var simulated, those []float64

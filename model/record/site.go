@@ -16,6 +16,18 @@ type Site struct {
 	First              bool   // of its leg
 }
 
+// LegName is the program and the leg, by which sites belong together.
+func (s *Site) LegName() string { return s.Program + " " + s.Leg }
+
+// LegNames are those of sites, one a site.
+func LegNames(sites []Site) []string {
+	names := make([]string, len(sites))
+	for i := range sites {
+		names[i] = sites[i].LegName()
+	}
+	return names
+}
+
 // Days is the time on the site: the sum over its holes. Only the sum compares with a simulation, as
 // the trip in falls to the first hole and the trip out to the last.
 func (s *Site) Days() (days unit.Duration) {

@@ -14,20 +14,20 @@ import (
 
 // Visits are the results of a hindcast.
 type Visits struct {
-	Days    [][]float64 // by voyage, by replication: s on site
+	OnSite  [][]float64 // by voyage, by replication: s on site
 	Lost    [][]float64 // of these: s waiting on weather and repairing breakdowns
-	Stopped bool        // the context ended the run; Days is then empty
+	Stopped bool        // the context ended the run; OnSite is then empty
 }
 
 // Sail sails the first site of each voyage again and again. The sites of a group, a leg, share
 // what is drawn for an expedition. As with sim.Replicate, the results are the same for any number of
 // workers.
 func Sail(ctx context.Context, voyages []*voyage.Voyage, groups []string, run sim.Run) *Visits {
-	days, lost := make([][]float64, len(voyages)), make([][]float64, len(voyages))
+	onSite, lost := make([][]float64, len(voyages)), make([][]float64, len(voyages))
 	var finished atomic.Int64
 	workers.Share(ctx, run.Workers, 0, len(voyages), func() func(int) {
 		return func(n int) {
-			days[n], lost[n] = visits(ctx, voyages[n], chance.SeedOf(run.Seed, groups[n]), max(1, run.Replications))
+			onSite[n], lost[n] = visits(ctx, voyages[n], chance.SeedOf(run.Seed, groups[n]), max(1, run.Replications))
 			if f := int(finished.Add(1)); run.Progress != nil {
 				run.Progress(f)
 			}
@@ -36,19 +36,19 @@ func Sail(ctx context.Context, voyages []*voyage.Voyage, groups []string, run si
 	if ctx.Err() != nil {
 		return &Visits{Stopped: true}
 	}
-	return &Visits{Days: days, Lost: lost}
+	return &Visits{OnSite: onSite, Lost: lost}
 }
 
-// visits are the days of the replications of one visit, and what of them was lost to weather and
+// visits are the times on site of the replications of one visit, and what of them was lost to weather and
 // breakdowns, s.
-func visits(ctx context.Context, v *voyage.Voyage, seed uint64, replications int) (days, lost []float64) {
+func visits(ctx context.Context, v *voyage.Voyage, seed uint64, replications int) (onSite, lost []float64) {
 	visitor := sim.NewVisitor(ctx, v)
-	days, lost = make([]float64, replications), make([]float64, replications)
-	for n := range days {
+	onSite, lost = make([]float64, replications), make([]float64, replications)
+	for n := range onSite {
 		if ctx.Err() != nil {
 			break
 		}
-		days[n], lost[n] = visitor.First(seed, n)
+		onSite[n], lost[n] = visitor.First(seed, n)
 	}
-	return days, lost
+	return onSite, lost
 }

@@ -45,12 +45,12 @@ func TestAHindcastIsTheSameForAnyNumberOfWorkers(t *testing.T) {
 	for _, workers := range []int{2, 7} {
 		many := hindcast.Sail(context.Background(), voyages, groups, sim.Run{Seed: 7, Replications: 50, Workers: workers})
 		for i := range voyages {
-			if !slices.Equal(one.Days[i], many.Days[i]) {
+			if !slices.Equal(one.OnSite[i], many.OnSite[i]) {
 				t.Errorf("voyage %d differs for %d workers", i, workers)
 			}
 		}
 	}
-	if !slices.Equal(one.Days[0], one.Days[2]) || slices.Equal(one.Days[0], one.Days[1]) {
+	if !slices.Equal(one.OnSite[0], one.OnSite[2]) || slices.Equal(one.OnSite[0], one.OnSite[1]) {
 		t.Error("sites of one leg share their random stream, those of another have their own")
 	}
 }
@@ -58,7 +58,7 @@ func TestAHindcastIsTheSameForAnyNumberOfWorkers(t *testing.T) {
 func TestAHindcastThatIsStoppedSaysSo(t *testing.T) {
 	ctx, stop := context.WithCancel(context.Background())
 	stop()
-	if v := hindcast.Sail(ctx, []*voyage.Voyage{simtest.Compiled(t, oneVisit())}, []string{"a"}, sim.Run{}); !v.Stopped || v.Days != nil {
+	if v := hindcast.Sail(ctx, []*voyage.Voyage{simtest.Compiled(t, oneVisit())}, []string{"a"}, sim.Run{}); !v.Stopped || v.OnSite != nil {
 		t.Errorf("%+v", v)
 	}
 }

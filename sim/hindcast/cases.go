@@ -1,0 +1,20 @@
+package hindcast
+
+import (
+	"coredays/model/record"
+	"coredays/model/score"
+	"coredays/model/unit"
+)
+
+// Cases are the days on each site on record and as the visits to it forecast them, grouped by leg.
+func Cases(sites []record.Site, visits *Visits) []score.Case {
+	cases := make([]score.Case, len(sites))
+	for i := range sites {
+		days := make([]float64, len(visits.OnSite[i]))
+		for n, seconds := range visits.OnSite[i] {
+			days[n] = seconds / float64(unit.Day)
+		}
+		cases[i] = score.Case{Group: sites[i].LegName(), Actual: float64(sites[i].Days() / unit.Day), Forecast: score.NewForecast(days)}
+	}
+	return cases
+}
