@@ -3,6 +3,7 @@ package scenario
 import (
 	"errors"
 	"reflect"
+	"regexp"
 	"strings"
 
 	"github.com/spf13/viper"
@@ -51,7 +52,7 @@ func leaves(err error) []placed {
 const unknownKeys = "has invalid keys: "
 
 func (o *outline) decodeFault(e placed, mirror reflect.Type) (said []string) {
-	path, what := ratePath(e.Name()), e.Unwrap().Error()
+	path, what := dotted(e.Name()), e.Unwrap().Error()
 	unknown, found := strings.CutPrefix(what, unknownKeys)
 	if !found {
 		o.fault(path, "", what)
@@ -68,13 +69,11 @@ func (o *outline) decodeFault(e placed, mirror reflect.Type) (said []string) {
 	return said
 }
 
-// ratePath writes the decoder's "rates[tripping]" as "rates.tripping".
-func ratePath(path string) string {
-	if rest, found := strings.CutPrefix(path, "rates["); found {
-		return "rates." + strings.Replace(rest, "]", "", 1)
-	}
-	return path
-}
+// keyed are the decoder's keys of a map, such as the "rates[tripping]" of rates.tripping.
+var keyed = regexp.MustCompile(`\b(rates|recovery)\[([^\]]*)\]`)
+
+// dotted writes the decoder's path as files and people do.
+func dotted(path string) string { return keyed.ReplaceAllString(path, "$1.$2") }
 
 // keysAt lists the keys that a mirror has at a path, none where the path leads nowhere.
 func keysAt(t reflect.Type, path string) []string {

@@ -65,20 +65,13 @@ type unusableFile struct {
 }
 
 type layerFile struct {
-	Bottom            text          `mapstructure:"bottom"`
-	Lithology         text          `mapstructure:"lithology"`
-	SideShear         *spreadFile   `mapstructure:"side_shear"`
-	RockStrength      *spreadFile   `mapstructure:"rock_strength"`
-	DrillingRate      *spreadFile   `mapstructure:"drilling_rate"`
-	DrillingAheadRate *spreadFile   `mapstructure:"drilling_ahead_rate"`
-	Recovery          *recoveryFile `mapstructure:"recovery"`
-}
-
-type recoveryFile struct {
-	APC   *spreadFile `mapstructure:"apc"`
-	HLAPC *spreadFile `mapstructure:"hlapc"`
-	XCB   *spreadFile `mapstructure:"xcb"`
-	RCB   *spreadFile `mapstructure:"rcb"`
+	Bottom            text                  `mapstructure:"bottom"`
+	Lithology         text                  `mapstructure:"lithology"`
+	SideShear         *spreadFile           `mapstructure:"side_shear"`
+	RockStrength      *spreadFile           `mapstructure:"rock_strength"`
+	DrillingRate      *spreadFile           `mapstructure:"drilling_rate"`
+	DrillingAheadRate *spreadFile           `mapstructure:"drilling_ahead_rate"`
+	Recovery          map[string]spreadFile `mapstructure:"recovery"` // by the key of a coring.Tool
 }
 
 // itemFile is a hole or a task: a task has the key task.

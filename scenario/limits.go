@@ -99,8 +99,19 @@ func (c *clerk) refusal(path string, r *refusalFile, base plan.Refusal) plan.Ref
 		base.AdvanceByStroke = c.choice(join(path, "advance"), r.Advance, "recovery", "stroke") == 1
 	}
 	if r.Then.given {
-		base.Then = [...]coring.Tool{coring.APC, coring.HLAPC}[c.choice(join(path, "then"), r.Then, "none", "HLAPC")]
+		base.Then = c.takesOver(join(path, "then"), r.Then)
 	}
 	base.Source = c.words(join(path, "source"), r.Source, c.source(path))
 	return base
+}
+
+// takesOver is the tool that goes on where a piston corer is refused, APC for none.
+func (c *clerk) takesOver(path string, t text) coring.Tool {
+	tools, names := []coring.Tool{coring.APC}, []string{"none"}
+	for tool := range coring.Tools {
+		if tool.Has(coring.TakesOver) {
+			tools, names = append(tools, tool), append(names, tool.String())
+		}
+	}
+	return tools[c.choice(path, t, names...)]
 }

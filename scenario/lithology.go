@@ -1,6 +1,8 @@
 package scenario
 
 import (
+	"slices"
+
 	"coredays/model/coring"
 	"coredays/model/ground"
 	"coredays/model/spread"
@@ -32,19 +34,39 @@ func (c *clerk) lithology(path string, f lithologyFile) ground.Lithology {
 	l.Strength = c.quantity(join(path, "side_shear"), f.SideShear, strengthMeasure, spread.Quantity{})
 	l.Rate = c.quantity(join(path, "drilling_rate"), f.DrillingRate, penetrationRate, spread.Quantity{})
 	l.Ahead = c.quantity(join(path, "drilling_ahead_rate"), f.DrillingAheadRate, penetrationRate, spread.Quantity{})
-	if f.Recovery == nil {
-		f.Recovery = &recoveryFile{}
-	}
+	c.toolKeys(join(path, "recovery"), f.Recovery)
 	for tool := range coring.Tools {
-		inner := join(path, "recovery."+tool.String())
-		c.sourced(inner, f.Recovery.of(tool))
-		l.Recovery[tool] = c.quantity(inner, f.Recovery.of(tool), recoveryMeasure, spread.Quantity{})
+		inner := join(path, "recovery."+tool.Key())
+		given := ofTool(f.Recovery, tool)
+		c.sourced(inner, given)
+		l.Recovery[tool] = c.quantity(inner, given, recoveryMeasure, spread.Quantity{})
 	}
 	return l
 }
 
-func (r *recoveryFile) of(tool coring.Tool) *spreadFile {
-	return [coring.Tools]*spreadFile{coring.APC: r.APC, coring.HLAPC: r.HLAPC, coring.XCB: r.XCB, coring.RCB: r.RCB}[tool]
+// ofTool is what is given for a tool, nil where nothing is.
+func ofTool(given map[string]spreadFile, t coring.Tool) *spreadFile {
+	if s, is := given[t.Key()]; is {
+		return &s
+	}
+	return nil
+}
+
+// toolKeys refuses keys that are no tools.
+func (c *clerk) toolKeys(path string, given map[string]spreadFile) {
+	var known []string
+	for tool := range coring.Tools {
+		known = append(known, tool.Key())
+	}
+	for _, key := range sortedKeys(given) {
+		if !slices.Contains(known, key) {
+			wanted, meant := suggest(key, known, "key")
+			c.outline.fault(join(path, key), "", wanted) // even where an empty value is said
+			if meant != "" {
+				c.said = append(c.said, join(path, meant))
+			}
+		}
+	}
 }
 
 // altered is a lithology with what a layer says otherwise.
@@ -58,9 +80,10 @@ func (c *clerk) altered(path string, f layerFile, l ground.Lithology) ground.Lit
 	if f.DrillingAheadRate != nil {
 		l.Ahead = c.quantity(join(path, "drilling_ahead_rate"), f.DrillingAheadRate, penetrationRate, l.Ahead)
 	}
+	c.toolKeys(join(path, "recovery"), f.Recovery)
 	for tool := range coring.Tools {
-		if f.Recovery != nil && f.Recovery.of(tool) != nil {
-			l.Recovery[tool] = c.quantity(join(path, "recovery."+tool.String()), f.Recovery.of(tool), recoveryMeasure, l.Recovery[tool])
+		if given := ofTool(f.Recovery, tool); given != nil {
+			l.Recovery[tool] = c.quantity(join(path, "recovery."+tool.Key()), given, recoveryMeasure, l.Recovery[tool])
 		}
 	}
 	return l

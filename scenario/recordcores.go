@@ -12,8 +12,14 @@ import (
 // coreColumns must be in a table of cores.
 var coreColumns = []string{"program", "leg", "site", "hole", "core", "type", "cored_m", "recovered_m", "time_on_deck"}
 
-// coreTypes are the letters by which cores of the four tools are numbered.
-var coreTypes = map[string]coring.Tool{"H": coring.APC, "F": coring.HLAPC, "X": coring.XCB, "R": coring.RCB}
+// coreTypes are the letters by which cores of the tools are numbered.
+var coreTypes = func() map[string]coring.Tool {
+	types := map[string]coring.Tool{}
+	for t := range coring.Tools {
+		types[t.Letter()] = t
+	}
+	return types
+}()
 
 // longestCoredCore is beyond any core: the longest barrel is 19 m, from memory.
 const longestCoredCore = 40.0

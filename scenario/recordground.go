@@ -1,7 +1,6 @@
 package scenario
 
 import (
-	"coredays/model/coring"
 	"coredays/model/ground"
 	"coredays/model/record"
 	"coredays/model/unit"
@@ -43,7 +42,7 @@ func softTo(s *record.Site) (deepest unit.Depth) {
 		bottom := unit.Depth(h.Ahead())
 		for _, step := range h.Steps() {
 			bottom += unit.Depth(step.Length)
-			if step.With != coring.RCB {
+			if !rotary(step.With) {
 				deepest = max(deepest, bottom)
 			}
 		}

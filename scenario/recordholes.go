@@ -2,6 +2,7 @@ package scenario
 
 import (
 	"io"
+	"slices"
 
 	"coredays/model/coring"
 	"coredays/model/geo"
@@ -70,11 +71,17 @@ func (t *recordTable) position() geo.Position {
 	return p
 }
 
-// countColumns and metreColumns of each tool. No source states the metres of half-length cores.
-var (
-	countColumns = [coring.Tools]string{"n_apc", "n_hlapc", "n_xcb", "n_rcb"}
-	metreColumns = [coring.Tools]string{coring.APC: "cored_apc_m", coring.XCB: "cored_xcb_m", coring.RCB: "cored_rcb_m"}
-)
+// countOf and metresOf are the columns of cores and metres of a tool, empty where the table has none: no source states
+// the metres of half-length cores, and a tool newer than the records has no columns at all.
+func countOf(t coring.Tool) string  { return known("n_" + t.Key()) }
+func metresOf(t coring.Tool) string { return known("cored_" + t.Key() + "_m") }
+
+func known(column string) string {
+	if slices.Contains(holeColumns, column) {
+		return column
+	}
+	return ""
+}
 
 // tools reads cores and metres by tool.
 func (t *recordTable) tools(h *record.Hole) {
@@ -82,14 +89,19 @@ func (t *recordTable) tools(h *record.Hole) {
 		t.wrong = append(t.wrong, "the tools of the cores are not stated")
 		return
 	}
-	for tool, column := range countColumns {
-		h.Cores[tool] = t.maybeCount(column, mostOnRecord)
-		if metres := metreColumns[tool]; metres != "" && t.has(metres) {
+	unmeasured := false
+	for tool := range coring.Tools {
+		if column := countOf(tool); column != "" {
+			h.Cores[tool] = t.maybeCount(column, mostOnRecord)
+		}
+		metres := metresOf(tool)
+		unmeasured = unmeasured || metres == "" && h.Cores[tool] > 0
+		if metres != "" && t.has(metres) {
 			h.ByTool = true
 			h.Metres[tool] = unit.Length(t.number(metres, 0, deepestHole))
 		}
 	}
 	h.Other = t.maybeCount("n_other", mostOnRecord)
 	h.OtherMetres = unit.Length(t.maybe("cored_other_m", 0, deepestHole))
-	h.ByTool = h.ByTool && h.Cores[coring.HLAPC] == 0
+	h.ByTool = h.ByTool && !unmeasured
 }

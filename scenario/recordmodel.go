@@ -95,11 +95,11 @@ func classOf(h *record.Hole, bare bool) UnrecordedClass {
 	switch {
 	case len(h.Steps()) == 0:
 		return CorelessHole
-	case h.Cores[coring.RCB] > 0 && bare:
+	case h.CoredBy(rotary) && bare:
 		return BareHole
-	case h.Cores[coring.RCB] > 0:
+	case h.CoredBy(rotary):
 		return RotaryHole
-	case h.Cores[coring.XCB] > 0:
+	case h.CoredBy(rotated):
 		return ExtendedHole
 	default:
 		return PistonHole
@@ -124,16 +124,22 @@ const leastAhead = 50
 // isBare tells whether a site was cored rotary from the sea floor and with no other tool: bare rock,
 // or soft ground where a crew had no use for a piston corer.
 func isBare(s *record.Site) bool {
-	if s.Cores(coring.RCB) == 0 || s.Cores(coring.APC)+s.Cores(coring.HLAPC)+s.Cores(coring.XCB) > 0 {
-		return false
-	}
+	bored := false
 	for i := range s.Holes {
-		if h := &s.Holes[i]; h.Cores[coring.RCB] > 0 && h.Ahead() > leastAhead {
+		h := &s.Holes[i]
+		if h.CoredBy(func(t coring.Tool) bool { return !rotary(t) }) || h.CoredBy(rotary) && h.Ahead() > leastAhead {
 			return false
 		}
+		bored = bored || h.CoredBy(rotary)
 	}
-	return true
+	return bored
 }
+
+// rotary tools run through the rotary assembly.
+func rotary(t coring.Tool) bool { return t.Assembly() == coring.RotaryBHA }
+
+// rotated tools are not shot.
+func rotated(t coring.Tool) bool { return !t.Piston() }
 
 // workOf is the work on a hole that the record does not tell.
 func (u *Unrecorded) workOf(h *record.Hole, c UnrecordedClass) Sometimes {

@@ -56,9 +56,9 @@ type lithologiesFile struct {
 }
 
 type lithologyFile struct {
-	Name              text          `mapstructure:"name"`
-	SideShear         *spreadFile   `mapstructure:"side_shear"`
-	DrillingRate      *spreadFile   `mapstructure:"drilling_rate"`
-	DrillingAheadRate *spreadFile   `mapstructure:"drilling_ahead_rate"`
-	Recovery          *recoveryFile `mapstructure:"recovery"`
+	Name              text                  `mapstructure:"name"`
+	SideShear         *spreadFile           `mapstructure:"side_shear"`
+	DrillingRate      *spreadFile           `mapstructure:"drilling_rate"`
+	DrillingAheadRate *spreadFile           `mapstructure:"drilling_ahead_rate"`
+	Recovery          map[string]spreadFile `mapstructure:"recovery"` // by the key of a coring.Tool
 }

@@ -1,8 +1,6 @@
 package sim
 
 import (
-	"slices"
-
 	"coredays/model/coring"
 	"coredays/model/plan"
 	"coredays/model/rig"
@@ -166,28 +164,6 @@ func (s *ship) operationTakes() float64 {
 		t += s.daylightWait(stations) + s.rateMedian(rig.MammalWatch) + stations
 	}
 	return t
-}
-
-// cycleTime is the crew's estimate of a core with a tool at the present depth, s.
-func (s *ship) cycleTime(t coring.Tool) float64 {
-	if t.Piston() {
-		return s.rateMedian(rig.PistonPace)*(2*s.bottom()/s.rateMedian(rig.PistonWire)+s.rateMedian(rig.Shot)+s.rateMedian(rig.CorePull)+s.rateMedian(handling[t])) +
-			s.heldStill(t) + s.rateMedian(rig.Connection)
-	}
-	layer := &s.here.Layers[s.layer(s.hole.depth)]
-	return s.rateMedian(rotatedPace(t))*(3*s.bottom()/s.rateMedian(rotatedWire(t))+s.rateMedian(handling[t])) +
-		float64(t.Stroke())/s.v.Quantities[layer.Rate].Median + s.rateMedian(rig.Connection)
-}
-
-// heldStill is the crew's estimate of how long the next core of a piston tool is held still for what is measured, s.
-func (s *ship) heldStill(t coring.Tool) (takes float64) {
-	if s.planned().Oriented && t == coring.APC {
-		takes += s.rateMedian(rig.OrientationWait)
-	}
-	if slices.Contains(s.planned().Temperature, s.hole.cores+1) {
-		takes += s.rateMedian(rig.TemperatureStop)
-	}
-	return takes
 }
 
 // Estimate sails the whole programme of the primary sites once, with every draw at its even value, in a

@@ -12,12 +12,12 @@ type hole struct {
 	aim      float64 // depth to drill down to without coring, m below sea floor
 	centre   bool    // the centre bit is in the string
 	stage    int
-	half     bool // a refused piston corer goes on with the half-length one
+	half     bool // a refused piston corer goes on with the tool that takes over
 	cores    int  // numbered through the hole
 	partials int  // partial strokes in a row
-	slow     int  // extended-barrel cores in a row below the least rate
+	slow     int  // cores in a row below the least rate of the tool
 	probes   int  // penetrometer runs made
-	sweeps   int  // rotary cores since the last mud sweep
+	sweeps   int  // cores since the last mud sweep
 	funnel   bool
 	stabs    int
 
@@ -41,7 +41,7 @@ func (s *ship) stages() []plan.Stage { return s.item.Hole.Stages }
 // tool is the coring tool in use.
 func (s *ship) tool() coring.Tool {
 	if s.hole.half {
-		return coring.HLAPC
+		return s.here.Refusal.Then
 	}
 	return s.stages()[s.hole.stage].With
 }

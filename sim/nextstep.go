@@ -1,7 +1,6 @@
 package sim
 
 import (
-	"coredays/model/coring"
 	"coredays/model/rig"
 )
 
@@ -93,7 +92,7 @@ func (s *ship) drillingDue() bool {
 }
 
 func (s *ship) bitWorn() bool {
-	return s.bha == coring.RotaryBHA && s.bitLife > 0 && s.rotating >= s.bitLife && (s.aheadLeft() || s.coringLeft())
+	return s.bha.Of().Bit && s.bitLife > 0 && s.rotating >= s.bitLife && (s.aheadLeft() || s.coringLeft())
 }
 
 // onBottom tells whether the bit is at the bottom of the hole, to a decimetre.

@@ -9,22 +9,19 @@ import (
 
 // core takes one core with the tool of the stage.
 func (s *ship) core() {
-	if s.tool().Piston() {
-		s.corePiston()
-	} else {
-		s.coreRotated()
-	}
+	t := s.tool()
+	operations[t.Of().Cut](s, t)
 }
 
 // coreRotated takes one core with the extended or the rotary barrel: it falls and is pumped down,
 // cuts, and the overshot fetches it.
-func (s *ship) coreRotated() {
-	tool := s.tool()
-	pace, wire := s.Rate(rotatedPace(tool)), s.Rate(rotatedWire(tool))
+func (s *ship) coreRotated(tool coring.Tool) {
+	is := tool.Of()
+	pace, wire := s.Rate(is.Pace), s.Rate(is.Wire)
 	way := s.bit / wire * pace
 	rate := s.Draw(s.here.Layers[s.layer(s.hole.depth)].Rate)
 	length := min(s.stroke(tool), s.toGo())
-	slow := tool == coring.XCB && rate < s.rateMedian(rig.ExtendedLeastRate)
+	slow := is.LeastRate != coring.NoRate && rate < s.rateMedian(is.LeastRate)
 	if slow {
 		length = min(length, rate*patience)
 	}
@@ -33,7 +30,7 @@ func (s *ship) coreRotated() {
 	s.cut(length / rate)
 	s.do(activity.FetchBarrel, 2*way)
 	s.awaitCatwalk()
-	s.do(activity.HandleBarrel, s.Rate(handling[tool])*pace)
+	s.do(activity.HandleBarrel, s.Rate(is.Handling)*pace)
 	if s.ended != goingOn {
 		return
 	}
@@ -47,10 +44,10 @@ func (s *ship) coreRotated() {
 	s.judgeSlowness(slow)
 }
 
-// patience is how long a crew cuts with an extended barrel that makes no way, s [judgement].
+// patience is how long a crew cuts with a barrel that makes no way, s [judgement].
 const patience = 2 * 3600
 
-// judgeSlowness gives the extended barrel up after two cores in a row slower than its least rate:
+// judgeSlowness gives a barrel up after two cores in a row slower than its least rate:
 // the rest of the stage is for another tool and another hole.
 func (s *ship) judgeSlowness(slow bool) {
 	if !slow {
@@ -72,9 +69,9 @@ func (s *ship) cut(takes float64) {
 	s.rotating += s.do(activity.CutCore, takes)
 }
 
-// sweep pumps mud around after every few rotary cores.
+// sweep pumps mud around after every few cores of a tool that makes cuttings.
 func (s *ship) sweep(t coring.Tool) {
-	if t != coring.RCB {
+	if !t.Has(coring.Swept) {
 		return
 	}
 	s.hole.sweeps++
@@ -95,17 +92,3 @@ func (s *ship) stroke(t coring.Tool) float64 {
 
 // toGo is what is left of the stage, m.
 func (s *ship) toGo() float64 { return float64(s.stages()[s.hole.stage].To) - s.hole.depth }
-
-func rotatedPace(t coring.Tool) rig.Rate {
-	if t == coring.RCB {
-		return rig.RotaryPace
-	}
-	return rig.ExtendedPace
-}
-
-func rotatedWire(t coring.Tool) rig.Rate {
-	if t == coring.RCB {
-		return rig.RotaryWire
-	}
-	return rig.ExtendedWire
-}

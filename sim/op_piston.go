@@ -13,16 +13,16 @@ import (
 
 // corePiston takes one core with the piston corer: down on the wire, pressure up, shoot, wait for
 // what is measured, pull out, up.
-func (s *ship) corePiston() {
-	tool := s.tool()
-	pace := s.Rate(rig.PistonPace)
-	way := s.bit / s.Rate(rig.PistonWire) * pace
+func (s *ship) corePiston(tool coring.Tool) {
+	is := tool.Of()
+	pace := s.Rate(is.Pace)
+	way := s.bit / s.Rate(is.Wire) * pace
 	layer := &s.here.Layers[s.layer(s.hole.depth)]
 	shot := s.shoot(tool, s.Draw(layer.Strength))
 	s.awaitBarrel()
 	s.do(activity.RunBarrel, way)
 	s.do(activity.ShootPiston, s.Rate(rig.Shot)*pace)
-	if s.planned().Oriented && tool == coring.APC {
+	if s.planned().Oriented && tool.Has(coring.Orients) {
 		s.do(activity.OrientationWait, s.Rate(rig.OrientationWait))
 	}
 	if slices.Contains(s.planned().Temperature, s.hole.cores+1) {
@@ -34,7 +34,7 @@ func (s *ship) corePiston() {
 	}
 	s.do(activity.FetchCorer, way)
 	s.awaitCatwalk()
-	s.do(activity.HandleCorer, s.Rate(handling[tool])*pace)
+	s.do(activity.HandleCorer, s.Rate(is.Handling)*pace)
 	if s.ended != goingOn {
 		return
 	}
@@ -105,7 +105,7 @@ func (s *ship) judgeRefusal(t coring.Tool, shot shot) {
 	if log := &s.items[s.item.Number]; log.refused == 0 {
 		log.refused = s.hole.depth
 	}
-	if t == coring.APC && rule.Then == coring.HLAPC {
+	if t.GoesOn(rule.Then) {
 		s.hole.half, s.hole.partials = true, 0
 		return
 	}

@@ -9,7 +9,7 @@ import (
 
 // makeUpBHA makes up the assembly that the hole in hand needs.
 func (s *ship) makeUpBHA() {
-	s.do(activity.MakeUpBHA, s.Rate(makeUp(s.assembly())))
+	s.do(activity.MakeUpBHA, s.Rate(s.assembly().Of().MakeUp))
 	if s.ended != goingOn {
 		return
 	}
@@ -17,18 +17,10 @@ func (s *ship) makeUpBHA() {
 	s.bha = s.assembly()
 	s.rotating, s.bitLife = 0, 0
 	s.hole.conditioned, s.hole.released = false, false // a new bit
-	if s.bha == coring.RotaryBHA {
+	if s.bha.Of().Bit {
 		s.bitLife = s.Rate(rig.BitLife)
 		s.consumed[statistics.RotaryBits]++
 	}
-}
-
-// makeUp is the time to make up an assembly.
-func makeUp(a coring.Assembly) rig.Rate {
-	if a == coring.RotaryBHA {
-		return rig.RotaryMakeUp
-	}
-	return rig.PistonMakeUp
 }
 
 // runPipe brings the bit down to above the sea floor.
@@ -50,7 +42,7 @@ func (s *ship) runToBottom() { s.move(activity.RunInHole, s.bottom()) }
 // drillDown drills without coring to the depth aimed at, a joint at a time, layer by layer. A worn bit stops it:
 // the centre bit then comes up with the string.
 func (s *ship) drillDown() {
-	s.hole.centre = s.bha == coring.RotaryBHA
+	s.hole.centre = s.bha.Of().Bit
 	for s.hole.depth < s.hole.aim-1e-6 && s.ended == goingOn && !s.bitWorn() {
 		i := s.layer(s.hole.depth)
 		to := s.hole.aim

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"coredays/model/activity"
-	"coredays/model/coring"
 	"coredays/model/rig"
 )
 
@@ -42,12 +41,12 @@ func (s *ship) conditionHole() {
 	}
 	s.move(activity.RunInHole, s.bottom())
 	s.do(activity.ConditionHole, s.Rate(rig.HoleConditioning))
-	if s.bha == coring.RotaryBHA {
+	if s.bha.Of().Bit {
 		s.do(activity.ReleaseBit, s.Rate(rig.BitRelease))
 	}
 	if s.ended == goingOn {
 		s.hole.conditioned = true
-		s.hole.released = s.bha == coring.RotaryBHA
+		s.hole.released = s.bha.Of().Bit
 	}
 }
 

@@ -68,7 +68,7 @@ func (s *ship) begin(i *voyage.Item) {
 
 // retireBit lets no hole be begun with a bit that is worn out.
 func (s *ship) retireBit() {
-	if s.bha == coring.RotaryBHA && s.bitLife > 0 && s.rotating >= s.bitLife {
+	if s.bha.Of().Bit && s.bitLife > 0 && s.rotating >= s.bitLife {
 		s.bha = coring.NoBHA
 	}
 }

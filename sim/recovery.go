@@ -3,7 +3,6 @@ package sim
 import (
 	"math"
 
-	"coredays/model/activity"
 	"coredays/model/coring"
 	"coredays/model/rig"
 	"coredays/sim/statistics"
@@ -20,11 +19,7 @@ func (s *ship) recovers(t coring.Tool, depth float64) float64 {
 
 // roughness is how near the sea is to the limit of a tool: 0 up to half of it, 1 at it.
 func (s *ship) roughness(t coring.Tool) float64 {
-	limit := s.here.Most[activity.RotaryCoring]
-	if t.Piston() {
-		limit = s.here.Most[activity.PistonCoring]
-	}
-	return min(1, max(0, 2*s.sea.height/limit-1))
+	return min(1, max(0, 2*s.sea.height/s.here.Most[t.Of().Limit]-1))
 }
 
 // recordCore logs a core of a cut length from a depth and the share of it that came up, and hands it

@@ -15,15 +15,15 @@ import (
 // lines, and in the rest the barrel has to be fetched again. The records' spread of ordinary cycles
 // leaves all these out, so nothing counts twice.
 func (s *ship) meetTrouble(t coring.Tool) activity.Kind {
-	r := troubleOf(t)
-	if s.v.Plan.NoTrouble || !s.Happens(r.chance) {
+	is := t.Of()
+	if s.v.Plan.NoTrouble || !s.Happens(is.Trouble) {
 		return activity.Kinds
 	}
-	what, takes := activity.FailedRetrieval, s.Rate(r.time)
+	what, takes := activity.FailedRetrieval, s.Rate(is.TroubleTime)
 	switch {
 	case t.Piston() && s.Happens(rig.BlownLiner):
 		what = activity.BlownLiner
-	case takes > s.v.Quantities[r.time].At(spread.Score(0.9)):
+	case takes > s.v.Quantities[is.TroubleTime].At(spread.Score(0.9)):
 		what = activity.PartedLine
 	}
 	s.do(what, takes)
@@ -42,19 +42,6 @@ func (s *ship) meetStuckPipe() {
 		if s.ended == goingOn {
 			s.ended = stringLost
 		}
-	}
-}
-
-type trouble struct{ chance, time rig.Rate }
-
-func troubleOf(t coring.Tool) trouble {
-	switch t {
-	case coring.XCB:
-		return trouble{rig.ExtendedTrouble, rig.ExtendedTroubleTime}
-	case coring.RCB:
-		return trouble{rig.RotaryTrouble, rig.RotaryTroubleTime}
-	default:
-		return trouble{rig.PistonTrouble, rig.PistonTroubleTime}
 	}
 }
 

@@ -42,7 +42,7 @@ func (s *ship) runTime(a coring.Assembly, depth float64) float64 {
 	if a == coring.NoBHA {
 		return 0
 	}
-	return s.rateMedian(makeUp(a)) + s.pipeTime(depth)
+	return s.rateMedian(a.Of().MakeUp) + s.pipeTime(depth)
 }
 
 // firstAssembly is that of the first hole of a site.

@@ -55,15 +55,14 @@ func (b *book) layer(s *voyage.Site, l int, path string) {
 	add("drilling rate", "drilling_rate", is.Lithology.Rate, rate, s.Layers[l].Rate)
 	add("drilling ahead", "drilling_ahead_rate", is.Lithology.Ahead, rate, s.Layers[l].Ahead)
 	for _, tool := range toolsAt(s) {
-		key := "recovery." + [...]string{"apc", "hlapc", "xcb", "rcb"}[tool]
-		add("recovery "+tool.String(), key, is.Lithology.Recovery[tool], percent, s.Layers[l].Recovery[tool])
+		add("recovery "+tool.String(), "recovery."+tool.Key(), is.Lithology.Recovery[tool], percent, s.Layers[l].Recovery[tool])
 	}
 }
 
 // toolsAt are the tools that the plan uses at a site.
 func toolsAt(s *voyage.Site) (tools []coring.Tool) {
 	for tool := range coring.Tools {
-		if s.Refusal.Then == tool && tool != coring.APC || uses(s, tool) {
+		if s.Refusal.Then == tool && tool.Has(coring.TakesOver) || uses(s, tool) {
 			tools = append(tools, tool)
 		}
 	}

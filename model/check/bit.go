@@ -1,7 +1,6 @@
 package check
 
 import (
-	"coredays/model/coring"
 	"coredays/model/ground"
 	"coredays/model/plan"
 	"coredays/model/rig"
@@ -66,7 +65,7 @@ func above(shape spread.Shape, value float64) float64 {
 // rotaryHours is the time that the rotary bit turns, drilling ahead and cutting cores, at rates that a share
 // of all is slower than.
 func (i *inspector) rotaryHours(s *voyage.Site, h *plan.Hole, slower float64) (hours float64) {
-	if len(h.Stages) > 0 && h.Stages[0].With.Assembly() != coring.RotaryBHA {
+	if len(h.Stages) > 0 && !h.Stages[0].With.Assembly().Of().Bit {
 		return 0
 	}
 	ahead := float64(h.DrillAheadTo)

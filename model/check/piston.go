@@ -156,10 +156,10 @@ func (i *inspector) refusalDepth(s *voyage.Site, tool coring.Tool, from float64,
 			if partials < rule.PartialStrokes && (!stuck || rule.DrillOver) {
 				continue
 			}
-			if tool != coring.APC || rule.Then != coring.HLAPC {
+			if !tool.GoesOn(rule.Then) {
 				return depth
 			}
-			tool, partials = coring.HLAPC, 0
+			tool, partials = rule.Then, 0
 		}
 	}
 	return math.Inf(1)

@@ -58,20 +58,27 @@ func (i *inspector) bitWeight(s *voyage.Site, item *voyage.Item) {
 	}
 }
 
-// tooSlow looks at ground in which an extended barrel is hardly ever as fast as the rate below which it is
-// given up.
+// tooSlow looks at ground in which a tool is hardly ever as fast as the rate below which it is given up.
 func (i *inspector) tooSlow(s *voyage.Site, item *voyage.Item) {
-	least := i.plan.Ship.Rates[rig.ExtendedLeastRate]
+	for tool := range coring.Tools {
+		if least := tool.Of().LeastRate; least != coring.NoRate {
+			i.tooSlowFor(tool, least, s, item)
+		}
+	}
+}
+
+func (i *inspector) tooSlowFor(t coring.Tool, given rig.Rate, s *voyage.Site, item *voyage.Item) {
+	least := i.plan.Ship.Rates[given]
 	slowest, chance := ground.Lithology{}, 1.0
 	eachCut(s, item.Hole, func(tool coring.Tool, l ground.Lithology) {
-		if c := above(l.Rate.Shape, least.Median()); tool == coring.XCB && c < chance {
+		if c := above(l.Rate.Shape, least.Median()); tool == t && c < chance {
 			slowest, chance = l, c
 		}
 	})
 	if chance < seldomAsked {
-		i.note(Finding{Site: s.Name, Hole: item.Name, What: "XCB cores on in " + slowest.Name, Kind: "extended barrel cores on in the slowest ground", Verdict: Caution, Chance: &chance,
+		i.note(Finding{Site: s.Name, Hole: item.Name, What: fmt.Sprintf("%s cores on in %s", t, slowest.Name), Kind: t.Of().What + " cores on in the slowest ground", Verdict: Caution, Chance: &chance,
 			Value: slowest.Rate.Median() * 3600, Limit: least.Median() * 3600, Unit: "m/h", Path: "core",
-			Source: "slower than this it is given up: " + least.Source, Cure: "a rotary hole (RCB), or a lower extended_least_rate"})
+			Source: "slower than this it is given up: " + least.Source, Cure: "a rotary hole (RCB), or a lower " + given.Of().Key})
 	}
 }
 
@@ -89,9 +96,9 @@ func eachCut(s *voyage.Site, h *plan.Hole, visit func(tool coring.Tool, l ground
 		}
 		return at
 	}
-	ahead := coring.RCB
-	if len(h.Stages) > 0 && h.Stages[0].With != coring.RCB {
-		ahead = coring.XCB
+	ahead := coring.RotaryBHA.Of().Barrel
+	if len(h.Stages) > 0 {
+		ahead = h.Stages[0].With.Assembly().Of().Barrel
 	}
 	from = cut(ahead, h.DrillAheadTo)
 	for _, stage := range h.Stages {
@@ -119,7 +126,7 @@ const spudSource = "about 50 m of sediment (common practice); chance: rotary hol
 // spud looks whether a rotary hole begins in enough sediment.
 func (i *inspector) spud(s *voyage.Site, item *voyage.Item) {
 	h := item.Hole
-	if len(h.Stages) > 0 && h.Stages[0].With != coring.RCB || len(s.Site.Layers) == 0 {
+	if len(h.Stages) > 0 && !h.Stages[0].With.Assembly().Of().Bit || len(s.Site.Layers) == 0 {
 		return
 	}
 	thick, rock := unit.Depth(0), ""

@@ -3,10 +3,10 @@ package check
 import (
 	"fmt"
 	"math"
+	"slices"
 	"time"
 
 	"coredays/model/activity"
-	"coredays/model/coring"
 	"coredays/model/plan"
 	"coredays/model/unit"
 	"coredays/model/voyage"
@@ -101,16 +101,10 @@ func planned(s *voyage.Site, work activity.Limit) bool {
 }
 
 func asks(h *plan.Hole, work activity.Limit) bool {
-	piston, rotated := false, h.DrillAheadTo > 0
-	for _, stage := range h.Stages {
-		piston = piston || stage.With.Piston()
-		rotated = rotated || stage.With == coring.XCB || stage.With == coring.RCB
-	}
 	switch work {
-	case activity.PistonCoring:
-		return piston
-	case activity.RotaryCoring:
-		return rotated
+	case activity.PistonCoring, activity.RotaryCoring:
+		return work == activity.RotaryCoring && h.DrillAheadTo > 0 ||
+			slices.ContainsFunc(h.Stages, func(stage plan.Stage) bool { return stage.With.Of().Limit == work })
 	case activity.Logging:
 		return len(h.Logging) > 0 || h.Reentry == plan.Funnel
 	}

@@ -3,6 +3,7 @@ package coring
 
 import (
 	"fmt"
+	"strings"
 
 	"coredays/model/unit"
 )
@@ -10,59 +11,50 @@ import (
 // Tool is a coring tool.
 type Tool int
 
-// The tools.
+// The tools, in the order in which they follow each other down a hole [common practice]. What is true of
+// each is in the table of traits.
 const (
-	APC   Tool = iota // piston corer
-	HLAPC             // half-length piston corer
-	XCB               // extended core barrel
-	RCB               // rotary core barrel
+	APC Tool = iota
+	HLAPC
+	XCB
+	RCB
 	Tools
 )
 
-var toolNames = [Tools]string{"APC", "HLAPC", "XCB", "RCB"}
+// Of returns the traits of a tool.
+func (t Tool) Of() *Traits { return &traits[t] }
 
-func (t Tool) String() string { return toolNames[t] }
+func (t Tool) String() string { return traits[t].Name }
+
+// Key is the name of the tool in files.
+func (t Tool) Key() string { return strings.ToLower(traits[t].Name) }
 
 // Letter is the letter by which a core of the tool is numbered, as in core 7H.
-func (t Tool) Letter() string { return [...]string{"H", "F", "X", "R"}[t] }
+func (t Tool) Letter() string { return traits[t].Letter }
 
 // ParseTool reads the short name of a tool.
 func ParseTool(text string) (Tool, error) {
-	for t, name := range toolNames {
-		if name == text {
-			return Tool(t), nil
+	for t := range Tools {
+		if t.String() == text {
+			return t, nil
 		}
 	}
 	return 0, fmt.Errorf("is no coring tool")
 }
 
 // Piston tells whether the tool is shot into the sediment rather than rotated.
-func (t Tool) Piston() bool { return t == APC || t == HLAPC }
+func (t Tool) Piston() bool { return traits[t].Cut == Shot }
 
 // Stroke is the length of core that one full cycle cuts.
-func (t Tool) Stroke() unit.Length {
-	if t == HLAPC {
-		return 4.7 // half-length piston corer; shared among operators' tool sheets, from memory
-	}
-	return 9.5 // piston stroke: IODP APCT-3 operations manual; inner barrels: ODP TN31 RCB and XCB tool sheets
-}
-
-// Assembly is a bottom-hole assembly.
-type Assembly int
-
-// The assemblies. Piston, half-length and extended barrels run through the same one.
-const (
-	NoBHA Assembly = iota
-	PistonBHA
-	RotaryBHA
-)
-
-func (a Assembly) String() string { return [...]string{"none", "APC/XCB", "RCB"}[a] }
+func (t Tool) Stroke() unit.Length { return traits[t].Stroke }
 
 // Assembly is the bottom-hole assembly that the tool runs through.
-func (t Tool) Assembly() Assembly {
-	if t == RCB {
-		return RotaryBHA
-	}
-	return PistonBHA
+func (t Tool) Assembly() Assembly { return traits[t].Assembly }
+
+// Has tells whether the tool has a feature.
+func (t Tool) Has(f Feature) bool { return traits[t].Features&f != 0 }
+
+// GoesOn tells whether another tool goes on in the same stage where this one is refused.
+func (t Tool) GoesOn(with Tool) bool {
+	return t.Piston() && !t.Has(TakesOver) && with.Has(TakesOver)
 }

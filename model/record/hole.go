@@ -34,7 +34,17 @@ type Hole struct {
 // leaving the hole before, until the bit clears the sea floor, for the last the rig floor.
 func (h *Hole) Days() unit.Duration { return unit.Duration(h.End.Sub(h.Start).Seconds()) }
 
-// CoreCount is the number of cores of the four tools.
+// CoredBy tells whether there are cores of some tools.
+func (h *Hole) CoredBy(is func(coring.Tool) bool) bool {
+	for t, n := range h.Cores {
+		if n > 0 && is(coring.Tool(t)) {
+			return true
+		}
+	}
+	return false
+}
+
+// CoreCount is the number of cores of all known tools.
 func (h *Hole) CoreCount() (n int) {
 	for _, c := range h.Cores {
 		n += c

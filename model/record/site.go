@@ -59,17 +59,15 @@ func (s *Site) Cores(t coring.Tool) (n int) {
 	return n
 }
 
-// DeepestTool is the tool that goes deepest by the order in which tools follow each other: rotary,
-// else extended barrel, else piston.
+// DeepestTool is the tool that goes deepest by the order in which tools follow each other: the last of the
+// rotated ones, else the piston corer.
 func (s *Site) DeepestTool() coring.Tool {
-	switch {
-	case s.Cores(coring.RCB) > 0:
-		return coring.RCB
-	case s.Cores(coring.XCB) > 0:
-		return coring.XCB
-	default:
-		return coring.APC
+	for t := coring.Tools - 1; t > 0; t-- {
+		if !t.Piston() && s.Cores(t) > 0 {
+			return t
+		}
 	}
+	return coring.APC
 }
 
 // Cored tells whether a hole of the site went below failed starts and was cored.

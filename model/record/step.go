@@ -12,9 +12,6 @@ type Step struct {
 	Length unit.Length // cored
 }
 
-// order in which the tools of a hole follow each other [common practice].
-var order = [coring.Tools]coring.Tool{coring.APC, coring.HLAPC, coring.XCB, coring.RCB}
-
 // longestCore is the longest core of the records' full barrels on average over a hole, as a share
 // of the stroke: 9.66 m of 9.5 m is the 95th hundredth of holes with at least five cores (hole
 // summaries, doi:10.5281/zenodo.10498831).
@@ -25,7 +22,7 @@ const longestCore = 1.02
 func (h *Hole) Steps() []Step {
 	var steps []Step
 	scale := h.strokeScale()
-	for _, t := range order {
+	for t := range coring.Tools { // in the order in which they follow each other
 		length := unit.Length(float64(h.Cores[t])*scale) * t.Stroke()
 		if h.ByTool {
 			length = h.Metres[t]

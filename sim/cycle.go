@@ -1,0 +1,49 @@
+package sim
+
+import (
+	"slices"
+
+	"coredays/model/coring"
+	"coredays/model/rig"
+)
+
+// Each way of cutting is an operation, and the crew has an estimate of what it takes. The tables have a place for
+// every way, so that one without its operation does not compile.
+
+// operations take one core.
+var operations [coring.Cuts]func(s *ship, t coring.Tool) = [...]func(s *ship, t coring.Tool){
+	coring.Shot:    (*ship).corePiston,
+	coring.Rotated: (*ship).coreRotated,
+}
+
+// cycles are the crew's estimates of a core at the present depth, s.
+var cycles [coring.Cuts]func(s *ship, t coring.Tool) float64 = [...]func(s *ship, t coring.Tool) float64{
+	coring.Shot:    (*ship).pistonCycleTime,
+	coring.Rotated: (*ship).rotatedCycleTime,
+}
+
+// cycleTime is the crew's estimate of a core with a tool at the present depth, s.
+func (s *ship) cycleTime(t coring.Tool) float64 { return cycles[t.Of().Cut](s, t) }
+
+func (s *ship) pistonCycleTime(t coring.Tool) float64 {
+	is := t.Of()
+	return s.rateMedian(is.Pace)*(2*s.bottom()/s.rateMedian(is.Wire)+s.rateMedian(rig.Shot)+s.rateMedian(rig.CorePull)+s.rateMedian(is.Handling)) +
+		s.heldStill(t) + s.rateMedian(rig.Connection)
+}
+
+func (s *ship) rotatedCycleTime(t coring.Tool) float64 {
+	is, layer := t.Of(), &s.here.Layers[s.layer(s.hole.depth)]
+	return s.rateMedian(is.Pace)*(3*s.bottom()/s.rateMedian(is.Wire)+s.rateMedian(is.Handling)) +
+		float64(is.Stroke)/s.v.Quantities[layer.Rate].Median + s.rateMedian(rig.Connection)
+}
+
+// heldStill is the crew's estimate of how long the next core of a piston tool is held still for what is measured, s.
+func (s *ship) heldStill(t coring.Tool) (takes float64) {
+	if s.planned().Oriented && t.Has(coring.Orients) {
+		takes += s.rateMedian(rig.OrientationWait)
+	}
+	if slices.Contains(s.planned().Temperature, s.hole.cores+1) {
+		takes += s.rateMedian(rig.TemperatureStop)
+	}
+	return takes
+}

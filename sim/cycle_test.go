@@ -1,0 +1,16 @@
+package sim
+
+import (
+	"testing"
+
+	"coredays/model/coring"
+)
+
+// A way to cut that has no operation would be a hole that never gets deeper.
+func TestEveryWayToCutHasItsOperationAndItsEstimate(t *testing.T) {
+	for cut := range coring.Cuts {
+		if operations[cut] == nil || cycles[cut] == nil {
+			t.Errorf("way %d: operation %v, estimate %v", int(cut), operations[cut] != nil, cycles[cut] != nil)
+		}
+	}
+}
