@@ -4,21 +4,38 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
-	"fmt"
-	"io"
+	"regexp"
 )
 
-// jsonOutline finds keys that stand twice, which the parser would let pass in silence.
+// jsonOutline reads the lines of a JSON file as those of the YAML that it is too, once it is well-formed JSON.
 func jsonOutline(file string, data []byte) *outline {
-	o := newOutline(file)
 	var all any
 	if err := json.Unmarshal(data, &all); err != nil {
+		o := newOutline(file)
 		o.jsonError(data, err)
 		return o
 	}
-	walk := jsonWalk{o, json.NewDecoder(bytes.NewReader(data))}
-	walk.value("")
-	return o
+	data = lateColon.ReplaceAll(data, []byte(`":$1`))
+	return yamlOutline(file, escapes.ReplaceAllFunc(data, escapeInYAML))
+}
+
+// lateColon stands on a line below its key, where YAML has none. No text of JSON goes over an end of line.
+var lateColon = regexp.MustCompile(`"(\s*\n\s*):`)
+
+// escapes of JSON, where a character beyond 16 bits has two.
+var escapes = regexp.MustCompile(`\\(?:u[0-9a-fA-F]{4}|.)`)
+
+var halfCharacter = regexp.MustCompile(`\\u[dD][89a-fA-F]`)
+
+// escapeInYAML replaces the escapes that YAML has not: of texts an outline takes nothing but keys.
+func escapeInYAML(escape []byte) []byte {
+	switch {
+	case string(escape) == `\/`:
+		return []byte("/")
+	case halfCharacter.Match(escape):
+		return []byte(`\uFFFD`)
+	}
+	return escape
 }
 
 // jsonError notes an error of the parser at its line.
@@ -32,53 +49,4 @@ func (o *outline) jsonError(data []byte, err error) {
 		fault = Fault{File: o.file, Wanted: "an expedition; the file is empty"}
 	}
 	o.faults = append(o.faults, fault)
-}
-
-// jsonWalk goes through a text that is known to be well formed.
-type jsonWalk struct {
-	*outline
-	*json.Decoder
-}
-
-func (w jsonWalk) value(path string) {
-	if w.tooDeep(path) {
-		var skipped any
-		w.Decode(&skipped)
-		return
-	}
-	token, err := w.Token()
-	if err == io.EOF {
-		return
-	}
-	inside := 0
-	switch token {
-	case json.Delim('{'):
-		inside = w.object(path)
-	case json.Delim('['):
-		for ; w.More(); inside++ {
-			w.value(at(path, inside))
-		}
-		w.Token()
-	case nil:
-	default:
-		return
-	}
-	if inside == 0 && path != "" {
-		w.fault(path, "", wantedValue)
-	}
-}
-
-func (w jsonWalk) object(path string) int {
-	seen := map[string]bool{}
-	for w.More() {
-		key, _ := w.Token()
-		inner := join(path, fmt.Sprint(key))
-		if seen[inner] {
-			w.fault(inner, "", wantedOnce)
-		}
-		seen[inner] = true
-		w.value(inner)
-	}
-	w.Token()
-	return len(seen)
 }

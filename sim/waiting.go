@@ -20,11 +20,11 @@ func (s *ship) seaChanges() {
 
 // meetSea is the sea as it is here and now; called also when the ship comes into another climate.
 func (s *ship) meetSea() {
-	s.sea.height = s.sea.now(s.respondToStorm())
+	s.sea.height = s.sea.now(s.seaStepNow())
 }
 
-// respondToStorm is the present step of the sea.
-func (s *ship) respondToStorm() int { return int(s.clock/seaStep + 1e-9) }
+// seaStepNow is the present step of the sea, by its number.
+func (s *ship) seaStepNow() int { return int(s.clock/seaStep + 1e-9) }
 
 // standBy waits until the sea is down to what the work in hand can bear, and takes the rungs of
 // the storm ladder on the way: first the pipe is pulled up to hang off where a long wait is
