@@ -20,20 +20,15 @@ type paired struct {
 
 // pair takes b from a.
 func pair(a, b []outcome, figure int) paired {
-	n := min(len(a), len(b))
-	var sum, squares float64
-	for i := range n {
-		sum += a[i][figure] - b[i][figure]
+	apart := make([]float64, min(len(a), len(b)))
+	for n := range apart {
+		apart[n] = a[n][figure] - b[n][figure]
 	}
-	mean := sum / float64(n)
-	for i := range n {
-		d := a[i][figure] - b[i][figure] - mean
-		squares += d * d
+	mean, sd := stat.MeanStdDev(apart, nil)
+	if len(apart) < 2 {
+		sd = math.Inf(1)
 	}
-	if n < 2 {
-		return paired{mean, math.Inf(1), n}
-	}
-	return paired{mean, math.Sqrt(squares / float64(n-1)), n}
+	return paired{mean, sd, len(apart)}
 }
 
 // error is the standard error of the mean.
