@@ -34,7 +34,7 @@ var onlyIn = map[string][]string{
 	"github.com/olekukonko/tablewriter":   {"output/text", "output/words", "cmd/fitlevels"},
 	"github.com/spf13/cobra":              {"cmd/coredays"},
 	"github.com/rogpeppe/go-internal":     {"cmd/coredays"},
-	"github.com/schollz/progressbar":      {"output/progress"},
+	"github.com/cheggaaa/pb":              {"output/progress"},
 	"gonum.org/v1/plot":                   {"output/chart", "cmd/fitlevels"},
 	"github.com/go-viper/mapstructure/v2": {"scenario"},
 	"github.com/xuri/excelize":            {"output/sheet", "output"},
@@ -45,7 +45,7 @@ var onlyIn = map[string][]string{
 var rooms = map[string][]string{
 	"output":            {},
 	"output/words":      {},
-	"output/progress":   {"output/words"},
+	"output/progress":   {},
 	"output/text":       {"output/words"},
 	"output/json":       {"output/text", "output/words"},
 	"output/sheet":      {"output", "output/text", "output/words"},

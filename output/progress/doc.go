@@ -1,2 +1,2 @@
-// Package progress tells on a terminal how far a run is.
+// Package progress shows on a terminal how far a run is.
 package progress

@@ -5,117 +5,148 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"sync"
 	"testing"
+	"testing/synctest"
 	"time"
 )
 
-// seconds is a clock that a test sets.
-type seconds struct{ at float64 }
-
-func (s *seconds) now() time.Time { return time.Unix(0, int64(s.at*1e9)) }
-
-func TestProgressTellsRateAndTimeLeft(t *testing.T) {
-	var out bytes.Buffer
-	clock := &seconds{}
-	p := newProgress(&out, 10_000, 80, clock.now)
-	clock.at = 2
-	p.Done(4000) // 2000 a second, so the other 6000 take 3 s
-	if got, want := out.String(), "\r4000 of 10000 replications, 2000/s, 3 s left"; got != want {
-		t.Errorf("%q, want %q", got, want)
+// drawn are the lines that were drawn one over the other, without the blanks at their ends.
+func drawn(out *bytes.Buffer) (lines []string) {
+	for line := range strings.SplitSeq(strings.TrimPrefix(out.String(), "\r"), "\r") {
+		lines = append(lines, strings.TrimRight(line, " "))
 	}
+	return lines
+}
+
+// In a bubble time goes on only where everybody waits, so that speeds are what they should be.
+func TestProgressShowsSpeedAndTimeLeft(t *testing.T) {
+	synctest.Test(t, func(t *testing.T) {
+		var out bytes.Buffer
+		l := begin(&out, 10_000, 80)
+		time.Sleep(time.Second / 20) // reports come between the lines
+		for n := range 40 {
+			time.Sleep(time.Second / 10)
+			l.Done(100 * (n + 1)) // 1000 a second, so that 6 s are left
+		}
+		l.Close()
+		lines := drawn(&out)
+		want := regexp.MustCompile(`^3900 of 10000 replications \[-+>_+\] 1000/s 6s left$`)
+		if last := lines[len(lines)-3]; !want.MatchString(last) { // then it is wiped out
+			t.Errorf("%q, want %v", last, want)
+		}
+	})
+}
+
+func TestProgressWithoutATotalShowsNoTimeLeft(t *testing.T) {
+	synctest.Test(t, func(t *testing.T) {
+		var out bytes.Buffer
+		l := begin(&out, 0, 80)
+		time.Sleep(time.Second / 20)
+		for n := range 40 {
+			time.Sleep(time.Second / 10)
+			l.Done(25 * (n + 1))
+		}
+		l.Close()
+		lines := drawn(&out)
+		want := regexp.MustCompile(`^975 replications \[_+\] 250/s$`)
+		if last := lines[len(lines)-3]; !want.MatchString(last) {
+			t.Errorf("%q, want %v", last, want)
+		}
+	})
+}
+
+func TestProgressIsDrawnTenTimesASecondAtMost(t *testing.T) {
+	synctest.Test(t, func(t *testing.T) {
+		var out bytes.Buffer
+		l := begin(&out, 100_000, 80)
+		for n := range 100_000 { // 10 s
+			time.Sleep(time.Second / 10_000)
+			l.Done(n + 1)
+		}
+		l.Close()
+		if n := len(drawn(&out)); n < 98 || n > 103 { // a hundred, and the wiping
+			t.Errorf("%d lines in 10 s", n)
+		}
+	})
 }
 
 func TestProgressWipesItsLineOut(t *testing.T) {
-	var out bytes.Buffer
-	clock := &seconds{}
-	p := newProgress(&out, 100, 80, clock.now)
-	clock.at = 1
-	p.Done(50)
-	line := len(out.String()) - 1
-	out.Reset()
-	p.Close()
-	if want := "\r" + strings.Repeat(" ", line) + "\r"; out.String() != want {
-		t.Errorf("%q, want %q", out.String(), want)
-	}
-}
-
-func TestProgressIsThrottledByCount(t *testing.T) {
-	for _, total := range []int{100_000, 0} {
+	synctest.Test(t, func(t *testing.T) {
 		var out bytes.Buffer
-		clock := &seconds{}
-		p := newProgress(&out, total, 80, clock.now)
-		for n := 1; n <= 100_000; n++ {
-			clock.at += 1e-4
-			p.Done(n)
+		l := begin(&out, 100, 80)
+		l.Done(50)
+		time.Sleep(time.Second)
+		l.Close()
+		l.Close()
+		if want := "\r" + strings.Repeat(" ", 79) + "\r"; !strings.HasSuffix(out.String(), want) {
+			t.Errorf("%q", out.String())
 		}
-		// Known: a hundredth of 100,000 a line. Unknown: a hundredth more each, ln(100,000)/0.01 lines at most.
-		if lines := strings.Count(out.String(), "\r"); lines < 90 || lines > 1200 {
-			t.Errorf("total %d: %d lines", total, lines)
+		if strings.ContainsAny(out.String(), "\x1b\n") {
+			t.Errorf("colours or new lines in %q", out.String())
 		}
-	}
-}
-
-func TestProgressWithoutATotalTellsNoTimeLeft(t *testing.T) {
-	var out bytes.Buffer
-	clock := &seconds{}
-	p := newProgress(&out, 0, 80, clock.now)
-	clock.at = 4
-	p.Done(1000)
-	if got, want := out.String(), "\r1000 replications, 250/s"; got != want {
-		t.Errorf("%q, want %q", got, want)
-	}
+	})
 }
 
 func TestProgressStaysOnOneLineOfANarrowTerminal(t *testing.T) {
-	var out bytes.Buffer
-	clock := &seconds{}
-	p := newProgress(&out, 10_000, 20, clock.now)
-	clock.at = 2
-	p.Done(4000)
-	if got := strings.TrimPrefix(out.String(), "\r"); len(got) != 19 {
-		t.Errorf("%d columns: %q", len(got), got)
+	for _, width := range []int{1, 2, 20, 60} {
+		synctest.Test(t, func(t *testing.T) {
+			var out bytes.Buffer
+			l := begin(&out, 10_000, width)
+			l.Done(4000)
+			time.Sleep(2 * time.Second)
+			l.Close()
+			for line := range strings.SplitSeq(out.String(), "\r") {
+				if len(line) > max(1, width-1) {
+					t.Errorf("%d columns on a terminal of %d: %q", len(line), width, line)
+				}
+			}
+		})
 	}
 }
 
-func TestProgressBearsAStoppedClockAndLateReports(t *testing.T) {
-	var out bytes.Buffer
-	clock := &seconds{}
-	p := newProgress(&out, 10, 80, clock.now)
-	p.Done(5)
-	p.Done(3)
-	if got, want := out.String(), "\r5 of 10 replications"; got != want {
-		t.Errorf("%q, want %q", got, want)
-	}
+func TestALateReportChangesNothing(t *testing.T) {
+	synctest.Test(t, func(t *testing.T) {
+		var out bytes.Buffer
+		l := begin(&out, 10, 80)
+		l.Done(5)
+		l.Done(3)
+		time.Sleep(time.Second / 2)
+		l.Close()
+		if first := drawn(&out)[0]; !strings.HasPrefix(first, "5 of 10 replications ") {
+			t.Errorf("%q", first)
+		}
+	})
 }
 
-func TestProgressMayBeToldFromSeveralGoroutines(t *testing.T) {
-	clock := &seconds{at: 1}
-	p := newProgress(io.Discard, 4000, 80, clock.now)
+func TestProgressMayBeReportedFromSeveralGoroutines(t *testing.T) {
+	l := begin(io.Discard, 4000, 80)
 	var group sync.WaitGroup
 	for worker := range 4 {
 		group.Go(func() {
 			for n := range 1000 {
-				p.Done(4*n + worker + 1)
+				l.Done(4*n + worker + 1)
 			}
 		})
 	}
 	group.Wait()
-	if p.done != 4000 {
-		t.Errorf("%d done", p.done)
+	if n := l.bar.Current(); n != 4000 {
+		t.Errorf("%d done", n)
 	}
+	l.Close()
 }
 
-func TestNothingIsToldWhereThereIsNoTerminal(t *testing.T) {
+func TestNothingIsShownWhereThereIsNoTerminal(t *testing.T) {
 	file, err := os.Create(filepath.Join(t.TempDir(), "stderr"))
 	if err != nil {
 		t.Fatal(err)
 	}
 	defer file.Close()
-	p := New(file, 10)
-	p.Done(5)
-	p.Close()
+	l := New(file, 10)
+	l.Done(5)
+	l.Close()
 	if info, err := file.Stat(); err != nil || info.Size() != 0 {
 		t.Errorf("%d bytes, %v", info.Size(), err)
 	}
@@ -123,12 +154,4 @@ func TestNothingIsToldWhereThereIsNoTerminal(t *testing.T) {
 	var none *Line
 	none.Done(1)
 	none.Close()
-}
-
-func TestWaitingIsToldInOneUnit(t *testing.T) {
-	for given, want := range map[float64]string{0.2: "<1 s", 3: "3 s", 89: "89 s", 90: "2 min", 3000: "50 min", 7200: "2 h"} {
-		if got := wait(given); got != want {
-			t.Errorf("%g s: %q, want %q", given, got, want)
-		}
-	}
 }
