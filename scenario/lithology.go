@@ -10,19 +10,16 @@ import (
 
 // readLithologies reads the file of lithologies.
 func readLithologies(name string, data []byte) ([]ground.Lithology, Faults) {
-	v, o := load(name, data)
-	c := &clerk{outline: o}
-	if len(o.faults) > 0 && !o.onlyEmpty() {
-		return nil, o.faults
+	c, f, readable := mirrored[lithologiesFile](name, data)
+	if !readable {
+		return nil, c.faults
 	}
-	var f lithologiesFile
-	c.said = decode(v, o, &f)
 	c.version(f.Version)
 	var all []ground.Lithology
 	for i, l := range f.Lithologies {
 		all = append(all, c.lithology(at("lithologies", i), l))
 	}
-	return all, o.faults
+	return all, c.faults
 }
 
 // lithology reads one lithology, which must be complete and sourced.

@@ -58,13 +58,10 @@ var (
 
 // readUnrecorded reads what a record leaves open.
 func readUnrecorded(name string, data []byte) (Unrecorded, Faults) {
-	v, o := load(name, data)
-	c := &clerk{outline: o}
-	if len(o.faults) > 0 && !o.onlyEmpty() {
-		return Unrecorded{}, o.faults
+	c, f, readable := mirrored[recordFile](name, data)
+	if !readable {
+		return Unrecorded{}, c.faults
 	}
-	var f recordFile
-	c.said = decode(v, o, &f)
 	c.version(f.Version)
 	u := Unrecorded{
 		PistonAlone: c.number("piston_alone", f.PistonAlone, paceMeasure),
@@ -84,7 +81,7 @@ func readUnrecorded(name string, data []byte) (Unrecorded, Faults) {
 		u.Work[class] = c.sometimes("work."+workKeys[class], s)
 	}
 	u.Ground = c.grounds(f.Lithologies)
-	return u, o.faults
+	return u, c.faults
 }
 
 var workKeys = [UnrecordedClasses]string{"piston", "extended", "rotary", "rotary_from_the_sea_floor", "without_cores"}

@@ -45,15 +45,12 @@ func (c *clerk) ship(t text) vessel {
 
 // readShip reads a ship file.
 func readShip(name string, data []byte) (vessel, Faults) {
-	v, o := load(name, data)
-	c := &clerk{outline: o}
-	if len(o.faults) > 0 && !o.onlyEmpty() {
-		return vessel{}, o.faults
+	c, f, readable := mirrored[shipFile](name, data)
+	if !readable {
+		return vessel{}, c.faults
 	}
-	var f shipFile
-	c.said = decode(v, o, &f)
 	ship := c.vessel(f)
-	return ship, o.faults
+	return ship, c.faults
 }
 
 func (c *clerk) vessel(f shipFile) vessel {

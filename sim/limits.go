@@ -5,7 +5,7 @@ import (
 	"coredays/model/voyage"
 )
 
-// The rules of the expedition: leave in time for port, keep caps, give up what ranks lower first.
+// The limits of the expedition: leave in time for port, keep caps, give up what ranks lower first.
 // They look at the crew's estimates and at nothing that the replication has yet to draw.
 
 // worthStarting is the share of a hole's estimated time that must be left for it to be begun

@@ -6,8 +6,8 @@ import (
 )
 
 // What the records show beyond the named work between cores is other work on site. It comes with
-// trips, assemblies, moves and drilling ahead, so much for each hour of them, and is booked by its
-// own name: the named work takes what its rates say. The cycles of cores have paces of their own,
+// trips, assemblies, moves and drilling ahead, so much for each hour of them, and has a line
+// of its own: the named work takes what its rates say. The cycles of cores have paces of their own,
 // which the times on deck of the records tell.
 
 // bringsOther tells whether other work comes with a kind of activity.

@@ -73,17 +73,6 @@ func (s *ship) pullAnyhow(to float64) {
 	}
 }
 
-// doUnstopped books an activity whatever the sea, with what happens on the way.
-func (s *ship) doUnstopped(k activity.Kind, takes float64) {
-	for s.agenda.next <= s.clock+takes {
-		step := s.agenda.next - s.clock
-		s.spend(k, step)
-		takes -= step
-		s.happen()
-	}
-	s.spend(k, takes)
-}
-
 // moveTime is the even time of a trip in the hole, s.
 func (s *ship) moveTime(length float64) float64 {
 	return length / s.rateMedian(rig.StandLength) / s.rateMedian(rig.TrippingInHole)

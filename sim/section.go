@@ -46,7 +46,7 @@ func (s *ship) markDepth() {
 	}
 }
 
-// sectionCut books what was cut and what of it came up, slice by slice; a core is as good at its
+// sectionCut marks what was cut and what of it came up, slice by slice; a core is as good at its
 // top as at its bottom.
 func (s *ship) sectionCut(from, length, share float64) {
 	site := s.siteNumber()

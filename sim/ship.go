@@ -13,11 +13,11 @@ import (
 type ship struct {
 	random.Draws
 	v *voyage.Voyage
-	// bound makes the rules of the expedition hold: leave in time, caps, ranks, alternates.
+	// constrained makes the limits of the expedition hold: leave in time, caps, ranks, alternates.
 	constrained   bool
-	unconstrained *ship // goes on without a deadline from where a rule of the expedition first bites
+	unconstrained *ship // goes on without a deadline from where a limit of the expedition first binds
 	forked        bool
-	rewind        bool // a rule bit in the midst of a script: the free ship must sail from the start
+	rewind        bool // a limit bound in the midst of a script: the unconstrained ship must sail from the start
 	// everything makes alternates and conditional items part of the programme.
 	everything  bool
 	crew        *CrewEstimates

@@ -6,6 +6,9 @@ import (
 	"coredays/model/activity"
 )
 
+// An operation is made of activities, and each is done: do waits for the sea and stops for it, doInUnits does so after
+// the unit in hand, doUnstopped heeds no sea. All of them spend time and let happen what is due on the way.
+
 // do performs an activity that takes so many seconds and returns the seconds of work put in:
 // all of them unless the script has ended or the activity was given up.
 func (s *ship) do(k activity.Kind, takes float64) float64 { return s.doInUnits(k, takes, 0) }
@@ -79,6 +82,17 @@ func (s *ship) finishUnit(k activity.Kind, worked, left, unit float64) float64 {
 	}
 	s.doUnstopped(k, rest)
 	return rest
+}
+
+// doUnstopped does an activity whatever the sea, with what happens on the way.
+func (s *ship) doUnstopped(k activity.Kind, takes float64) {
+	for s.agenda.next <= s.clock+takes {
+		step := s.agenda.next - s.clock
+		s.spend(k, step)
+		takes -= step
+		s.happen()
+	}
+	s.spend(k, takes)
 }
 
 // spend lets time pass on a kind of activity.
