@@ -54,6 +54,18 @@ func TestEveryAssemblyHasItsTraits(t *testing.T) {
 	}
 }
 
+// Roller-cone bits turn on the rotary assembly alone: barrels of the other one carry their own shoe (ODP TN31 tool sheets).
+func TestAssembliesAreWhatTheyAre(t *testing.T) {
+	for a, want := range map[Assembly]AssemblyTraits{
+		PistonBHA: {"APC/XCB", rig.PistonMakeUp, XCB, false},
+		RotaryBHA: {"RCB", rig.RotaryMakeUp, RCB, true},
+	} {
+		if *a.Of() != want {
+			t.Errorf("%+v, want %+v", *a.Of(), want)
+		}
+	}
+}
+
 // A rate of the wrong tool would be as good a number as any: what each tool asks for is named after it.
 func TestToolsAskForTheirOwnRates(t *testing.T) {
 	for tool, want := range map[Tool][6]rig.Rate{
