@@ -50,7 +50,7 @@ func (u *Unrecorded) Plan(s record.Site, known Knowledge) (*plan.Plan, error) {
 	}
 	port := plan.Port{Name: "port", Position: position}
 	p := &plan.Plan{Title: s.Program + " " + s.Leg + " " + s.Name, Sails: s.Start(), SeaDays: longestVisit, From: port, To: port,
-		InPort: spread.Just(0), Ship: u.Ship, Order: []int{0}, Begun: !s.First}
+		InPort: spread.Just(0), Ship: u.Ship, Order: []int{0}, Begun: !s.First, Reached: s.Reached, LeavesHanging: s.LeftHanging}
 	p.Ship.Rates = u.rates(p.Ship.Rates, &s, known)
 	p.Sites = []plan.Site{{Name: s.Name, Position: position, WaterDepth: s.Water(), Climate: climate.NearShore(s.Water()), Refusal: neverRefused,
 		Layers: u.layers(&s), Items: u.items(&s, known)}}

@@ -29,6 +29,7 @@ func Group(rows []Row, torn map[[3]string]bool) (sites []Site, out []LeftOut) {
 		of[k] = append(of[k], r)
 	}
 	began := beginnings(rows)
+	reached, left := hopsOf(rows)
 	for _, k := range keys {
 		s := Site{Program: k[0], Leg: k[1], Name: k[2]}
 		for _, r := range of[k] {
@@ -42,6 +43,7 @@ func Group(rows []Row, torn map[[3]string]bool) (sites []Site, out []LeftOut) {
 			continue
 		}
 		s.First = s.Start().Equal(began[[2]string{s.Program, s.Leg}])
+		s.Reached, s.LeftHanging = reached[k], left[k]
 		sites = append(sites, s)
 	}
 	return sites, out
