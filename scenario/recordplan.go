@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 
-	"coredays/model/coring"
 	"coredays/model/geo"
 	"coredays/model/plan"
 	"coredays/model/record"
@@ -111,9 +110,6 @@ func (u *Unrecorded) rates(rates [rig.Rates]spread.Quantity, s *record.Site, kno
 	}
 	rates[rig.LayerDepth] = spread.Just(1) // where each tool cored is known
 	e := u.era(s.Start().Year())
-	if s.DeepestTool() == coring.APC {
-		e.Piston *= u.PistonAlone
-	}
 	rates[rig.PistonPace].Shape = times{rates[rig.PistonPace].Shape, e.Piston}
 	rates[rig.ExtendedPace].Shape = times{rates[rig.ExtendedPace].Shape, e.Rotated}
 	rates[rig.RotaryPace].Shape = times{rates[rig.RotaryPace].Shape, e.Rotated}

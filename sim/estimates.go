@@ -171,12 +171,12 @@ func (s *ship) operationTakes() float64 {
 // cycleTime is the crew's estimate of a core with a tool at the present depth, s.
 func (s *ship) cycleTime(t coring.Tool) float64 {
 	if t.Piston() {
-		return s.rateMedian(rig.PistonPace)*(2*s.bottom()/s.rateMedian(rig.PistonWire)+s.rateMedian(rig.Shot)+s.rateMedian(rig.CorePull)+s.rateMedian(handling[t])) +
+		return s.rateMedian(rig.PistonPace)*s.alone()*(2*s.bottom()/s.rateMedian(rig.PistonWire)+s.rateMedian(rig.Shot)+s.rateMedian(rig.CorePull)+s.rateMedian(handling[t])) +
 			s.heldStill(t) + s.rateMedian(rig.Connection)
 	}
 	layer := &s.here.Layers[s.layer(s.hole.depth)]
 	return s.rateMedian(rotatedPace(t))*(3*s.bottom()/s.rateMedian(rotatedWire(t))+s.rateMedian(handling[t])) +
-		float64(t.Stroke())/s.v.Quantities[layer.Rate].Median + s.rateMedian(rig.Connection)
+		float64(t.Stroke())/(s.v.Quantities[layer.Rate].Median*s.deepDown(t)) + s.rateMedian(rig.Connection)
 }
 
 // heldStill is the crew's estimate of how long the next core of a piston tool is held still for what is measured, s.

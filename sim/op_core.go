@@ -22,7 +22,7 @@ func (s *ship) coreRotated() {
 	tool := s.tool()
 	pace, wire := s.Rate(rotatedPace(tool)), s.Rate(rotatedWire(tool))
 	way := s.bit / wire * pace
-	rate := s.Draw(s.here.Layers[s.layer(s.hole.depth)].Rate)
+	rate := s.Draw(s.here.Layers[s.layer(s.hole.depth)].Rate) * s.deepDown(tool)
 	length := min(s.stroke(tool), s.toGo())
 	slow := tool == coring.XCB && rate < s.rateMedian(rig.ExtendedLeastRate)
 	if slow {

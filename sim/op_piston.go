@@ -15,7 +15,7 @@ import (
 // what is measured, pull out, up.
 func (s *ship) corePiston() {
 	tool := s.tool()
-	pace := s.Rate(rig.PistonPace)
+	pace := s.pistonPace()
 	way := s.bit / s.Rate(rig.PistonWire) * pace
 	layer := &s.here.Layers[s.layer(s.hole.depth)]
 	shot := s.shoot(tool, s.Draw(layer.Strength))

@@ -72,7 +72,7 @@ func (s *ship) findMudline() {
 // pistonCycle is the time of a piston core apart from what only some cores need, s.
 func (s *ship) pistonCycle(t coring.Tool, depth float64) float64 {
 	way := (s.here.Floor + depth) / s.Rate(rig.PistonWire)
-	return s.Rate(rig.PistonPace) * (2*way + s.Rate(rig.Shot) + s.Rate(rig.CorePull) + s.Rate(handling[t]))
+	return s.pistonPace() * (2*way + s.Rate(rig.Shot) + s.Rate(rig.CorePull) + s.Rate(handling[t]))
 }
 
 // handling is the rig floor's work for a core of each tool.
