@@ -54,6 +54,7 @@ func recorded(t *testing.T, of *plan.Plan) *plan.Plan {
 		t.Fatal(faults)
 	}
 	model.Eras, model.Work = nil, [scenario.UnrecordedClasses]scenario.Sometimes{}
+	model.Ship.Rates[rig.Securing] = of.Ship.Rates[rig.Securing] // in storms too
 	for i := range model.Ground {
 		model.Ground[i] = of.Sites[0].Layers[0].Lithology
 	}
