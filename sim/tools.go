@@ -8,7 +8,7 @@ import (
 // pistonPace is the pace of the next piston cycle.
 func (s *ship) pistonPace() float64 { return s.Rate(rig.PistonPace) * s.alone() }
 
-// alone is the pace of piston cycles at this site against that of all.
+// alone is the pace of piston cycles at this site against that of sites where other tools are used too.
 func (s *ship) alone() float64 {
 	if s.here.Alone {
 		return s.rateMedian(rig.PistonAlone)

@@ -184,16 +184,16 @@ func round() scenario.Unrecorded {
 	u.WithWater, u.WithDepth = 0.5, 0
 	u.Ship.Rates[rig.PistonAlone] = shapes.Just(0.9)
 	u.InWater.Rate = 0.6
-	for r, hours := range map[rig.Rate]shapes.Triple{rig.PistonMakeUp: {0.2, 1, 2.6}, rig.RotaryMakeUp: {0.8, 2.2, 3.8}, rig.LayDown: {0.3, 0.9, 2.2}} {
+	for r, hours := range map[rig.Rate][3]float64{rig.PistonMakeUp: {0.2, 1, 2.6}, rig.RotaryMakeUp: {0.8, 2.2, 3.8}, rig.LayDown: {0.3, 0.9, 2.2}} {
 		u.Ship.Rates[r].Shape = triple(hours, float64(unit.Hour))
 	}
-	u.Ship.Rates[rig.TrippingInHole].Shape = triple(shapes.Triple{7, 11, 15}, perHour)
+	u.Ship.Rates[rig.TrippingInHole].Shape = triple([3]float64{7, 11, 15}, perHour)
 	return u
 }
 
 // triple is the shape of three round values in a unit.
-func triple(t shapes.Triple, in float64) shapes.Shape {
-	m, _ := shapes.NewMetalog(shapes.Triple{Low: t.Low * in, Mid: t.Mid * in, High: t.High * in}, 0, math.Inf(1))
+func triple(t [3]float64, in float64) shapes.Shape {
+	m, _ := shapes.NewMetalog(shapes.Triple{Low: t[0] * in, Mid: t[1] * in, High: t[2] * in}, 0, math.Inf(1))
 	return m
 }
 

@@ -40,6 +40,9 @@ func fitToDays(holesFile, chartDir string, out, notes io.Writer) error {
 	if err := reportSiteClasses(out, j, rotated); err != nil {
 		return err
 	}
+	if err := reportYardsticks(out, j, rotated[scenario.Programme]); err != nil {
+		return err
+	}
 	return table(out, "Days on site, forecast by figures fitted on other legs (five parts of the legs in turn) and on older sites",
 		[]string{"forecast", "sites", "CRPS d", "95 %", "skill", "CRPS log", "abs %", "actual/median", "95 %", "in 50 %", "95 %", "in 80 %", "95 %"},
 		[][]string{cardRow("programme, other legs", rotated[scenario.Programme]), cardRow("counts, other legs", rotated[scenario.Counts]),

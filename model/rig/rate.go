@@ -188,7 +188,7 @@ var meanings = [Rates]Meaning{
 	FailedStartTime:  {"failed_start_time", unit.OfDuration, "time that it costs", "h"},
 
 	PistonPace:         {"piston_pace", unit.OfShare, "pace of the piston cycle against its even value; above 100 % is slower", "%"},
-	PistonAlone:        {"piston_alone", unit.OfShare, "pace of the piston cycle at sites where no other tool is used, against that of all", "%"},
+	PistonAlone:        {"piston_alone", unit.OfShare, "pace of the piston cycle at sites where no other tool is used, against that of other sites", "%"},
 	ExtendedPace:       {"extended_pace", unit.OfShare, "pace of the extended-barrel cycle, cutting left out", "%"},
 	RotaryPace:         {"rotary_pace", unit.OfShare, "pace of the rotary cycle, cutting left out", "%"},
 	PistonWire:         {"piston_wire", unit.OfSpeed, "barrel on the wire, piston tools, mean of down and up", "m/min"},
