@@ -54,6 +54,10 @@ cored_other_m, apart from n_cores; lines that begin with # are comments:
                                   others the bit clear of the hole before) until the bit clears the sea floor, for
                                   the last hole the rig floor
 
+and it may have first_of_leg (yes or no), where it has not all sites of a leg: otherwise the first in the table is taken
+to be the first of the leg, where rig and tools are tried out.
+
+
 The table of cores has program, leg, site, hole, water_depth_m, core (its number), type (H, F, X or R), top_depth_mbsf,
 cored_m, recovered_m and time_on_deck.
 Rows that can't be read are listed and left out with their site.`,
