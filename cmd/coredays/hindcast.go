@@ -150,6 +150,7 @@ func readHoles(file string) ([]record.Site, []record.LeftOut, error) {
 type foreseen struct {
 	sites   []record.Site
 	legs    []string
+	open    []string // what the record does not tell
 	voyages []*voyage.Voyage
 }
 
@@ -159,7 +160,7 @@ func foresee(sites []record.Site, known scenario.Knowledge) (*foreseen, error) {
 	if len(faults) > 0 {
 		return nil, faults
 	}
-	f := &foreseen{sites: sites}
+	f := &foreseen{sites: sites, open: model.Open()}
 	var plans []*plan.Plan
 	for _, s := range sites {
 		p, err := model.Plan(s, known)
@@ -184,7 +185,7 @@ func judge(f *foreseen, visits *hindcast.Visits) *score.Hindcast {
 		}
 		cases[i] = score.Case{Group: f.legs[i], Actual: float64(f.sites[i].Days() / unit.Day), Forecast: score.NewForecast(days)}
 	}
-	result := &score.Hindcast{Card: score.Judge(cases)}
+	result := &score.Hindcast{Card: score.Judge(cases), Open: f.open}
 	for i, c := range cases {
 		result.Sites = append(result.Sites, siteScore(&f.sites[i], c))
 	}

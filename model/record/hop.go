@@ -1,6 +1,7 @@
 package record
 
 import (
+	"fmt"
 	"slices"
 
 	"coredays/model/coring"
@@ -54,4 +55,10 @@ func (h *Hole) assembly() coring.Assembly {
 		return coring.RotaryBHA
 	}
 	return coring.PistonBHA
+}
+
+// HangingRule says in words where a hop counts as one with pipe hanging.
+func HangingRule() string {
+	return fmt.Sprintf("at most %.2g nmi in at most %.2g h, at %.2g to %.2g kn, in more than %.4g m of water", farthestHanging/1852.0, longestHanging/3600,
+		float64(slowestHanging/unit.Knot), float64(fastestHanging/unit.Knot), float64(shallowestHanging))
 }
