@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"coredays/model/coring"
+	"coredays/model/rig"
+	"coredays/model/spread"
 	"coredays/sim/simtest"
 )
 
@@ -35,5 +37,16 @@ func TestTheWrongAssemblyHangingComesUpFirst(t *testing.T) {
 	const more = 1470.0/30/20*simtest.Hours + 1*simtest.Hours - 30*simtest.Minutes // with pipe hanging no thrusters are let down
 	if got := visited(t, p).clock - whole; !simtest.Near(got, more) {
 		t.Errorf("it takes %.3f h more, by hand %.3f h", got/simtest.Hours, more/simtest.Hours)
+	}
+}
+
+// Pipe that hung is strapped already, also where it comes up and goes down again with the other assembly.
+func TestHangingPipeIsStrappedAlready(t *testing.T) {
+	p := oneVisit()
+	p.Reached = coring.RotaryBHA
+	even := visited(t, p).clock
+	p.Ship.Rates[rig.Strapping] = spread.Just(10 * simtest.Minutes)
+	if got := visited(t, p).clock - even; got > 2*10*simtest.Minutes+1 { // 30 m of 1,500 m are one stand, and the corer's bit a part of one
+		t.Errorf("strapping takes %.2f h with the pipe hanging", got/simtest.Hours)
 	}
 }

@@ -1,9 +1,11 @@
 package main
 
 import (
+	"fmt"
 	"math"
 	"math/rand/v2"
 	"testing"
+	"time"
 
 	"coredays/model/score"
 )
@@ -48,5 +50,40 @@ func TestPairsAreHeldSiteBySite(t *testing.T) {
 	// Fair CRPS of three at distance one: mean distance 2/3 less half the mean distance between two, 2/3: 0; of the other, 10 less 2/3.
 	if row := pairRow("worse", a, b); row[1] != "-9.333" || row[2] != "-9.333 to -9.333" || row[5] != "100 %" {
 		t.Errorf("%v", row)
+	}
+}
+
+// No model of a yardstick, for a forecast or for its errors, has met the leg that it is held against: with one that
+// remembers the legs it was trained on, none is ever found again.
+func TestAYardstickNeverMeetsTheLegItIsHeldAgainst(t *testing.T) {
+	j, err := openSites("../../testdata/published/site_days.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	again := 0
+	j.yardstick(func(rows [][]float64, y []float64) predictor {
+		met := map[string]bool{}
+		for _, r := range rows {
+			met[fmt.Sprint(r)] = true
+		}
+		return func(f []float64) float64 {
+			if met[fmt.Sprint(f)] {
+				again++
+			}
+			return 0
+		}
+	})
+	if again > 0 {
+		t.Errorf("%d sites were met again", again)
+	}
+}
+
+func TestTheFirstSiteOfALegIsTheOneBegunFirst(t *testing.T) {
+	at := func(day int) time.Time { return time.Date(2030, 1, day, 0, 0, 0, 0, time.UTC) }
+	all := []Hole{{Leg: "1", Site: "b", Start: at(5)}, {Leg: "1", Site: "a", Start: at(1)}, {Leg: "1", Site: "a", Start: at(9)}, {Leg: "2", Site: "c", Start: at(3)}, {Leg: "1", Site: "d"}}
+	for i, want := range []string{"no", "yes", "yes", "yes"} {
+		if got := firstOfLeg(all, all[i]); got != want {
+			t.Errorf("site %s: %s, want %s", all[i].Site, got, want)
+		}
 	}
 }
