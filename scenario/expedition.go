@@ -24,6 +24,7 @@ func (c *clerk) expedition(f expeditionFile) *plan.Plan {
 		Ship:    ship.Ship,
 	}
 	p.Ship.Rates = c.rates("rates", f.Rates, ship.Rates)
+	statedPace(f.Rates, &p.Ship.Rates)
 	c.repairs(f.Rates, p.Ship.Rates)
 	c.servicing(f.Rates, p.Ship.Rates)
 	p.Ship.Limits = c.limits("limits", f.Limits, ship.Limits)

@@ -17,7 +17,8 @@ func (r siteReader) layers() []ground.Layer {
 			r.fault(join(path, "bottom"), f.Bottom.value, "deeper than the layer above, "+exactly(last))
 		}
 		last = max(last, bottom)
-		layers = append(layers, ground.Layer{Bottom: bottom, Lithology: r.altered(path, f, r.byStrength(path, f, r.lithologyOf(path, f)))})
+		layers = append(layers, ground.Layer{Bottom: bottom, Lithology: r.altered(path, f, r.byStrength(path, f, r.lithologyOf(path, f))),
+			Stated: f.DrillingRate != nil || f.RockStrength != nil})
 	}
 	return layers
 }

@@ -36,6 +36,8 @@ var (
 		why: "more is more than five cores"}
 	hungDepth = measure{kind: "depth of pipe in the hole while logging or hung off", of: unit.OfLength, symbol: "m", most: 1000,
 		why: "common practice is 50 to 100 m"}
+	rateDepth = measure{kind: "depth from which a rate holds", of: unit.OfLength, symbol: "m", most: 20_000,
+		why: "no string reaches deeper"}
 	tripRate = measure{kind: "rate of tripping", of: unit.OfStandRate, symbol: "stands/h", least: in(unit.OfStandRate, "1 stands/h"), most: in(unit.OfStandRate, "60 stands/h"),
 		why: "a stand takes a minute at least, and an hour at most"}
 	wireSpeed = measure{kind: "speed on the wire", of: unit.OfSpeed, symbol: "m/min", least: in(unit.OfSpeed, "5 m/min"), most: in(unit.OfSpeed, "2000 m/min"),
@@ -87,6 +89,7 @@ var rateGroups = []struct {
 	{barrelDiameter, []rig.Rate{rig.PistonDiameter}},
 	{seaHeight, []rig.Rate{rig.SlowdownFrom}},
 	{someCores, []rig.Rate{rig.MudlineClearance, rig.CoreGap, rig.DepthMismatch}},
+	{rateDepth, []rig.Rate{rig.ExtendedDeepFrom}},
 	{hungDepth, []rig.Rate{rig.HangOffDepth, rig.LoggingPipeDepth}},
 	{tripRate, []rig.Rate{rig.Tripping, rig.TrippingInHole}},
 	{wireSpeed, []rig.Rate{rig.PistonWire, rig.ExtendedWire, rig.RotaryWire, rig.LoggingWire, rig.CameraSpeed}},
@@ -96,7 +99,7 @@ var rateGroups = []struct {
 	{linearMass, []rig.Rate{rig.PipeMass}},
 	{gearMass, []rig.Rate{rig.TravellingMass}},
 	{lineWork, []rig.Rate{rig.LineWork}},
-	{pace, []rig.Rate{rig.PistonPace, rig.ExtendedPace, rig.RotaryPace}},
+	{pace, []rig.Rate{rig.PistonPace, rig.PistonAlone, rig.ExtendedDeep, rig.ExtendedPace, rig.RotaryPace}},
 	{otherWork, []rig.Rate{rig.OtherWork}},
 	{depthShare, []rig.Rate{rig.LayerDepth}},
 	{chance, []rig.Rate{rig.SlowdownPerMetre, rig.HeaveLoss, rig.FunnelLost, rig.PistonTrouble, rig.ExtendedTrouble, rig.RotaryTrouble,

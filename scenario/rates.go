@@ -22,6 +22,15 @@ func (c *clerk) rates(path string, given map[string]spreadFile, base [rig.Rates]
 	return base
 }
 
+// statedPace: a pace of the piston cycle that a plan states holds at all sites, whatever tools are used there.
+func statedPace(given map[string]spreadFile, rates *[rig.Rates]spread.Quantity) {
+	_, pace := given[rig.PistonPace.Of().Key]
+	_, alone := given[rig.PistonAlone.Of().Key]
+	if pace && !alone {
+		rates[rig.PistonAlone] = spread.Just(1)
+	}
+}
+
 func sortedKeys(m map[string]spreadFile) (keys []string) {
 	for key := range m {
 		keys = append(keys, key)

@@ -10,8 +10,6 @@ import (
 type recordFile struct {
 	Version     text            `mapstructure:"version"`
 	Eras        []eraFile       `mapstructure:"eras"`
-	PistonAlone text            `mapstructure:"piston_alone"`
-	Extended    fromFile        `mapstructure:"extended_slower_below"`
 	Slower      slowerFile      `mapstructure:"rotary_slower"`
 	Work        workFile        `mapstructure:"work"`
 	Lithologies []lithologyFile `mapstructure:"lithologies"`
@@ -24,7 +22,6 @@ type eraFile struct {
 }
 
 type slowerFile struct {
-	Below   fromFile `mapstructure:"below"`
 	InWater fromFile `mapstructure:"in_water"`
 }
 
@@ -64,13 +61,10 @@ func readUnrecorded(name string, data []byte) (Unrecorded, Faults) {
 	}
 	c.version(f.Version)
 	u := Unrecorded{
-		PistonAlone: c.number("piston_alone", f.PistonAlone, paceMeasure),
-		WithLeg:     c.number("work.with_leg", f.Work.WithLeg, shareMeasure),
-		WithWater:   c.number("work.with_water", f.Work.WithWater, powerMeasure),
-		WithDepth:   c.number("work.with_depth", f.Work.WithDepth, powerMeasure),
+		WithLeg:   c.number("work.with_leg", f.Work.WithLeg, shareMeasure),
+		WithWater: c.number("work.with_water", f.Work.WithWater, powerMeasure),
+		WithDepth: c.number("work.with_depth", f.Work.WithDepth, powerMeasure),
 	}
-	u.Extended = c.slower("extended_slower_below", f.Extended)
-	u.Below = c.slower("rotary_slower.below", f.Slower.Below)
 	u.InWater = c.slower("rotary_slower.in_water", f.Slower.InWater)
 	for i, e := range f.Eras {
 		path := at("eras", i)

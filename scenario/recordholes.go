@@ -15,6 +15,9 @@ var holeColumns = []string{"program", "leg", "site", "hole", "hole_order", "hole
 	"penetration_m", "cored_m", "n_cores", "n_apc", "n_hlapc", "n_xcb", "n_rcb", "n_other", "cored_apc_m", "cored_xcb_m", "cored_rcb_m",
 	"cored_other_m", "start", "end"}
 
+// firstColumn may be there: whether a site is the first of its leg, for tables that do not have all sites of a leg.
+const firstColumn = "first_of_leg"
+
 // Limits beyond which a cell is a slip: deeper than any ocean and any hole, longer than any visit.
 const (
 	deepestWater = 11_000.0 // m
@@ -50,6 +53,10 @@ func ReadHoles(name string, r io.Reader) ([]record.Site, []record.LeftOut, error
 func (t *recordTable) holeRow() record.Row {
 	row := record.Row{Program: t.word("program"), Leg: t.word("leg"), Site: t.word("site"), Of: t.count("holes_at_site", 1, mostOnRecord)}
 	row.Coring = !notCoring[row.Leg]
+	if _, told := t.column[firstColumn]; told && t.has(firstColumn) {
+		t.oneOf(firstColumn, []string{"yes", "no"})
+		row.Later = t.text(firstColumn) == "no"
+	}
 	row.Hole = record.Hole{
 		Name: t.word("hole"), Order: t.count("hole_order", 1, mostOnRecord), Position: t.position(), Row: t.line,
 		Water: unit.Length(t.number("water_depth_m", 1, deepestWater)), Depth: unit.Depth(t.number("penetration_m", 0, deepestHole)),

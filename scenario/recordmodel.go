@@ -18,17 +18,14 @@ var recordText []byte
 
 // Unrecorded is what a record of holes leaves open and the model completes: see record.yaml.
 type Unrecorded struct {
-	Ship        rig.Ship // the built-in one
-	Eras        []Era    // by rising year
-	PistonAlone float64  // piston cycles of sites without other tools, against those of all
-	Extended    Slower   // extended-barrel cutting deep in a hole
-	Below       Slower   // rotary cutting deep in a hole
-	InWater     Slower   // rotary cutting in deep water
-	Work        [UnrecordedClasses]Sometimes
-	WithLeg     float64 // share of the variance of its score that the sites of a leg have in common
-	WithWater   float64 // power of the water depth over 2500 m with which the work grows
-	WithDepth   float64 // power of the depth of the hole over 300 m
-	Ground      [grounds]ground.Lithology
+	Ship      rig.Ship // the built-in one
+	Eras      []Era    // by rising year
+	InWater   Slower   // rotary cutting in deep water
+	Work      [UnrecordedClasses]Sometimes
+	WithLeg   float64 // share of the variance of its score that the sites of a leg have in common
+	WithWater float64 // power of the water depth over 2500 m with which the work grows
+	WithDepth float64 // power of the depth of the hole over 300 m
+	Ground    [grounds]ground.Lithology
 }
 
 // Era is how the cycles of some years went against those of the built-in ship.

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 
-	"coredays/model/coring"
 	"coredays/model/geo"
 	"coredays/model/plan"
 	"coredays/model/record"
@@ -50,7 +49,7 @@ func (u *Unrecorded) Plan(s record.Site, known Knowledge) (*plan.Plan, error) {
 	}
 	port := plan.Port{Name: "port", Position: position}
 	p := &plan.Plan{Title: s.LegName() + " " + s.Name, Sails: s.Start(), SeaDays: longestVisit, From: port, To: port,
-		InPort: spread.Just(0), Ship: u.Ship, Order: []int{0}, Begun: !s.First}
+		InPort: spread.Just(0), Ship: u.Ship, Order: []int{0}, Begun: !s.First, Reached: s.Reached, LeavesHanging: s.LeftHanging}
 	p.Ship.Rates = u.rates(p.Ship.Rates, &s, known)
 	p.Sites = []plan.Site{{Name: s.Name, Position: position, WaterDepth: s.Water(), Climate: climate.NearShore(s.Water()), Refusal: neverRefused,
 		Layers: u.layers(&s), Items: u.items(&s, known)}}
@@ -111,9 +110,6 @@ func (u *Unrecorded) rates(rates [rig.Rates]spread.Quantity, s *record.Site, kno
 	}
 	rates[rig.LayerDepth] = spread.Just(1) // where each tool cored is known
 	e := u.era(s.Start().Year())
-	if s.DeepestTool() == coring.APC {
-		e.Piston *= u.PistonAlone
-	}
 	rates[rig.PistonPace].Shape = times{rates[rig.PistonPace].Shape, e.Piston}
 	rates[rig.ExtendedPace].Shape = times{rates[rig.ExtendedPace].Shape, e.Rotated}
 	rates[rig.RotaryPace].Shape = times{rates[rig.RotaryPace].Shape, e.Rotated}

@@ -19,7 +19,7 @@ func (s *ship) coreRotated(tool coring.Tool) {
 	is := tool.Of()
 	pace, wire := s.Rate(is.Pace), s.Rate(is.Wire)
 	way := s.bit / wire * pace
-	rate := s.Draw(s.here.Layers[s.layer(s.hole.depth)].Rate)
+	rate := s.Draw(s.here.Layers[s.layer(s.hole.depth)].Rate) * s.deepDown(tool)
 	length := min(s.stroke(tool), s.toGo())
 	slow := is.LeastRate != coring.NoRate && rate < s.rateMedian(is.LeastRate)
 	if slow {

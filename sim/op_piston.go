@@ -15,7 +15,7 @@ import (
 // what is measured, pull out, up.
 func (s *ship) corePiston(tool coring.Tool) {
 	is := tool.Of()
-	pace := s.Rate(is.Pace)
+	pace := s.pistonPace(tool)
 	way := s.bit / s.Rate(is.Wire) * pace
 	layer := &s.here.Layers[s.layer(s.hole.depth)]
 	shot := s.shoot(tool, s.Draw(layer.Strength))

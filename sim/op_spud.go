@@ -73,5 +73,5 @@ func (s *ship) findMudline() {
 func (s *ship) pistonCycle(t coring.Tool, depth float64) float64 {
 	is := t.Of()
 	way := (s.here.Floor + depth) / s.Rate(is.Wire)
-	return s.Rate(is.Pace) * (2*way + s.Rate(rig.Shot) + s.Rate(rig.CorePull) + s.Rate(is.Handling))
+	return s.pistonPace(t) * (2*way + s.Rate(rig.Shot) + s.Rate(rig.CorePull) + s.Rate(is.Handling))
 }

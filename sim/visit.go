@@ -4,6 +4,7 @@ import (
 	"context"
 
 	"coredays/model/activity"
+	"coredays/model/coring"
 	"coredays/model/rig"
 	"coredays/model/sea"
 	"coredays/model/voyage"
@@ -92,6 +93,11 @@ func (x *Visitor) FirstCores(seed uint64, n int) []Core {
 // pipe is on deck.
 func (s *ship) visits() {
 	s.arrivesAt(voyage.SitePlace(s.v.Plan.Order[0]))
+	if s.bha = s.v.Plan.Reached; s.bha != coring.NoBHA {
+		s.bit = s.clear()
+		s.drifted = max(s.drifted, s.bit)
+		s.bitLife = s.Rate(rig.BitLife)
+	}
 	s.worksHere()
 }
 
@@ -100,7 +106,7 @@ func (s *ship) worksHere() {
 	for range mostSteps {
 		s.nextItem()
 		s.towards = voyage.ToPort
-		if s.item == nil && s.bit == 0 && !s.otherWorkDue() || s.clock > s.longest() {
+		if s.item == nil && (s.bit == 0 || s.v.Plan.LeavesHanging) && !s.otherWorkDue() || s.clock > s.longest() {
 			return
 		}
 		s.nextStep().do(s)

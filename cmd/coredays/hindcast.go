@@ -51,6 +51,10 @@ cored_other_m, apart from n_cores; lines that begin with # are comments:
                                   others the bit clear of the hole before) until the bit clears the sea floor, for
                                   the last hole the rig floor
 
+and it may have first_of_leg (yes or no), where it has not all sites of a leg: otherwise the first in the table is taken
+to be the first of the leg, where rig and tools are tried out.
+
+
 The table of cores has program, leg, site, hole, water_depth_m, core (its number), type (H, F, X or R), top_depth_mbsf,
 cored_m, recovered_m and time_on_deck.
 Rows that can't be read are listed and left out with their site.`,
@@ -134,6 +138,7 @@ func (h *hindcasting) score(ctx context.Context, file string, known scenario.Kno
 type foreseen struct {
 	sites   []record.Site
 	legs    []string
+	open    []string // what the record does not tell
 	voyages []*voyage.Voyage
 }
 
@@ -144,13 +149,13 @@ func foresee(sites []record.Site, known scenario.Knowledge) (*foreseen, error) {
 		return nil, faults
 	}
 	voyages, err := model.Voyages(sites, known)
-	return &foreseen{sites: sites, legs: record.LegNames(sites), voyages: voyages}, err
+	return &foreseen{sites: sites, legs: record.LegNames(sites), voyages: voyages, open: model.Open()}, err
 }
 
 // judge scores the days of the visits against those on record.
 func judge(f *foreseen, visits *hindcast.Visits) *score.Hindcast {
 	cases := hindcast.Cases(f.sites, visits)
-	result := &score.Hindcast{Card: score.Judge(cases)}
+	result := &score.Hindcast{Card: score.Judge(cases), Open: f.open}
 	for i, c := range cases {
 		result.Sites = append(result.Sites, siteScore(&f.sites[i], c))
 	}

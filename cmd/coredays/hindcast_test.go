@@ -47,10 +47,6 @@ func holds(t *testing.T, what string, ci [2]float64, value float64) {
 	}
 }
 
-// wholeRecord80 is the share of all 767 sites inside the 80 % band with what is built in, which is a miss that the page on
-// it tells: the quickest visits are quicker than P10 too often. The extract is held against it, so that it gets no worse.
-const wholeRecord80 = 0.747
-
 func TestDaysOfTheExtractAreForeseen(t *testing.T) {
 	for _, known := range []scenario.Knowledge{scenario.Programme, scenario.Counts} {
 		result := scored(t, extract, "", known, 200)
@@ -60,7 +56,7 @@ func TestDaysOfTheExtractAreForeseen(t *testing.T) {
 		}
 		holds(t, "median ratio", c.RatioCI, 1)
 		holds(t, "share inside the 50 % band", c.Inside50CI, 0.5)
-		holds(t, "share inside the 80 % band", c.Inside80CI, wholeRecord80)
+		holds(t, "share inside the 80 % band", c.Inside80CI, 0.8)
 		if c.CRPSCI[0] > 1.66 { // cross-validated boosted regression trees on the counts of this record have 1.59, a log-linear regression 1.66
 			t.Errorf("CRPS of at least %.2f d, wanted 1.66 d or less", c.CRPSCI[0])
 		}
@@ -117,7 +113,7 @@ func TestTheWholeRecordIsForeseen(t *testing.T) {
 	holds(t, "median ratio", c.RatioCI, 1)
 	holds(t, "share inside the 50 % band", c.Inside50CI, 0.5)
 	holds(t, "share inside the 80 % band", c.Inside80CI, 0.8)
-	if c.CRPS > 1.66 {
-		t.Errorf("CRPS %.2f d, wanted 1.66 d or less", c.CRPS)
+	if c.CRPS > 1.6 {
+		t.Errorf("CRPS %.2f d, wanted 1.60 d or less", c.CRPS)
 	}
 }

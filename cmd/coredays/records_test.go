@@ -141,17 +141,23 @@ func within(t *testing.T, what string, got, want, share float64) {
 	}
 }
 
+// Piston cycles are 0.91 of the line through all in 113 holes of sites where no other tool was used, and 1.08 in 155
+// holes where another followed (core summary, doi:10.5281/zenodo.10498831).
 func TestPistonAndExtendedCyclesAreThoseOfTheRecords(t *testing.T) {
 	record := published(t)
-	tools := []struct{ tool, name, lithology, hole string }{
-		{"APC", "piston", "nannofossil ooze", "{name: A, core: [{with: APC, to: 150 mbsf}]}"},
-		{"XCB", "extended barrel", "chalk", "{name: A, drill_ahead_to: 150 mbsf, core: [{with: XCB, to: 350 mbsf}]}"},
+	tools := []struct {
+		tool, name, lithology, hole string
+		ofLine                      float64
+	}{
+		{"APC alone", "piston", "nannofossil ooze", "{name: A, core: [{with: APC, to: 150 mbsf}]}", 0.91},
+		{"APC", "piston", "nannofossil ooze", "{name: A, core: [{with: APC, to: 150 mbsf}, {with: XCB, to: 160 mbsf}]}", 1.08},
+		{"XCB", "extended barrel", "chalk", "{name: A, drill_ahead_to: 150 mbsf, core: [{with: XCB, to: 350 mbsf}]}", 1},
 	}
 	for _, tool := range tools {
 		constant, slope := record("core cycle line", tool.name, "", "constant"), record("core cycle line", tool.name, "", "slope")
 		for _, water := range []float64{500, 2000, 3500, 5000} {
 			got := stats.Quantiles(cycles(diaries(oneHole(t, water, tool.lithology, tool.hole), 200)), 0.5)[0]
-			within(t, fmt.Sprintf("%s core cycle at %g m, min", tool.tool, water), got, constant+slope*water/1000, 0.15)
+			within(t, fmt.Sprintf("%s core cycle at %g m, min", tool.tool, water), got, tool.ofLine*(constant+slope*water/1000), 0.15)
 		}
 	}
 }
@@ -195,7 +201,7 @@ func TestTheFirstCoreComesUpWhenTheRecordsSay(t *testing.T) {
 	}
 	for _, water := range []float64{500, 2000, 3500, 5000} {
 		var hours []float64
-		for _, d := range diaries(oneHole(t, water, "nannofossil ooze", "{name: A, core: [{with: APC, to: 60 mbsf}]}"), 300) {
+		for _, d := range diaries(oneHole(t, water, "nannofossil ooze", "{name: A, core: [{with: APC, to: 60 mbsf}, {with: XCB, to: 70 mbsf}]}"), 300) {
 			hours = append(hours, firstCore(d))
 		}
 		within(t, fmt.Sprintf("arrival to first core on deck at %g m, h", water), stats.Quantiles(hours, 0.5)[0], recorded(water), 0.15)

@@ -7,6 +7,8 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
+	"time"
 )
 
 // Steps of the extracts: every so many sites in file order, whichever their results.
@@ -25,7 +27,8 @@ const coreSource = `# Cores of scientific ocean drilling, legs 114-209: depth, l
 
 const visitSource = `# Holes of scientific ocean drilling, 1985-2023: depth, cores and metres by tool, start, end, days on hole.
 # Source: ODP/IODP hole details and coring summaries (JANUS) and IODP hole summaries (LIMS), compiled tables
-# doi:10.5281/zenodo.10498831 (MIT) and R. Berg, ocean drilling database (MIT, 2017). Rows unchanged.
+# doi:10.5281/zenodo.10498831 (MIT) and R. Berg, ocean drilling database (MIT, 2017). Rows unchanged,
+# with a column first_of_leg: whether no other site of the leg was begun before.
 # Rule: of the sites with at least one core and with start and end of every hole, expeditions that did not core left out,
 # in file order, every %dth; all holes of those sites. Sum a site before comparing days: the trip in falls to the first
 # hole, the trip out to the last. Blank: not in the source.
@@ -41,8 +44,24 @@ func (r records) extract(dir string) error {
 	return errors.Join(
 		save(filepath.Join(dir, "core_cycles.csv"), fmt.Sprintf(coreSource, siteCores, coreStep), r.coreHead,
 			rowsOf(cores, func(c Core) []string { return c.Record })),
-		save(filepath.Join(dir, "site_days.csv"), fmt.Sprintf(visitSource, visitStep), r.holeHead,
-			rowsOf(holes, func(h Hole) []string { return h.Record })))
+		save(filepath.Join(dir, "site_days.csv"), fmt.Sprintf(visitSource, visitStep), append(slices.Clone(r.holeHead), "first_of_leg"),
+			rowsOf(holes, func(h Hole) []string { return append(slices.Clone(h.Record), firstOfLeg(r.holes, h)) })))
+}
+
+// firstOfLeg tells whether no other site of its leg was begun before that of a hole.
+func firstOfLeg(all []Hole, h Hole) string {
+	began := map[string]time.Time{}
+	for _, o := range all {
+		if at, known := began[o.Site]; o.Leg == h.Leg && !o.Start.IsZero() && (!known || o.Start.Before(at)) {
+			began[o.Site] = o.Start
+		}
+	}
+	for site, at := range began {
+		if site != h.Site && at.Before(began[h.Site]) {
+			return "no"
+		}
+	}
+	return "yes"
 }
 
 func enoughCores(site []Core) bool { return len(site) >= siteCores }

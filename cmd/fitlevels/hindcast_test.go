@@ -12,7 +12,10 @@ import (
 
 // fingerprint is all that the knobs can move, as numbers of nine digits.
 func fingerprint(u scenario.Unrecorded) (text string) {
-	numbers := []float64{u.Ship.Rates[rig.OtherWork].Shape.Quantile(0.9), u.Ship.Rates[rig.OtherWork].Median(), u.Ship.Rates[rig.FirstSiteWork].Median(), u.WithWater, u.WithDepth, u.PistonAlone}
+	numbers := []float64{u.Ship.Rates[rig.OtherWork].Shape.Quantile(0.9), u.Ship.Rates[rig.OtherWork].Median(), u.Ship.Rates[rig.FirstSiteWork].Median(), u.WithWater, u.WithDepth, u.Ship.Rates[rig.PistonAlone].Median(), u.InWater.Rate}
+	for _, r := range append([]rig.Rate{rig.TrippingInHole}, assemblies...) {
+		numbers = append(numbers, u.Ship.Rates[r].Median(), u.Ship.Rates[r].Shape.Quantile(0.9))
+	}
 	for _, w := range u.Work {
 		numbers = append(numbers, w.Chance, w.Median, w.Factor)
 	}

@@ -17,7 +17,7 @@ const penalty = 0.002
 // calibration makes tails that hold too little or too much cost, tool by tool: 3 points off in each cost
 // 0.14 d, as CRPS alone hardly tells a band from one that is a little too narrow, and wide bands of some
 // sites would make up for narrow ones of others.
-const calibration = 40
+const calibration = 30
 
 // CRPS pulls towards narrower bands than hold what they should, and the fit settles between: aimed at 0.5 and
 // 0.8, bands came to hold 0.49 and 0.76 of legs not in the fit. So less is aimed at for the tails: quarters

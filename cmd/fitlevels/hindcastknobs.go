@@ -46,7 +46,7 @@ var knobs = []struct {
 	{"cycles of rotated tools, 1991 to 1997", 0.04, inEra(1), rotatedOf(1)},
 	{"cycles of rotated tools, 1998 to 2003", 0.03, inEra(2), rotatedOf(2)},
 	{"cycles of rotated tools, from 2004", 0.1, inEra(3), rotatedOf(3)},
-	{"piston cycles, no other tool", 0.07, pistonAlone, func(u *scenario.Unrecorded, by float64) { u.PistonAlone *= math.Exp(by) }},
+	{"piston cycles, no other tool", 0.03, pistonAlone, func(u *scenario.Unrecorded, by float64) { turnRate(u, rig.PistonAlone, times, by) }},
 	{"chance, piston", 0.7, has(scenario.PistonHole), chanceOf(scenario.PistonHole)},
 	{"chance, extended", 0.7, has(scenario.ExtendedHole), chanceOf(scenario.ExtendedHole)},
 	{"chance, rotary", 0.7, has(scenario.RotaryHole), chanceOf(scenario.RotaryHole)},
@@ -63,8 +63,22 @@ var knobs = []struct {
 		}
 	}},
 	{"power of water", 0.3, anySite, func(u *scenario.Unrecorded, by float64) { u.WithWater += by }},
+	{"assemblies", 0.4, anySite, func(u *scenario.Unrecorded, by float64) {
+		for _, r := range assemblies {
+			turnRate(u, r, times, by)
+		}
+	}},
+	{"assemblies, spread", 0.3, anySite, func(u *scenario.Unrecorded, by float64) {
+		for _, r := range assemblies {
+			turnRate(u, r, wider, by)
+		}
+	}},
+	{"trips in the hole", 0.1, anySite, func(u *scenario.Unrecorded, by float64) { turnRate(u, rig.TrippingInHole, times, by) }},
+	{"rotary rate in deep water", 0.3, rotaryCored, func(u *scenario.Unrecorded, by float64) { u.InWater.Rate *= math.Exp(by) }},
 	{"power of depth", 0.3, anySite, func(u *scenario.Unrecorded, by float64) { u.WithDepth += by }},
 }
+
+var assemblies = []rig.Rate{rig.PistonMakeUp, rig.RotaryMakeUp, rig.LayDown}
 
 func anySite(*record.Site) bool { return true }
 
@@ -168,8 +182,19 @@ func round() scenario.Unrecorded {
 		u.Work[c] = scenario.Sometimes{Chance: chances[c], Median: hours[c] * float64(unit.Hour), Factor: 3.5}
 	}
 	u.WithWater, u.WithDepth = 0.5, 0
-	u.PistonAlone = 0.9
+	u.Ship.Rates[rig.PistonAlone] = shapes.Just(0.9)
+	u.InWater.Rate = 0.6
+	for r, hours := range map[rig.Rate][3]float64{rig.PistonMakeUp: {0.2, 1, 2.6}, rig.RotaryMakeUp: {0.8, 2.2, 3.8}, rig.LayDown: {0.3, 0.9, 2.2}} {
+		u.Ship.Rates[r].Shape = triple(hours, float64(unit.Hour))
+	}
+	u.Ship.Rates[rig.TrippingInHole].Shape = triple([3]float64{7, 11, 15}, perHour)
 	return u
+}
+
+// triple is the shape of three round values in a unit.
+func triple(t [3]float64, in float64) shapes.Shape {
+	m, _ := shapes.NewMetalog(shapes.Triple{Low: t[0] * in, Mid: t[1] * in, High: t[2] * in}, 0, math.Inf(1))
+	return m
 }
 
 const perHour = 1.0 / 3600 // m/h in m/s

@@ -40,6 +40,9 @@ func fitToDays(holesFile, chartDir string, out, notes io.Writer) error {
 	if err := reportSiteClasses(out, j, rotated); err != nil {
 		return err
 	}
+	if err := reportYardsticks(out, j, rotated[scenario.Programme]); err != nil {
+		return err
+	}
 	return table(out, "Days on site, forecast by figures fitted on other legs (five parts of the legs in turn) and on older sites",
 		[]string{"forecast", "sites", "CRPS d", "95 %", "skill", "CRPS log", "abs %", "actual/median", "95 %", "in 50 %", "95 %", "in 80 %", "95 %"},
 		[][]string{cardRow("programme, other legs", rotated[scenario.Programme]), cardRow("counts, other legs", rotated[scenario.Counts]),
@@ -101,8 +104,8 @@ func reportFigures(out io.Writer, x []float64) error {
 		return err
 	}
 	other, first := u.Ship.Rates[rig.OtherWork], u.Ship.Rates[rig.FirstSiteWork]
-	_, err := fmt.Fprintf(out, "\nother work %.3g %%, factor %.3g; at the first site %.3g h; drilling ahead, factor %.3g; rotary below %.0f m at %.0f %%; powers of water %.2f, of depth %.2f; piston without other tools %.0f %%\n",
+	_, err := fmt.Fprintf(out, "\nother work %.3g %%, factor %.3g; at the first site %.3g h; drilling ahead, factor %.3g; rotary in more than %.0f m of water at %.0f %%; powers of water %.2f, of depth %.2f; piston without other tools %.0f %%\n",
 		100*other.Median(), other.Shape.Quantile(0.9)/other.Median(), first.Median()/3600, u.Ground[0].Ahead.Shape.Quantile(0.9)/u.Ground[0].Ahead.Median(),
-		u.Below.From, 100*u.Below.Rate, u.WithWater, u.WithDepth, 100*u.PistonAlone)
+		u.InWater.From, 100*u.InWater.Rate, u.WithWater, u.WithDepth, 100*u.Ship.Rates[rig.PistonAlone].Median())
 	return err
 }

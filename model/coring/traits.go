@@ -42,10 +42,8 @@ const (
 	Orients   Feature = 1 << iota // carries the orientation tool
 	TakesOver                     // may go on where a longer piston corer is refused
 	Swept                         // cuttings are swept out with mud every few cores
+	SlowsDown                     // cuts more slowly deep in a hole, see rig.ExtendedDeep
 )
-
-// plain is a tool without any of them.
-const plain Feature = 0
 
 // NoRate stands for a rate that a tool or an assembly does not have.
 const NoRate = rig.Rates
@@ -56,6 +54,6 @@ const NoRate = rig.Rates
 var traits [Tools]Traits = [...]Traits{
 	APC:   {"APC", "piston corer", "H", 9.5, Shot, PistonBHA, activity.PistonCoring, rig.PistonPace, rig.PistonWire, rig.PistonHandling, rig.PistonTrouble, rig.PistonTroubleTime, NoRate, Orients},
 	HLAPC: {"HLAPC", "half-length piston corer", "F", 4.7, Shot, PistonBHA, activity.PistonCoring, rig.PistonPace, rig.PistonWire, rig.HalfPistonHandling, rig.PistonTrouble, rig.PistonTroubleTime, NoRate, TakesOver},
-	XCB:   {"XCB", "extended barrel", "X", 9.5, Rotated, PistonBHA, activity.RotaryCoring, rig.ExtendedPace, rig.ExtendedWire, rig.ExtendedHandling, rig.ExtendedTrouble, rig.ExtendedTroubleTime, rig.ExtendedLeastRate, plain},
+	XCB:   {"XCB", "extended barrel", "X", 9.5, Rotated, PistonBHA, activity.RotaryCoring, rig.ExtendedPace, rig.ExtendedWire, rig.ExtendedHandling, rig.ExtendedTrouble, rig.ExtendedTroubleTime, rig.ExtendedLeastRate, SlowsDown},
 	RCB:   {"RCB", "rotary barrel", "R", 9.5, Rotated, RotaryBHA, activity.RotaryCoring, rig.RotaryPace, rig.RotaryWire, rig.RotaryHandling, rig.RotaryTrouble, rig.RotaryTroubleTime, NoRate, Swept},
 }

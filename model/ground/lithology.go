@@ -25,4 +25,5 @@ type Lithology struct {
 type Layer struct {
 	Bottom    unit.Depth
 	Lithology Lithology // with what the scenario overrides for this layer
+	Stated    bool      // the scenario states its drilling rate, which is then taken as it is
 }

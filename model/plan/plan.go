@@ -29,6 +29,10 @@ type Plan struct {
 	Before   []Precedence
 	// Begun: sites were drilled before on this expedition: pipe is measured, rig and tools are tried out.
 	Begun bool
+	// Reached and LeavesHanging are for a single visit to a site on record: the assembly that hangs clear of the sea
+	// floor on arrival, if any, and whether the visit ends so.
+	Reached       coring.Assembly
+	LeavesHanging bool
 	// NoTrouble: nothing breaks, sticks or is lost but to the sea.
 	NoTrouble bool
 	// Where tells file and line of all that the scenario states, by its path such as "sites[0].cap"; in

@@ -8,6 +8,7 @@ type Row struct {
 	Hole               Hole
 	Of                 int // holes of the site, by the source
 	Coring             bool
+	Later              bool // the source says that the leg drilled another site before
 }
 
 // LeftOut is a row that is not used.
@@ -29,6 +30,7 @@ func Group(rows []Row, torn map[[3]string]bool) (sites []Site, out []LeftOut) {
 		of[k] = append(of[k], r)
 	}
 	began := beginnings(rows)
+	reached, left := hopsOf(rows)
 	for _, k := range keys {
 		s := Site{Program: k[0], Leg: k[1], Name: k[2]}
 		for _, r := range of[k] {
@@ -41,7 +43,8 @@ func Group(rows []Row, torn map[[3]string]bool) (sites []Site, out []LeftOut) {
 			}
 			continue
 		}
-		s.First = s.Start().Equal(began[[2]string{s.Program, s.Leg}])
+		s.First = s.Start().Equal(began[[2]string{s.Program, s.Leg}]) && !of[k][0].Later
+		s.Reached, s.LeftHanging = reached[k], left[k]
 		sites = append(sites, s)
 	}
 	return sites, out

@@ -14,6 +14,10 @@ type Site struct {
 	Program, Leg, Name string
 	Holes              []Hole // in the order drilled
 	First              bool   // of its leg
+	// Reached is the assembly that hung clear of the sea floor when the ship came, NoBHA where all pipe was on deck;
+	// LeftHanging tells that she left so.
+	Reached     coring.Assembly
+	LeftHanging bool
 }
 
 // LegName is the program and the leg, by which sites belong together.

@@ -45,6 +45,7 @@ const (
 	FailedStartTime
 
 	PistonPace
+	PistonAlone
 	ExtendedPace
 	RotaryPace
 	PistonWire
@@ -69,6 +70,8 @@ const (
 	CentreBit
 	BitLife
 	ExtendedLeastRate
+	ExtendedDeepFrom
+	ExtendedDeep
 
 	LayerDepth
 	HeaveLoss
@@ -185,6 +188,7 @@ var meanings = [Rates]Meaning{
 	FailedStartTime:  {"failed_start_time", unit.OfDuration, "time that it costs", "h"},
 
 	PistonPace:         {"piston_pace", unit.OfShare, "pace of the piston cycle against its even value; above 100 % is slower", "%"},
+	PistonAlone:        {"piston_alone", unit.OfShare, "pace of the piston cycle at sites where no other tool is used, against that of other sites", "%"},
 	ExtendedPace:       {"extended_pace", unit.OfShare, "pace of the extended-barrel cycle, cutting left out", "%"},
 	RotaryPace:         {"rotary_pace", unit.OfShare, "pace of the rotary cycle, cutting left out", "%"},
 	PistonWire:         {"piston_wire", unit.OfSpeed, "barrel on the wire, piston tools, mean of down and up", "m/min"},
@@ -209,6 +213,8 @@ var meanings = [Rates]Meaning{
 	CentreBit:          {"centre_bit", unit.OfDuration, "handling the centre bit after drilling ahead", "min"},
 	BitLife:            {"bit_life", unit.OfDuration, "rotating hours of a rotary bit", "h"},
 	ExtendedLeastRate:  {"extended_least_rate", unit.OfSpeed, "slower than this the extended barrel is given up", "m/h"},
+	ExtendedDeepFrom:   {"extended_deep_from", unit.OfLength, "depth below the sea floor from which the extended barrel cuts slower, where no drilling rate is stated", "m"},
+	ExtendedDeep:       {"extended_deep", unit.OfShare, "cutting rate of the extended barrel from that depth on, against that of the lithology", "%"},
 
 	LayerDepth:     {"layer_depth", unit.OfShare, "depth of the layers found, against the survey", "%"},
 	HeaveLoss:      {"heave_loss", unit.OfShare, "share of the recovery lost in the roughest sea in which a tool still cores", "%"},

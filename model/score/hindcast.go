@@ -14,6 +14,7 @@ type Hindcast struct {
 	Sites        []Site
 	Cycles       []Cycle
 	Recovery     []Recovery
+	Open         []string // what the record does not tell, in words
 	LeftOut      []record.LeftOut
 }
 

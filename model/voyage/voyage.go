@@ -48,6 +48,7 @@ type Site struct {
 	Section float64 // how deep the section goes that is wanted, m below sea floor
 	Layers  []Layer
 	Items   []Item
+	Alone   bool // no tool but piston corers is used here
 	Waves   *sea.Table
 	Every   Quantity // mean time between closings; NoQuantity where nothing closes the site
 	Lasts   Quantity
@@ -61,6 +62,7 @@ type Limits [activity.Limits]float64
 // Layer is a compiled layer.
 type Layer struct {
 	Bottom   float64 // m below sea floor
+	Stated   bool    // its drilling rate is taken as it is
 	Strength Quantity
 	Rate     Quantity
 	Ahead    Quantity
@@ -161,6 +163,7 @@ func (c *compiler) site(s *plan.Site) error {
 		met[name]++
 		layer := Layer{
 			Bottom:   float64(l.Bottom),
+			Stated:   l.Stated,
 			Strength: c.add(l.Lithology.Strength, "strength", name, number),
 			Rate:     c.add(l.Lithology.Rate, "drilling rate", name, number),
 			Ahead:    c.add(l.Lithology.Ahead, "drilling ahead", name, number),
@@ -173,7 +176,7 @@ func (c *compiler) site(s *plan.Site) error {
 	for i := range s.Items {
 		site.Items = append(site.Items, c.item(s, &s.Items[i]))
 	}
-	site.Section = float64(s.SectionTo())
+	site.Section, site.Alone = float64(s.SectionTo()), s.PistonAlone()
 	c.v.Sites = append(c.v.Sites, site)
 	return nil
 }

@@ -18,6 +18,7 @@ func Hindcast(w io.Writer, h *score.Hindcast) error {
 			return err
 		}
 	}
+	p.open(h)
 	p.leftOut(h)
 	return p.to(w)
 }
@@ -39,6 +40,17 @@ func (p *printer) hindcastCard(c *score.Card) {
 	p.item(fmt.Sprintf("inside the 50 %% band %s %% (%s), inside the 80 %% band %s %% (%s)", words.Figures(100*c.Inside50), interval(inPercent(c.Inside50CI)),
 		words.Figures(100*c.Inside80), interval(inPercent(c.Inside80CI))))
 	p.item(fmt.Sprintf("sites by the share of the forecast below the fact, in tenths: %v", c.RankHistogram))
+}
+
+// open prints what the record does not tell.
+func (p *printer) open(h *score.Hindcast) {
+	if len(h.Open) == 0 {
+		return
+	}
+	p.heading("What the record does not tell: here alone; all else is what simulate does")
+	for _, what := range h.Open {
+		p.item(what)
+	}
 }
 
 func interval(ci [2]float64) string { return words.Between(words.Figures(ci[0]), words.Figures(ci[1])) }

@@ -34,7 +34,7 @@ var RoundRates = map[rig.Rate]float64{
 	rig.StandLength: 30, rig.JointLength: 10, rig.Tripping: 20 / Hours, rig.TrippingInHole: 10 / Hours,
 	rig.StandsBetweenFills: 1e9, rig.TopDrive: 30 * Minutes, rig.PipeMass: 30, rig.TravellingMass: 50_000,
 	rig.OffsetMove: 60 * Minutes, rig.MudlineClearance: 4.5, rig.MudlineReset: 30 * Minutes,
-	rig.PistonPace: 1, rig.ExtendedPace: 1, rig.RotaryPace: 1,
+	rig.PistonPace: 1, rig.PistonAlone: 1, rig.ExtendedDeepFrom: 1e4, rig.ExtendedDeep: 1, rig.ExtendedPace: 1, rig.RotaryPace: 1,
 	rig.PistonWire: 250.0 / 60, rig.ExtendedWire: 250.0 / 60, rig.RotaryWire: 250.0 / 60,
 	rig.PistonHandling: 10 * Minutes, rig.HalfPistonHandling: 10 * Minutes, rig.ExtendedHandling: 10 * Minutes, rig.RotaryHandling: 10 * Minutes,
 	rig.Shot: 4 * Minutes, rig.CorePull: 3 * Minutes, rig.OrientationWait: 6 * Minutes, rig.TemperatureStop: 10 * Minutes,
