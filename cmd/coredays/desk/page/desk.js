@@ -16,7 +16,7 @@ function settle(text, name, key = name) {
   desk.past.length = desk.now + 1;
   desk.past.push({text, name, key});
   desk.now++;
-  show(true);
+  show(!key.startsWith("typed ") || key == "typed text"); // what one types in stays as it is
 }
 
 function show(remake) {
@@ -55,7 +55,8 @@ async function ask(remake) {
 
 // change edits one value of the text; edits wait for each other, typing does not wait for them.
 desk.change = (path, value, name = `${path} = ${value}`, key) => desk.queue = desk.queue.then(async () => {
-  const {ok, body} = await call("edit", {text: desk.text, path, value});
+  const last = desk.past[desk.now], base = last.key === key && desk.now > 0 ? desk.past[desk.now - 1].text : desk.text; // so that a value taken out and typed anew keeps its place
+  const {ok, body} = await call("edit", {text: base, path, value});
   if (ok) settle(body.text, name, key); else say(body.error ?? String(body));
 }).catch(e => say(e.message));
 desk.typed = (path, value) => { hide("Simulating this plan."); desk.change(path, value, `${path} = ${value}`, "typed " + path); };
