@@ -1,8 +1,46 @@
 package scenario
 
-import "go.yaml.in/yaml/v3"
+import (
+	"bytes"
+	"encoding/json"
 
-// Typed is what a YAML scenario states, key by key as typed: maps, lists, and every value as text.
+	"go.yaml.in/yaml/v3"
+)
+
+// TypedMap is the keys of a map with their values, in the order of the file.
+type TypedMap []TypedPair
+
+// TypedPair is a key and its value.
+type TypedPair struct {
+	Key   string
+	Value any
+}
+
+// MarshalJSON writes an object with its keys in order.
+func (m TypedMap) MarshalJSON() ([]byte, error) {
+	var b bytes.Buffer
+	for i, pair := range m {
+		b.WriteByte("{,"[min(i, 1)])
+		for _, part := range []struct {
+			value any
+			then  string
+		}{{pair.Key, ":"}, {pair.Value, ""}} {
+			text, err := json.Marshal(part.value)
+			if err != nil {
+				return nil, err
+			}
+			b.Write(text)
+			b.WriteString(part.then)
+		}
+	}
+	if len(m) == 0 {
+		b.WriteByte('{')
+	}
+	b.WriteByte('}')
+	return b.Bytes(), nil
+}
+
+// Typed is what a YAML scenario states, key by key as typed: TypedMap, []any, and every value as text.
 // It is nil where the text is no YAML; the faults of Read tell why.
 func Typed(data []byte) any {
 	if _, o := outlined("plan.yaml", data); len(o.faults) > 0 && !o.onlyEmpty() {
@@ -26,9 +64,9 @@ func typed(n *yaml.Node) any {
 		}
 		return list
 	case yaml.MappingNode:
-		keys := map[string]any{}
+		keys := TypedMap{}
 		for i := 0; i+1 < len(n.Content); i += 2 {
-			keys[n.Content[i].Value] = typed(n.Content[i+1])
+			keys = append(keys, TypedPair{n.Content[i].Value, typed(n.Content[i+1])})
 		}
 		return keys
 	}

@@ -149,6 +149,18 @@ card("SB-03").dispatchEvent(new DragEvent("drop", {dataTransfer: data, bubbles: 
 "dropped"}`)
 	p.waits(`document.getElementById("text").value.includes("order: [SB-01, SB-03, SB-02, SB-04, SB-05]")`)
 	p.refined()
+	before := p.reads(p50OfDays)
+	p.reads(`document.querySelector("[data-drop='sites[0].holes[1]']").click(), "hole B taken out"`)
+	p.waits(`document.querySelectorAll("#history li").length == 3`)
+	p.refined()
+	if after := p.reads(p50OfDays); len(after) < 3 || after[:2] >= before[:2] {
+		t.Errorf("without hole B the programme needs %s days, with it %s", after, before)
+	}
+	if marks := p.reads(`String(document.querySelectorAll(".map circle").length)`); marks != "6" {
+		t.Errorf("%s marks on the map, want the one port and 5 sites", marks)
+	}
+	p.does(chromedp.Click[string]("#undo"))
+	p.refined()
 	p.does(chromedp.Click[string]("#orders"))
 	p.waits(`document.querySelector("#found button") != null`)
 	wanted := p.reads(`document.querySelector("#found strong").textContent`)

@@ -1,5 +1,6 @@
 // The answer side.
 import {element, at} from "./element.js";
+import {map} from "./map.js";
 
 const figure = c => element("figure", {}, element("figcaption", {}, element("strong", {}, c.Title), " ", c.Key),
   element("img", {alt: c.Desc, src: "data:image/svg+xml;charset=utf-8," + encodeURIComponent(c.SVG)}));
@@ -20,6 +21,7 @@ export function showAnswer(a) {
     element("p", {id: "verdict"}, a.verdict ?? ""),
     element("h3", {}, "Site by site"), element("ul", {}, a.sites.map((s, n) => element("li", {}, element("strong", {}, a.simulation.sites[n].name + ": "), s))),
     element("h3", {}, "What drives the days"), element("ul", {}, a.simulation.drivers.map(d => element("li", {}, `${d.name}: ${(100 * d.share).toFixed(0)} %`))),
+    element("h3", {}, "The track"), map(a.track) ?? "",
     ...charts,
     element("details", {}, element("summary", {}, "What makes it weaker than it looks"), element("ul", {}, a.simulation.warnings.map(w => element("li", {}, w)))));
   at("answer").classList.remove("stale");

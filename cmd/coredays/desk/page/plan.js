@@ -11,9 +11,13 @@ export function inBrackets(value) {
 }
 
 // field is one value with its label and its fault.
+// A map has a field for each of its keys, so that what stands around them is left alone.
 function field(desk, tree, path, key, name = words(key)) {
-  const whole = path ? path + "." + key : key, id = "f-" + whole;
-  const input = element("input", {id, value: inBrackets(tree?.[key]), "data-path": whole, autocomplete: "off", "aria-describedby": id + "-fault"});
+  const whole = path ? path + "." + key : key, id = "f-" + whole, value = tree?.[key];
+  if (value && typeof value == "object" && !Array.isArray(value)) {
+    return element("fieldset", {}, element("legend", {}, name), Object.keys(value).map(k => field(desk, value, whole, k)));
+  }
+  const input = element("input", {id, value: inBrackets(value), "data-path": whole, autocomplete: "off", "aria-describedby": id + "-fault"});
   input.addEventListener("input", () => desk.typed(whole, input.value));
   return element("div", {class: "field"}, element("label", {for: id}, name), input, element("span", {class: "fault", id: id + "-fault"}));
 }
