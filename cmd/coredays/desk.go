@@ -41,7 +41,7 @@ what it means on the other, renewed as one types. It saves to the same file and 
 Without a file it shows the built-in demonstration. Only this machine reaches the page, and only who
 has the whole address. Ctrl-C ends it; what was not saved is lost then, and the page asks before it is closed.`,
 		Example: `  coredays desk plan.yaml
-  coredays desk --no-open --port 8417`,
+  coredays desk --port 0`,
 		Args: oneScenario,
 		RunE: func(c *cobra.Command, args []string) error {
 			return a.serve(c.Context(), args, c.OutOrStdout())
