@@ -5,6 +5,7 @@ go 1.26.0
 require (
 	github.com/agext/levenshtein v1.2.3
 	github.com/cheggaaa/pb/v3 v3.3.0
+	github.com/chromedp/chromedp v0.23.0
 	github.com/google/go-cmp v0.7.0
 	github.com/olekukonko/tablewriter v1.1.5
 	github.com/paulmach/orb v0.14.0
@@ -20,6 +21,11 @@ require (
 	gonum.org/v1/gonum v0.17.0
 	gonum.org/v1/plot v0.17.0
 	pgregory.net/rapid v1.3.0
+)
+
+require (
+	github.com/chromedp/cdproto v0.159.0 // indirect
+	github.com/go-json-experiment/json v0.0.0-20260213210345-44df1a37e875 // indirect
 )
 
 require (

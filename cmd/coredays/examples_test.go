@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bufio"
 	"io"
 	"os"
 	"os/exec"
@@ -28,12 +29,39 @@ func TestTheExamplesOfEachHelpTextRun(t *testing.T) {
 			t.Parallel()
 			dir := t.TempDir()
 			furnish(t, dir)
+			if strings.HasPrefix(line, "coredays desk") {
+				servesUntilInterrupted(t, shell, line, dir)
+				return
+			}
 			cmd := exec.Command(shell, "-c", line)
 			cmd.Dir = dir
 			if out, err := cmd.CombinedOutput(); err != nil {
 				t.Errorf("%v\n%s", err, out)
 			}
 		})
+	}
+}
+
+// servesUntilInterrupted waits for the address of the desk, then presses Ctrl-C.
+func servesUntilInterrupted(t *testing.T, shell, line, dir string) {
+	t.Helper()
+	cmd := exec.Command(shell, "-c", "exec "+line+" --no-open")
+	cmd.Dir = dir
+	out, err := cmd.StdoutPipe()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := cmd.Start(); err != nil {
+		t.Fatal(err)
+	}
+	said := bufio.NewScanner(out)
+	for said.Scan() && !strings.Contains(said.Text(), "Ctrl-C") {
+	}
+	if err := cmd.Process.Signal(os.Interrupt); err != nil {
+		t.Error(err)
+	}
+	if err := cmd.Wait(); err != nil {
+		t.Error(err)
 	}
 }
 

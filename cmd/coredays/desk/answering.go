@@ -1,0 +1,124 @@
+package desk
+
+import (
+	"bytes"
+	"context"
+	"encoding/json"
+	"errors"
+	"net/http"
+	"slices"
+
+	"coredays/model/result"
+	"coredays/output"
+	"coredays/output/chart"
+	output_json "coredays/output/json"
+	"coredays/output/text"
+	"coredays/sim"
+	"coredays/sim/choice"
+	"coredays/sim/statistics"
+)
+
+const (
+	roughly = 100  // replications of the first answer: P50 within a tenth of its spread, in some hundredths of a second
+	refined = 2000 // those of simulate
+	seed    = 1    // that of simulate
+)
+
+// said is an answer for the page: the JSON of simulate, and the sentences and charts of its report.
+type said struct {
+	Rough      bool            `json:"rough"`
+	Simulation json.RawMessage `json:"simulation"`
+	Track      json.RawMessage `json:"track"`
+	Headlines  []string        `json:"headlines"`
+	Facts      []text.Fact     `json:"facts"`
+	Sites      []string        `json:"sites"`
+	Charts     []chartSaid     `json:"charts"`
+	Call       string          `json:"call"`
+}
+
+type chartSaid struct{ Name, Title, Desc, Key, SVG string }
+
+func (d *Desk) answer(w http.ResponseWriter, r *http.Request) {
+	q, ok := asked(w, r)
+	if !ok {
+		return
+	}
+	ctx, done, err := d.turn.take(r.Context())
+	s := newStream(w)
+	if err == nil {
+		defer done()
+		err = d.sail(ctx, s, q)
+	}
+	if err == nil && ctx.Err() != nil {
+		err = context.Cause(ctx)
+	}
+	if errors.Is(err, errSuperseded) {
+		_ = s.send("superseded", nil)
+	} else if err != nil && r.Context().Err() == nil {
+		_ = s.send("failed", err.Error())
+	}
+}
+
+// sail answers roughly, then well, then tells the difference to the pinned plan.
+func (d *Desk) sail(ctx context.Context, s stream, q question) error {
+	now := d.readingOf(q.Text)
+	if err := s.send("read", now); err != nil || !now.sails() {
+		return err
+	}
+	for _, n := range []int{roughly, refined} {
+		results := sim.Replicate(ctx, now.voyage, sim.Run{Seed: seed, Replications: n})
+		if results.Stopped {
+			return nil
+		}
+		answer, err := d.answerOf(&now, results, n < refined)
+		if err != nil {
+			return err
+		}
+		if err := s.send("answer", answer); err != nil {
+			return err
+		}
+	}
+	if q.Pinned == "" {
+		return nil
+	}
+	pinned := d.readingOf(q.Pinned)
+	if !pinned.sails() {
+		return s.send("difference", []string{"The pinned plan can't be simulated."})
+	}
+	c := choice.Compare(ctx, []choice.Alternative{{Name: "this plan", Voyage: now.voyage}, {Name: "the pinned plan", Voyage: pinned.voyage}}, sim.Run{Seed: seed, Replications: refined})
+	if c.StoppedEarly {
+		return nil
+	}
+	return s.send("difference", text.AgainstPinned(c))
+}
+
+// answerOf describes results for the page.
+func (d *Desk) answerOf(now *reading, results *statistics.Results, rough bool) (a said, err error) {
+	s := results.Closely()
+	s.Warnings = slices.Concat(now.Warnings, s.Warnings)
+	s.Invented = d.invented()
+	a = said{Rough: rough, Headlines: text.Headlines(s), Facts: text.Facts(s), Call: text.Call(s)}
+	var simulation, track bytes.Buffer
+	if err := errors.Join(output_json.Simulation(&simulation, s), output_json.Tracks(&track, choice.Track(now.voyage, s))); err != nil {
+		return a, err
+	}
+	a.Simulation, a.Track = simulation.Bytes(), track.Bytes()
+	for i := range s.Sites {
+		a.Sites = append(a.Sites, text.SiteWords(&s.Sites[i]))
+	}
+	if !rough { // charts of few replications would only flicker
+		a.Charts, err = chartsOf(now, s)
+	}
+	return a, err
+}
+
+func chartsOf(now *reading, s *result.Summary) (list []chartSaid, err error) {
+	for _, c := range chart.Of(&output.Report{Summary: s, Plan: now.voyage.Plan}) {
+		svg, err := c.Svg()
+		if err != nil {
+			return nil, err
+		}
+		list = append(list, chartSaid{c.Name, c.Title, c.Desc, c.Key, string(svg)})
+	}
+	return list, nil
+}
