@@ -14,20 +14,23 @@ import (
 
 // Visits are the results of a hindcast.
 type Visits struct {
-	Days    [][]float64 // by voyage, by replication: s on site
-	Lost    [][]float64 // of these: s waiting on weather and repairing breakdowns
-	Stopped bool        // the context ended the run; Days is then empty
+	Days      [][]float64 // by voyage, by replication: s on site
+	Lost      [][]float64 // of these: s waiting on weather and repairing breakdowns
+	Recovered [][]float64 // by voyage, by replication: m of core
+	Cores     [][]float64 // by voyage, by replication
+	Stopped   bool        // the context ended the run; all else is then empty
 }
 
 // Hindcast sails the first site of each voyage again and again. The sites of a group, a leg, share
 // what is drawn for an expedition. As with Replicate, the results are the same for any number of
 // workers.
 func Hindcast(ctx context.Context, voyages []*voyage.Voyage, groups []string, run Run) *Visits {
-	days, lost := make([][]float64, len(voyages)), make([][]float64, len(voyages))
+	all := newVisits(len(voyages))
 	var finished atomic.Int64
 	sharedOut(ctx, run.Workers, 0, len(voyages), func() func(int) {
 		return func(n int) {
-			days[n], lost[n] = visits(ctx, voyages[n], seedOf(run.Seed, groups[n]), max(1, run.Replications))
+			one := visits(ctx, voyages[n], seedOf(run.Seed, groups[n]), max(1, run.Replications))
+			all.Days[n], all.Lost[n], all.Recovered[n], all.Cores[n] = one.days, one.lost, one.recovered, one.cores
 			if f := int(finished.Add(1)); run.Progress != nil {
 				run.Progress(f)
 			}
@@ -36,27 +39,34 @@ func Hindcast(ctx context.Context, voyages []*voyage.Voyage, groups []string, ru
 	if ctx.Err() != nil {
 		return &Visits{Stopped: true}
 	}
-	return &Visits{Days: days, Lost: lost}
+	return all
+}
+
+func newVisits(voyages int) *Visits {
+	return &Visits{Days: make([][]float64, voyages), Lost: make([][]float64, voyages), Recovered: make([][]float64, voyages), Cores: make([][]float64, voyages)}
 }
 
 // seedOf gives each group a luck of its own.
 func seedOf(seed uint64, group string) uint64 { return seed ^ uint64(chance.KeyOf("group", group)) }
 
-// visits are the days of the replications of one visit, and what of them was lost to weather and
-// breakdowns, s.
-func visits(ctx context.Context, v *voyage.Voyage, seed uint64, replications int) (days, lost []float64) {
+// visit is what came of the replications of one visit, in the units of Visits.
+type visit struct{ days, lost, recovered, cores []float64 }
+
+func visits(ctx context.Context, v *voyage.Voyage, seed uint64, replications int) visit {
 	s := newShip(v).until(ctx)
-	days, lost = make([]float64, replications), make([]float64, replications)
-	for n := range days {
+	one := visit{make([]float64, replications), make([]float64, replications), make([]float64, replications), make([]float64, replications)}
+	for n := range one.days {
 		if ctx.Err() != nil {
 			break
 		}
 		s.begins(seed, n)
 		s.visits()
-		days[n] = s.clock
-		lost[n] = s.spent[activity.WaitOnWeather] + s.spent[activity.Breakdown]
+		one.days[n] = s.clock
+		one.lost[n] = s.spent[activity.WaitOnWeather] + s.spent[activity.Breakdown]
+		site := &s.sites[v.Plan.Order[0]]
+		one.recovered[n], one.cores[n] = site.recovered, float64(site.cores)
 	}
-	return days, lost
+	return one
 }
 
 // visits does all there is to do at the first site, from the moment the ship is over it until all
