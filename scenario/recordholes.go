@@ -63,6 +63,7 @@ func (t *recordTable) holeRow() record.Row {
 		Cored: unit.Length(t.maybe("cored_m", 0, deepestHole)), Start: t.moment("start"), End: t.moment("end"),
 	}
 	t.tools(&row.Hole)
+	t.catch(&row.Hole)
 	if days := row.Hole.Days() / unit.Day; len(t.wrong) == 0 && (days <= 0 || days > longestHole) {
 		t.fault("end", "a time after the start and at most 200 days later")
 	}

@@ -71,13 +71,20 @@ func Passages(v *voyage.Voyage) [][]float64 {
 	return times
 }
 
-// First does all there is to do at the first site of the programme, from the moment the ship is over it: what it
-// takes, and what of that was lost to weather and breakdowns, s.
-func (x *Visitor) First(seed uint64, n int) (takes, lost float64) {
+// Visited is what came of a visit.
+type Visited struct {
+	Takes, Lost float64 // s, and what of these was lost to weather and breakdowns
+	Recovered   float64 // m of core
+	Cores       float64
+}
+
+// First does all there is to do at the first site of the programme, from the moment the ship is over it.
+func (x *Visitor) First(seed uint64, n int) Visited {
 	s := x.ship
 	s.begins(seed, n)
 	s.visits()
-	return s.clock, s.spent[activity.WaitOnWeather] + s.spent[activity.Breakdown]
+	site := &s.sites[s.v.Plan.Order[0]]
+	return Visited{s.clock, s.spent[activity.WaitOnWeather] + s.spent[activity.Breakdown], site.recovered, float64(site.cores)}
 }
 
 // FirstCores are the cores of a visit to the first site, one by one.

@@ -53,7 +53,7 @@ func TestStartsFailAsOftenAsIsSaid(t *testing.T) {
 	even := visited(t, oneVisit()).clock
 	var failed float64
 	for n := range 4000 {
-		d, _ := visitor.First(1, n)
+		d := visitor.First(1, n).Takes
 		failed += (d - even) / (3 * simtest.Hours)
 	}
 	want, spread := 0.13/0.87, math.Sqrt(0.13)/0.87 // mean and deviation of a geometric count

@@ -31,7 +31,8 @@ func newHindcast() *cobra.Command {
 		Use:   "hindcast HOLES.csv",
 		Short: "The simulator scored against holes really drilled",
 		Long: `Hindcast sails every site of a table of holes with the built-in ship, at its place and date, and scores the
-days that it foresees against the days that it took.
+days that it foresees against the days that it took; so too the metres of core and the cores, of each site and of
+whole legs, whose sites are summed with the draws that an expedition shares.
 
 At the level "programme" it is told of each hole the tools and the depth that each reached; holes that stopped
 above 20 m below the sea floor are left out, as the simulator draws failed starts itself. At the level "counts" it is
@@ -45,6 +46,7 @@ cored_other_m, apart from n_cores; lines that begin with # are comments:
   latitude, longitude             signed degrees, or degrees and minutes with N, S, E, W
   water_depth_m, penetration_m    m; m below the sea floor
   cored_m, n_cores                m cored and cores in all
+  recovered_m                     m of core in all; the column may be missing, or a cell empty: not scored then
   n_apc, n_hlapc, n_xcb, n_rcb, n_other         cores by tool
   cored_apc_m, cored_xcb_m, cored_rcb_m, cored_other_m   m cored by tool; without them cores times stroke
   start, end                      UTC, such as 1987-03-18T03:00: from the ship over the first hole of a site (for
@@ -159,6 +161,7 @@ func judge(f *foreseen, visits *hindcast.Visits) *score.Hindcast {
 	for i, c := range cases {
 		result.Sites = append(result.Sites, siteScore(&f.sites[i], c))
 	}
+	scoreResults(result, f, visits)
 	for _, by := range record.Classifications {
 		result.Classes = append(result.Classes, score.Classes(by.By, cases, func(i int) string { return by.Class(&f.sites[i]) })...)
 	}

@@ -26,8 +26,12 @@ type Hole struct {
 	// little without their metres.
 	Other       int
 	OtherMetres unit.Length
-	Start, End  time.Time
-	Row         int // line in the file
+	// All counts the cores by the record, those of other tools too; drilled intervals are none.
+	All int
+	// Recovered is what came up in all, not a number where the record is blank.
+	Recovered  unit.Length
+	Start, End time.Time
+	Row        int // line in the file
 }
 
 // Days is the time on the hole: for the first hole of a site from the ship over it, for others from

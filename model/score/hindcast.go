@@ -12,6 +12,9 @@ type Hindcast struct {
 	Card         Card
 	Classes      []Class
 	Sites        []Site
+	Legs         []Leg
+	OfSites      []Coverage // by result
+	OfLegs       []Coverage
 	Cycles       []Cycle
 	Recovery     []Recovery
 	Open         []string // what the record does not tell, in words
@@ -26,6 +29,7 @@ type Site struct {
 	Water, Depth              float64 // m
 	Tool                      string
 	Year                      int
+	Recovered, Cores          Quantiles
 }
 
 // Cycle is the core cycle of a tool in a class of water depth: medians of hole medians, min.

@@ -30,6 +30,8 @@ type hindcastJSON struct {
 	RankHistogram     []int              `json:"rank_histogram"`
 	Classes           []classScoreJSON   `json:"classes"`
 	SiteScores        []siteScoreJSON    `json:"site_scores"`
+	LegScores         []legScoreJSON     `json:"leg_scores"`
+	Coverage          []coverageJSON     `json:"coverage"`
 	Cycles            []cycleJSON        `json:"cycles"`
 	Recovery          []holeRecoveryJSON `json:"recovery"`
 	LeftOut           []leftOutJSON      `json:"left_out"`
@@ -58,6 +60,9 @@ type siteScoreJSON struct {
 	Depth       number `json:"deepest_mbsf"`
 	DeepestTool string `json:"deepest_tool"`
 	Year        int    `json:"year"`
+
+	Recovered resultScoreJSON `json:"recovered_m"`
+	Cores     resultScoreJSON `json:"cores"`
 }
 
 type cycleJSON struct {
@@ -96,8 +101,10 @@ func Hindcast(w io.Writer, h *score.Hindcast) error {
 	}
 	for _, x := range h.Sites {
 		out.SiteScores = append(out.SiteScores, siteScoreJSON{x.Program, x.Leg, x.Site, number(x.Actual), number(x.Mean), number(x.P10), number(x.P50),
-			number(x.P90), number(x.CRPS), number(x.Water), number(x.Depth), x.Tool, x.Year})
+			number(x.P90), number(x.CRPS), number(x.Water), number(x.Depth), x.Tool, x.Year,
+			resultScoreOf(x.Recovered), resultScoreOf(x.Cores)})
 	}
+	out.LegScores, out.Coverage = legScoresOf(h), coverageOf(h)
 	for _, x := range h.Cycles {
 		out.Cycles = append(out.Cycles, cycleJSON{x.Tool, x.DepthClass, x.Holes, number(x.Record), number(x.Simulated)})
 	}

@@ -79,3 +79,42 @@ func TestCoresOfAHindcastAreThoseThatCameUp(t *testing.T) {
 		t.Errorf("%g m cored, want 33", cored)
 	}
 }
+
+// Metres and cores of a visit of 33 m of mud, of which all comes up: four cores by hand, 33 m.
+func TestAVisitCountsItsMetresAndCores(t *testing.T) {
+	visits := hindcast.Sail(t.Context(), []*voyage.Voyage{simtest.Compiled(t, oneVisit())}, []string{"a"}, sim.Run{Replications: 3})
+	for n := range 3 {
+		if got := visits.Cores[0][n]; got != 4 {
+			t.Errorf("%g cores, want 4", got)
+		}
+		if got := visits.Recovered[0][n]; !simtest.Near(got, 33) {
+			t.Errorf("%g m recovered, want 33", got)
+		}
+	}
+}
+
+// recoveringAt is a visit to a site of a name whose recovery is drawn at a level.
+func recoveringAt(t *testing.T, name string, level spread.Level) *voyage.Voyage {
+	t.Helper()
+	p := simtest.Expedition(simtest.Site(name, geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 33)))
+	p.Sites[0].Layers[0].Lithology.Recovery[coring.APC] = spread.Quantity{Shape: spread.Table{P: []float64{0.1, 0.9}, Value: []float64{0.4, 0.9}}, Shares: spread.All(level)}
+	return simtest.Compiled(t, p)
+}
+
+// Two sites of a leg share what is drawn for the expedition and nothing that is drawn for a site; those of
+// two legs share neither.
+func TestSitesOfALegShareTheExpeditionAlone(t *testing.T) {
+	recovered := func(level spread.Level) [][]float64 {
+		voyages := []*voyage.Voyage{recoveringAt(t, "one", level), recoveringAt(t, "two", level), recoveringAt(t, "two", level)}
+		return hindcast.Sail(t.Context(), voyages, []string{"a", "a", "b"}, sim.Run{Seed: 3, Replications: 20}).Recovered
+	}
+	common, apart := recovered(spread.Expedition), recovered(spread.Site)
+	if !slices.Equal(common[0], common[1]) || slices.Equal(common[1], common[2]) {
+		t.Error("a level drawn for the expedition is common to the sites of a leg, and to them alone")
+	}
+	for n := range apart[0] {
+		if apart[0][n] == apart[1][n] {
+			t.Errorf("replication %d: a level drawn for the site is %g m at both sites of a leg", n, apart[0][n])
+		}
+	}
+}
