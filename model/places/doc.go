@@ -15,6 +15,11 @@
 // only what the climate of waves has of it. Lows of high latitudes: those are in the waves too. Fog, ship
 // traffic, cables, tides, eddies. Ice between the years: the table knows a rule and an edge.
 //
+// # Spells
+//
+// YearAt has what closes a place month by month; Year.At draws it: cyclones with the flight from them, ice
+// where it is the rule. A month's storms and ice change at its first day, which nature does not.
+//
 // # Files
 //
 // cyclones.gz, currents.gz, relief.gz and ice.gz are made by coredays/cmd/packplaces from the tables that
