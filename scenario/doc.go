@@ -117,6 +117,10 @@
 //	              significant wave heights of a year and more beside the scenario; source
 //	unusable      what closes the site for a while, such as ice, current or cyclones: {because: text,
 //	              every: mean time between closings, lasts: time}. Pipe is recovered meanwhile.
+//	places        what the built-in tables of known places are used for: check only (also without it):
+//	              cautions of cyclones, ice, current, depth, land; built in: cyclones and ice close the
+//	              site as well; off: neither. Closures are not drawn unless asked for: the cells are
+//	              coarse, and unusable may have said it already. Swell of distant storms is not in it
 //	not_before    date before which no work begins here: the ship waits for it
 //	not_after     date after which nothing is begun here within the days of the expedition
 //	move          pipe recovered, or pipe hanging: the way here is made with pipe hanging below

@@ -55,6 +55,7 @@ type siteFile struct {
 	Weather    *weatherFile  `mapstructure:"weather"`
 	Move       text          `mapstructure:"move"`
 	Unusable   *unusableFile `mapstructure:"unusable"`
+	Places     text          `mapstructure:"places"`
 	NotBefore  text          `mapstructure:"not_before"`
 	NotAfter   text          `mapstructure:"not_after"`
 }
