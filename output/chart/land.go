@@ -20,11 +20,14 @@ const mostStrips = 130
 func land(s *sheetOf) drawing {
 	var strips []plotter.XYs
 	step := places.ReliefGrid.Degrees * math.Max(1, math.Ceil((s.high-s.low)/111/places.ReliefGrid.Degrees/mostStrips))
+	beyond := *s // a cell further, which is cut off at the edge
+	margin := 2 * 111 * step
+	beyond.west, beyond.east, beyond.low, beyond.high = s.west-margin, s.east+margin, s.low-margin, s.high+margin
 	for south := -90.0; south < 90; south += step {
 		from, open := 0.0, false
 		for west := -180.0; west <= 180; west += step {
 			centre := geo.Position{Latitude: south + step/2, Longitude: west + step/2}
-			is := west < 180 && s.holds(s.at(centre)) && places.ReliefAt(centre).MostlyLand()
+			is := west < 180 && beyond.holds(s.at(centre)) && places.ReliefAt(centre).MostlyLand()
 			if is && !open {
 				from, open = west, true
 			}
@@ -80,7 +83,7 @@ func graticule(s *sheetOf) drawing {
 		if len(run) > 1 {
 			lines = append(lines, run)
 		}
-		if edge != nil {
+		if edge != nil && s.room(*edge, labels) {
 			labels = append(labels, remark{x: edge.X, y: edge.Y, text: text, align: 1, dx: 2, dy: 3, color: stone})
 		}
 	}
@@ -102,6 +105,20 @@ func graticule(s *sheetOf) drawing {
 			c.FillText(lettering(7, stone), at(l.x, l.y).Add(vg.Point{X: l.dx, Y: l.dy}), l.text)
 		}
 	}
+}
+
+// room tells whether a label fits at a point: on the map, and off the other labels.
+func (s *sheetOf) room(at plotter.XY, labels []remark) bool {
+	wide, high := 0.07*(s.east-s.west), 0.03*(s.east-s.west)
+	if at.X > s.east-wide || at.Y > s.high-high {
+		return false
+	}
+	for _, l := range labels {
+		if math.Abs(l.x-at.X) < wide && math.Abs(l.y-at.Y) < high {
+			return false
+		}
+	}
+	return true
 }
 
 // latticeStep is the distance of the lines of a map so many degrees high.

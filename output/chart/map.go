@@ -86,10 +86,16 @@ func trackChart(r *output.Report) *Chart {
 	p.Add(line(draw.LineStyle{Color: deep, Width: 1.4}, s.points(track)))
 	c := &Chart{Name: "track", Title: "The track", width: chartWidth, height: chartWidth * vg.Length((s.high-s.low)/(s.east-s.west)),
 		Key: fmt.Sprintf("Great circles between ports (squares), sites (points) and alternate sites (rings) on Lambert's azimuthal equal-area projection about %s: areas are true, the scale about the middle; "+
-			"shaded: cells whose mean height is above the sea (%s). No chart to sail by.", s.projection.Centre, places.ReliefSource)}
+			"shaded: cells whose mean height is above the sea (%s). No chart to sail by.", roughly(s.projection.Centre), places.ReliefSource)}
 	c.Desc = "Map of the track: " + s.mark(p, r.Plan) + "."
 	c.alone(p)
 	return c
+}
+
+// roughly is a position to a tenth of a degree.
+func roughly(p geo.Position) string {
+	tenth := func(x float64) float64 { return math.Abs(math.Round(10*x) / 10) }
+	return fmt.Sprintf("%g° %s %g° %s", tenth(p.Latitude), map[bool]string{true: "S", false: "N"}[p.Latitude < 0], tenth(p.Longitude), map[bool]string{true: "W", false: "E"}[p.Longitude < 0])
 }
 
 // points are those of a way on the map.
