@@ -19,7 +19,7 @@ type Bound struct {
 var kinds = []measure{depthMeasure, waterMeasure, offsetMeasure, seaDaysMeasure, capMeasure, inPortMeasure, taskMeasure, everyMeasure, closingMeasure,
 	rankMeasure, strokesMeasure, heightMeasure, waterLimitMeasure, rockMeasure, strengthMeasure, penetrationRate, recoveryMeasure, factorMeasure, weibullMeasure,
 	shareMeasure, quantileMeasure, persistMeasure, commonMeasure, hullLength, hullBeam, hullDraught, blockMeasure, floorMeasure, passesMeasure, stockMeasure,
-	collarsMeasure, ratingMeasure, reserveMeasure, overpullMeasure, hornMeasure, enduranceMeasure, strokeMeasure, keepingMeasure, leastMeasure}
+	collarsMeasure, ratingMeasure, reserveMeasure, overpullMeasure, hornMeasure, enduranceMeasure, strokeMeasure, keepingMeasure, currentMeasure, leastMeasure}
 
 // Bounds lists what can be meant by each kind of quantity.
 func Bounds() (all []Bound) {

@@ -91,6 +91,7 @@
 //	endurance               days that she stays at sea; the ship's without it
 //	least_water_depth       shallowest water in which she holds station; the ship's without it
 //	position_keeping        how far off the hole she is moved in the roughest sea in which she works; the ship's without it
+//	most_current            strongest current from ahead in which she holds station; the ship's without it
 //	sites                   list
 //	order                   names of sites in the order of the visits; every primary site must be
 //	                        there, alternates left out come last. Without it: primary sites as they
@@ -116,6 +117,10 @@
 //	              significant wave heights of a year and more beside the scenario; source
 //	unusable      what closes the site for a while, such as ice, current or cyclones: {because: text,
 //	              every: mean time between closings, lasts: time}. Pipe is recovered meanwhile.
+//	places        what the built-in tables of known places are used for: check only (also without it):
+//	              cautions of cyclones, ice, current, depth, land; built in: cyclones and ice close the
+//	              site as well; off: neither. Closures are not drawn unless asked for: the cells are
+//	              coarse, and unusable may have said it already. Swell of distant storms is not in it
 //	not_before    date before which no work begins here: the ship waits for it
 //	not_after     date after which nothing is begun here within the days of the expedition
 //	move          pipe recovered, or pipe hanging: the way here is made with pipe hanging below
@@ -162,7 +167,7 @@
 // Has version, name, source, in_port_before_sailing, hull (length, beam, draught, block, source),
 // rig_floor (height above sea level), heading (off the bow on station, such as 30 deg), every one
 // of the rates, limits, storm, refusal, string, endurance, least_water_depth, position_keeping (how far
-// off the hole she is moved in the roughest sea in which she works), and tool_strings (name, passes of
+// off the hole she is moved in the roughest sea in which she works), most_current (may be left out), and tool_strings (name, passes of
 // the open hole, seismic yes or no, source). Here every value has a source, and every spread says how it varies. The
 // built-in drillship.yaml, commented, is the example and lists the keys of the rates.
 //
@@ -232,6 +237,7 @@
 //	endurance: above 0 d, to 400 d; nobody stays out for longer than a year
 //	stroke of the compensator: above 0 m, to 30 m
 //	position keeping: above 0 m, to 1000 m; further off is not on station
+//	current: above 0 kn, to 10 kn; no ocean current runs at half of it
 //	least depth of water: from 0 m to 11000 m
 //	speed of the ship: from 2 kn to 30 kn; slower, a current carries her off; faster is no drillship (sailing_speed)
 //	speed with pipe hanging: from 0.1 kn to 5 kn; slower is a drift, faster bends the pipe (hanging_speed)

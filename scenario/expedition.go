@@ -32,6 +32,7 @@ func (c *clerk) expedition(f expeditionFile) *plan.Plan {
 	p.Ship.Strings = slices.Clone(ship.Strings)
 	c.tubulars(f.String, f.Endurance, f.LeastWaterDepth, &p.Ship)
 	c.figure("position_keeping", f.PositionKeeping, keepingMeasure, &p.Ship.PositionKeeping)
+	c.figure("most_current", f.MostCurrent, currentMeasure, &p.Ship.MostCurrent)
 	if f.InPortBeforeSailing != nil {
 		p.InPort = c.quantity("in_port_before_sailing", f.InPortBeforeSailing, inPortMeasure, ship.inPort)
 	}

@@ -18,6 +18,7 @@ type expeditionFile struct {
 	Endurance           *spreadFile           `mapstructure:"endurance"`
 	LeastWaterDepth     *spreadFile           `mapstructure:"least_water_depth"`
 	PositionKeeping     *spreadFile           `mapstructure:"position_keeping"`
+	MostCurrent         *spreadFile           `mapstructure:"most_current"`
 	Sites               []siteFile            `mapstructure:"sites"`
 	Order               []text                `mapstructure:"order"`
 	OrderRules          []orderRuleFile       `mapstructure:"order_rules"`
@@ -54,6 +55,7 @@ type siteFile struct {
 	Weather    *weatherFile  `mapstructure:"weather"`
 	Move       text          `mapstructure:"move"`
 	Unusable   *unusableFile `mapstructure:"unusable"`
+	Places     text          `mapstructure:"places"`
 	NotBefore  text          `mapstructure:"not_before"`
 	NotAfter   text          `mapstructure:"not_after"`
 }

@@ -104,5 +104,6 @@ var (
 	enduranceMeasure = measure{kind: "endurance", of: unit.OfDuration, symbol: "d", such: "75 d", above: true, most: 400 * day, single: true, why: "nobody stays out for longer than a year"}
 	strokeMeasure    = measure{kind: "stroke of the compensator", of: unit.OfLength, symbol: "m", such: "6.1 m", above: true, most: 30, single: true}
 	keepingMeasure   = measure{kind: "position keeping", of: unit.OfLength, symbol: "m", such: "6 m", above: true, most: 1000, single: true, why: "further off is not on station"}
+	currentMeasure   = measure{kind: "current", of: unit.OfSpeed, symbol: "kn", such: "3 kn", above: true, most: in(unit.OfSpeed, "10 kn"), single: true, why: "no ocean current runs at half of it"}
 	leastMeasure     = measure{kind: "least depth of water", of: unit.OfLength, symbol: "m", such: "75 m", most: 11_000, single: true}
 )

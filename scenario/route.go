@@ -5,12 +5,19 @@ import (
 
 	"coredays/model/geo"
 	"coredays/model/plan"
+	"coredays/model/unit"
 	"coredays/model/voyage"
 )
+
+// headland is a way over land that costs little to go round: check alone tells of it, judgement.
+const headland = 120 * unit.NauticalMile
 
 // routes warns of passages that cross land, with the alternates and without.
 func (c *clerk) routes(p *plan.Plan) {
 	for _, leg := range voyage.OverLand(p) {
+		if leg.Length < headland {
+			continue
+		}
 		c.warn("the great circle from %s to %s crosses land near %s; give waypoints with via", leg.From, leg.To, near(leg.Near))
 	}
 }

@@ -80,5 +80,6 @@ func (c *clerk) vessel(f shipFile) vessel {
 	c.wholeString(f)
 	c.tubulars(f.String, f.Endurance, f.LeastWaterDepth, &s.Ship)
 	c.figure("position_keeping", f.PositionKeeping, keepingMeasure, &s.PositionKeeping)
+	c.figure("most_current", f.MostCurrent, currentMeasure, &s.MostCurrent)
 	return s
 }

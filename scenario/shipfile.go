@@ -19,6 +19,7 @@ type shipFile struct {
 	Endurance           *spreadFile           `mapstructure:"endurance"`
 	LeastWaterDepth     *spreadFile           `mapstructure:"least_water_depth"`
 	PositionKeeping     *spreadFile           `mapstructure:"position_keeping"`
+	MostCurrent         *spreadFile           `mapstructure:"most_current"`
 }
 
 type hullFile struct {

@@ -62,6 +62,7 @@ func (r siteReader) read() {
 	r.assumeLayer()
 	s.Climate = r.climate()
 	s.Unusable = r.unusable()
+	s.Places = r.places()
 	if f.NotBefore.given {
 		s.NotBefore = r.date(r.at("not_before"), f.NotBefore)
 	}

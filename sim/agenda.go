@@ -7,9 +7,10 @@ type actor int
 
 // The actors.
 const (
-	theSea  actor = iota // changes every hour
-	theRig               // breaks down
-	theSite              // can't be used for a while: ice, current, a cyclone
+	theSea   actor = iota // changes every hour
+	theRig                // breaks down
+	theSite               // can't be used for a while: ice, current, a cyclone
+	thePlace              // closes and opens as the tables of known places have it
 	actors
 )
 

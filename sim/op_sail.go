@@ -81,8 +81,9 @@ func (s *ship) leaveSite() {
 		return
 	}
 	s.closeItem()
-	s.closed = false
+	s.closed, s.shut = false, false
 	s.agenda.plan(theSite, math.Inf(1))
+	s.agenda.plan(thePlace, math.Inf(1))
 	log := &s.sites[s.siteNumber()]
 	log.left = s.clock
 	log.waited += s.spent[activity.WaitOnWeather]
@@ -106,6 +107,7 @@ func (s *ship) reachSite() {
 	s.sea.waves, s.sea.course = s.here.Waves, s.here.Course
 	s.meetSea()
 	s.planClosing()
+	s.meetPlace()
 }
 
 // takeStation gets the ship to hold her position.

@@ -35,6 +35,7 @@ type ship struct {
 	here       *voyage.Site // nil at sea or in port
 	positioned bool
 	closed     bool         // the site can't be used now
+	shut       bool         // a cyclone or ice of the known place closes it now
 	offset     bool         // the ship must move before the next hole is begun
 	handled    float64      // s of work that brings other work since that was done last
 	otherLeft  float64      // s of other work that has come up and is not done

@@ -78,7 +78,7 @@ func (s *ship) outOfTime() bool {
 
 // rough tells whether the sea is above a height, or the site can't be used at all.
 func (s *ship) rough(most float64) bool {
-	return s.sea.height > most || s.closed && !math.IsInf(most, 1)
+	return s.sea.height > most || (s.closed || s.shut) && !math.IsInf(most, 1)
 }
 
 // saveHole drops the free-fall funnel that a hole may have, where the forecast says that the bit will

@@ -115,6 +115,8 @@ func (s *ship) happen() (broke bool) {
 		return true
 	case theSite:
 		s.closeOrOpen()
+	case thePlace:
+		s.meetPlace()
 	}
 	return false
 }

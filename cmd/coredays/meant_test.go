@@ -19,13 +19,13 @@ func TestExtremesThatSomebodyMayMeanAreSimulated(t *testing.T) {
 		return "sites[0].weather={months: [" + strings.Repeat("{hs: "+hs+", sd: "+sd+"}, ", 12) + "]}"
 	}
 	for name, sets := range map[string][]string{
-		"nine kilometres of water": {"sites[0].water_depth=9000 m", "sites[0].approved_to=150 mbsf", "sites[0].holes[A].core=[{with: APC, to: refusal}]",
+		"nine kilometres of water": {"sites[0].places=off", "sites[0].water_depth=9000 m", "sites[0].approved_to=150 mbsf", "sites[0].holes[A].core=[{with: APC, to: refusal}]",
 			"string.pipe=[{name: 5 in 19.50 lb/ft S-140, class: new, length: 6000 m}, {name: 5-1/2 in 24.70 lb/ft S-140, class: new, length: 4000 m}]",
 			"string.overpull=10 klbf", "string.roll=0 deg", "sites[0].refusal.overpull=10 klbf",
 			"limits=[{for: tripping, of: largest heave, most: 3 m}, {for: piston_coring, of: largest heave, most: 3 m}]"},
 		"a year at sea":          {"sea_days=365 d", "endurance=400 d"},
 		"the Antarctic":          {"sites[0].position=71S 170W", "sites[0].via=[60S 175E]", "ports.from.position=43S 147E", "ports.to.position=43S 173E", months("3 m", "1.2 m")},
-		"water of the least":     {"sites[0].water_depth=75 m"},
+		"water of the least":     {"sites[0].places=off", "sites[0].water_depth=75 m"},
 		"a sea that is a pond":   {months("0.3 m", "0.1 m")},
 		"a rough sea":            {months("5 m", "2 m"), "limits=[{for: piston_coring, of: wave height, most: 7 m}, {for: pipe_handling, of: wave height, most: 8 m}, {for: positioning, of: wave height, most: 9 m}]"},
 		"piston cores to 315 m":  {"sites[0].approved_to=320 mbsf", "sites[0].layers=[{bottom: 320 mbsf, lithology: nannofossil ooze}]", "sites[0].holes[B].core=[{with: APC, to: 315 mbsf}]"}, // 313.2 m in Hole 1225A (core records)

@@ -62,6 +62,7 @@ func (b *book) stated(group, site, name, path string, si float64, m measure) {
 
 var (
 	days    = measure{of: unit.OfDuration, symbol: "d"}
+	knots   = measure{of: unit.OfSpeed, symbol: "kn"}
 	metres  = measure{of: unit.OfLength, symbol: "m"}
 	mbsf    = measure{of: unit.OfDepth, symbol: "mbsf"}
 	klbf    = measure{of: unit.OfForce, symbol: "klbf"}
@@ -109,6 +110,9 @@ func (b *book) ship() {
 	b.figure("ship", "endurance", b.plan.Ship.Endurance, days, "endurance")
 	b.figure("ship", "least water depth", b.plan.Ship.LeastWater, metres, "least_water_depth")
 	b.figure("ship", "position keeping", b.plan.Ship.PositionKeeping, metres, "position_keeping")
+	if b.plan.Ship.MostCurrent.Value > 0 {
+		b.figure("ship", "most current", b.plan.Ship.MostCurrent, knots, "most_current")
+	}
 }
 
 var ofWords = [...]string{"significant heave", "largest heave", "wave height"}

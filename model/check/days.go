@@ -3,6 +3,7 @@ package check
 import (
 	"math"
 
+	"coredays/model/places"
 	"coredays/model/rig"
 	"coredays/model/unit"
 	"coredays/model/voyage"
@@ -142,4 +143,4 @@ func (i *inspector) routes() {
 	}
 }
 
-const landSource = "share of water in cells of 5 degrees, read off a published 1-degree map of wave heights; a cell's length is 300 nmi"
+const landSource = "mean height of cells; land within 100 nmi of a port is left out, further than any canal is stopped: " + places.ReliefSource

@@ -13,8 +13,8 @@
 //
 // Coring after the bit is released: logging releases it and comes last in every hole of a plan, so that
 // it can't be asked for. Casing and re-entry cones, which a plan doesn't have. Re-entry without
-// hardware is looked at as what leads to it: a bit that wears out in a hole without a funnel. Ice,
-// current, cyclones, ship traffic, cables, permits. Fatigue of pipe. Connections within the barrels and at
+// hardware is looked at as what leads to it: a bit that wears out in a hole without a funnel. The swell
+// that distant cyclones leave, tides and eddies, ship traffic, cables, permits. Fatigue of pipe. Connections within the barrels and at
 // the bit. How a compensator's pull
 // changes along its stroke, and the stroke that a drilled joint takes up. How the sea widens the ship's
 // own circle: one figure of it is held against the one allowed.

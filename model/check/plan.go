@@ -54,6 +54,7 @@ func (i *inspector) expedition() {
 	i.endurance()
 	i.inPort()
 	i.routes()
+	i.apart()
 	i.spares()
 	i.torques()
 }
@@ -61,6 +62,7 @@ func (i *inspector) expedition() {
 // site looks at one site and at each of its holes.
 func (i *inspector) site(s *voyage.Site, n int) {
 	i.water(s)
+	i.places(s, n)
 	i.approval(s)
 	i.station(s)
 	i.hookLoad(s)

@@ -68,6 +68,7 @@ type Site struct {
 	Climate    sea.Climate
 	Likeness   *sea.Likeness // of a record of the sea there, in place of the climate; nil for none
 	Unusable   Unusable
+	Places     Places
 	// NotBefore and NotAfter are the first and the last date for work here; zero for none. The ship
 	// waits for the first; after the last nothing more is begun here.
 	NotBefore, NotAfter time.Time
@@ -81,6 +82,16 @@ type Unusable struct {
 	Every   spread.Quantity // mean time between closings while the ship is there
 	Lasts   spread.Quantity
 }
+
+// Places is what the built-in tables of known places are used for at a site: cyclones, ice, currents, depth, land.
+type Places int
+
+// The uses.
+const (
+	PlacesChecked Places = iota // the site is held against them
+	PlacesMet                   // and cyclones and ice close it
+	PlacesOff                   // neither
+)
 
 // Item is one thing to do at a site: a hole or a task.
 type Item struct {

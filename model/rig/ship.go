@@ -30,8 +30,10 @@ type Ship struct {
 	LeastWater Figure
 	// PositionKeeping is how far off the hole she is moved in the roughest sea in which she works, m.
 	PositionKeeping Figure
-	Compensator     Compensator
-	Torque          Torque
+	// MostCurrent is the strongest current from ahead in which she holds station, m/s; 0 where it is not known.
+	MostCurrent Figure
+	Compensator Compensator
+	Torque      Torque
 }
 
 // Compensator keeps the string from heaving with the ship while it is rotated.

@@ -4,6 +4,7 @@ import (
 	"context"
 	"math"
 
+	"coredays/model/places"
 	"coredays/model/unit"
 )
 
@@ -19,6 +20,7 @@ type Question struct {
 	Coring   int // which of the limits is that of coring; -1 for none
 	Years    int // of sea to make, rounded up
 	Seed     uint64
+	Known    *places.Year // cyclones and ice of the place; nil where they are not told
 }
 
 // Limit is the sea above which a class of work stops.

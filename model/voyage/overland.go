@@ -4,18 +4,19 @@ import (
 	"fmt"
 
 	"coredays/model/geo"
+	"coredays/model/places"
 	"coredays/model/plan"
-	"coredays/model/sea"
 	"coredays/model/unit"
 )
 
 const (
-	sounding = 50 * unit.NauticalMile  // distance between looks at the track
-	offPort  = 300 * unit.NauticalMile // within a cell of the climate from a port land is no news
-	land     = 0.2                     // share of water below which a cell is taken as land, judgement
+	sounding = 10 * unit.NauticalMile  // distance between looks at the track: a third of a cell of the relief
+	offPort  = 100 * unit.NauticalMile // ports up a river lie that far inland: land there is no news, judgement
+	offSite  = 30 * unit.NauticalMile  // a cell: that a site lies at a coast is told of the site
 )
 
-// Crossing is a passage whose great circle crosses land, as far as cells of 5 degrees tell.
+// Crossing is a passage whose great circle crosses land, as far as cells of half a degree tell: one counts as land
+// where its mean height is above the sea.
 type Crossing struct {
 	From, To string
 	Near     geo.Position
@@ -57,8 +58,8 @@ func crossing(p *plan.Plan, from, to plan.Port, via []geo.Position) (c Crossing,
 	points := append(append([]geo.Position{from.Position}, via...), to.Position)
 	track := geo.Track(points, sounding)
 	for i, place := range track {
-		share, known := sea.WaterShare(place.Latitude, place.Longitude)
-		if !known || share >= land || geo.Distance(place, p.From.Position) < offPort || geo.Distance(place, p.To.Position) < offPort {
+		near := func(p geo.Position, within unit.Length) bool { return geo.Distance(place, p) < within }
+		if !places.ReliefAt(place).MostlyLand() || near(p.From.Position, offPort) || near(p.To.Position, offPort) || near(from.Position, offSite) || near(to.Position, offSite) {
 			continue
 		}
 		if !found {

@@ -10,6 +10,7 @@ import (
 	"coredays/model/activity"
 	"coredays/model/chance"
 	"coredays/model/coring"
+	"coredays/model/places"
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/sea"
@@ -52,7 +53,8 @@ type Site struct {
 	Waves   *sea.Table
 	Every   Quantity // mean time between closings; NoQuantity where nothing closes the site
 	Lasts   Quantity
-	Course  int // index into Voyage.Courses
+	Known   *places.Year // what closes the site by the tables of known places; nil where they are not to
+	Course  int          // index into Voyage.Courses
 	Most    Limits
 }
 
@@ -156,6 +158,9 @@ func (c *compiler) site(s *plan.Site) error {
 	}
 	site := Site{Site: s, Key: chance.KeyOf("site", s.Name), Floor: float64(s.WaterDepth), Waves: waves, Course: course, Most: most,
 		Every: c.add(s.Unusable.Every, "site closed every", s.Name), Lasts: c.add(s.Unusable.Lasts, "site closed for", s.Name)}
+	if s.Places == plan.PlacesMet {
+		site.Known = places.YearAt(s.Position)
+	}
 	met := map[string]int{}
 	for _, l := range s.Layers {
 		name := l.Lithology.Name

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"coredays/model/activity"
+	"coredays/model/places"
 	"coredays/model/plan"
 	"coredays/model/sea"
 	"coredays/model/unit"
@@ -47,6 +48,9 @@ func (v *Voyage) Sea(site int) sea.Question {
 		q.Notes = s.Likeness.Notes
 	}
 	q.Limits, q.Coring = s.Most.named()
+	if s.Places != plan.PlacesOff {
+		q.Known = places.YearAt(s.Position)
+	}
 	return q
 }
 

@@ -3,6 +3,7 @@ package json
 import (
 	"io"
 	"math"
+	"time"
 
 	"coredays/model/sea"
 )
@@ -51,6 +52,7 @@ type seaMonthJSON struct {
 	MadeDeviation number         `json:"generated_sd_hs_m"`
 	Work          []seaWorkJSON  `json:"work"`
 	Coring        *seaCoringJSON `json:"coring"`
+	Known         *seaKnownJSON  `json:"known_place"`
 }
 
 // seaWorkJSON is how much of a month is below the limit of a class of work, in the sea made.
@@ -58,6 +60,15 @@ type seaWorkJSON struct {
 	Limit string `json:"limit"`
 	Most  number `json:"hs_m"`
 	Below number `json:"share_below"`
+}
+
+// seaKnownJSON is what the tables of known places have of cyclones and ice in a month.
+type seaKnownJSON struct {
+	Storms number `json:"cyclones"`
+	Days   number `json:"share_of_days_with_one"`
+	Lasts  number `json:"each_closes_h"`
+	Ice    string `json:"ice"` // none, edge or rule
+	Closed number `json:"share_closed"`
 }
 
 // seaCoringJSON is what stops coring in a month, in the sea made.
@@ -117,6 +128,10 @@ func seaMonthOf(s *sea.Study, m int) seaMonthJSON {
 			long = math.NaN()
 		}
 		month.Coring = &seaCoringJSON{number(spells.MeanAbove()), number(long), number(spells.MeanWait(1)), number(s.Lost(m))}
+	}
+	if s.Known != nil {
+		c := s.Known.Cyclones[m-1]
+		month.Known = &seaKnownJSON{number(c.Storms), number(c.Days), number(c.Lasts().Hours()), [...]string{"none", "edge", "rule"}[s.Known.Ice[m-1]], number(s.Known.Closed(time.Month(m)))}
 	}
 	return month
 }

@@ -30,7 +30,7 @@ func (p *printer) study(s *sea.Study) error {
 	p.paragraph("", indent, "The sea at "+s.Place)
 	p.say("Source: %s", s.Source)
 	p.say("Heights are significant wave heights (Hs) of 3-hour means; %d years of sea were made, seed %d.", s.Years, s.Seed)
-	for _, section := range []func(*sea.Study) error{p.months, p.workable, p.spells} {
+	for _, section := range []func(*sea.Study) error{p.months, p.known, p.workable, p.spells} {
 		if err := section(s); err != nil {
 			return err
 		}
