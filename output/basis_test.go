@@ -15,7 +15,7 @@ func TestBasisIsPrintedByGroup(t *testing.T) {
 	matchGolden(t, "basis.txt", printed(t, func(w io.Writer) error { return text.Basis(w, outputtest.SomePlan(), outputtest.SomeEntries(), nil) }))
 }
 
-// A number whose share may be chance is not told among those that matter.
+// A number whose share may be chance is not stated among those that matter.
 func TestBasisBeginsWithWhatMattersAfterASimulation(t *testing.T) {
 	matchGolden(t, "basis_weighed.txt", printed(t, func(w io.Writer) error {
 		return text.Basis(w, outputtest.SomePlan(), outputtest.SomeEntries(), outputtest.SomeSimulation())

@@ -1,4 +1,4 @@
-// Package output tells people and programs what a simulation found. Its rooms are named for what they make:
+// Package output says people and programs what a simulation found. Its rooms are named for what they make:
 //
 //	words     numbers, dates, chances and spreads as people read them: the base of all
 //	text      the printed answers for a terminal, and the sentences that the page quotes

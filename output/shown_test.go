@@ -94,7 +94,7 @@ func TestNoControlCharacterComesOutWithANameThatHasOne(t *testing.T) {
 	}
 }
 
-// runs tells whether a spreadsheet takes a cell for a formula: it begins with one of the signs and is no number.
+// runs reports whether a spreadsheet takes a cell for a formula: it begins with one of the signs and is no number.
 func runs(cell string) bool {
 	_, err := strconv.ParseFloat(cell, 64)
 	return cell != "" && strings.ContainsAny(cell[:1], "=+-@\t\r") && err != nil

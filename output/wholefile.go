@@ -42,7 +42,7 @@ func WriteFile(ctx context.Context, path string, write func(io.Writer) error) er
 	return os.Rename(beside.Name(), target)
 }
 
-// CanWrite tells why a file can't be written, before hours are spent on what goes into it.
+// CanWrite says why a file can't be written, before hours are spent on what goes into it.
 func CanWrite(path string) error {
 	target, mode, err := resolve(path)
 	switch {

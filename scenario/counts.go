@@ -13,7 +13,7 @@ type most struct {
 var (
 	mostSites     = most{"sites", 100, "an expedition calls at a dozen"}
 	mostItems     = most{"holes and tasks at a site", 50, "records have up to a dozen"}
-	mostLayers    = most{"layers at a site", 100, "a survey tells fewer apart"}
+	mostLayers    = most{"layers at a site", 100, "a survey distinguishes fewer"}
 	mostStages    = most{"stages of a hole", 20, "there are four tools"}
 	mostWaypoints = most{"waypoints to a site", 50, "a passage has a few"}
 	mostStops     = most{"temperatures or penetrometer runs in a hole", 100, "each costs an hour"}

@@ -22,7 +22,7 @@ func (c *clerk) date(path string, t text) time.Time {
 	return m
 }
 
-// Plausible tells whether an expedition can be at sea on a date.
+// Plausible reports whether an expedition can be at sea on a date.
 func Plausible(m time.Time) bool { return m.Year() >= FirstYear && m.Year() <= LastYear }
 
 // dateForm writes a date as a scenario does.

@@ -4,7 +4,7 @@
 // A scenario is YAML (.yaml, .yml), TOML (.toml) or JSON (.json); the extension decides. YAML is
 // the form shown here and the one whose faults carry line numbers. Keys are lower case with
 // underscores. A key that is not known, a key that stands twice, a key without a value, and a
-// number without its unit are faults. All faults of a file are told at once, each on a line:
+// number without its unit are faults. All faults of a file are given at once, each on a line:
 //
 //	plan.yaml:12: sites[0].water_depth: "3420": a length with its unit, such as "3420 m" (this has no unit)
 //
@@ -22,7 +22,7 @@
 //	    holes: [{name: A, core: [{with: APC, to: refusal}]}]
 //
 // What matters and was filled in (the ship, the sea, the ground, an approved depth that is not
-// stated) is told in the plan's warnings. Names that look like numbers go in quotes: "1208".
+// stated) is given in the plan's warnings. Names that look like numbers go in quotes: "1208".
 //
 // # Values
 //
@@ -48,14 +48,14 @@
 //	22 stands/h                                            one value, no spread
 //	{value: 22 stands/h, source: the driller}              the same with its source
 //	{low: 18 stands/h, mid: 22 stands/h, high: 25 stands/h}
-//	{shape: lognormal, median: 25 min, factor: 1.5}        factor: the 9-in-10 value over the median
+//	{shape: lognormal, median: 25 min, factor: 1.5}        factor: P90 over the median
 //	{shape: uniform, lowest: 20 min, highest: 30 min}
 //	{shape: triangular, lowest: 20 min, mode: 24 min, highest: 40 min}
 //	{shape: weibull, scale: 25 min, shape_parameter: 1.8}
 //	{shape: exponential, mean: 25 min}
 //	{quantiles: [{p: 0.1, value: 20 min}, {p: 0.5, value: 24 min}, {p: 0.9, value: 40 min}]}
 //
-// low, mid and high are the value undercut one time in ten, the even value, and the one exceeded
+// low, mid and high are the value undercut one time in ten, the median, and the one exceeded
 // one time in ten; they are honoured exactly. lowest and highest beside them are bounds that no
 // draw passes; a wide spread (high over low of about 9 and more) needs both. Quantiles hold
 // straight lines between them (in the normal score) and the end values outside.
@@ -133,7 +133,7 @@
 //
 // A refusal rule has overpull (the pull at which the corer is given up), partial_strokes (so many
 // in a row), drill_over (yes or no), advance (after an incomplete stroke the next core starts by
-// recovery, as if the core that came up were all that was cut, or by stroke), then (HLAPC: the half-length corer goes on; or none), source.
+// recovery, as if the core recovered were all that was cut, or by stroke), then (HLAPC: the half-length corer goes on; or none), source.
 //
 // # A hole
 //
@@ -189,9 +189,9 @@
 //
 // # What can be meant
 //
-// Figures that no planner can mean are faults, told with what is wanted and why: slips of the unit or the
+// Figures that no planner can mean are faults, stated with what is wanted and why: slips of the unit or the
 // decimal point, and what an expedition never ends with. The bounds are generous; what is only unlikely is
-// taken, and coredays check tells the chance. A value has to lie within the bounds; of a spread, all but one
+// taken, and coredays check gives the chance. A value has to lie within the bounds; of a spread, all but one
 // draw in a hundred at either end. Reasons without a source are judgement.
 //
 // Dates are from 1950 to 2150. Names have at most 80 letters, the title 200 letters, sources and paths 2000; none
@@ -203,12 +203,12 @@
 //	depth of water: from 10 m to 11000 m; a drillship draws nearly 10 m, and the deepest trench has 10.9 km (from memory)
 //	start offset: from 0 m to 9.5 m; more than a core would leave a gap
 //	sea days: from 6 h to 400 d; less is no voyage, and nobody stays out for longer than a year
-//	cap: from 3 h to 400 d; less is gone before a core comes up
+//	cap: from 3 h to 400 d; less is gone before a core is recovered
 //	days in port: from 0 d to 100 d; longer is a refit
 //	task: above 0 h, to 100 d; longer is an expedition of its own
 //	time between closings: from 6 h to 10000 d; pipe that is recovered and run again takes hours, and ten thousand days are as good as never
 //	closing: from 30 min to 100 d; shorter is no reason to recover pipe, and a site closed for longer is one for another season: see not_before and not_after
-//	rank: from 1 to 100; nobody tells more ranks apart
+//	rank: from 1 to 100; nobody distinguishes more ranks
 //	partial strokes in a row: from 1 to 20; each is hours of work for little core
 //	height of waves, or heave: from 0.05 m to 30 m; less is no sea, and the highest ever measured is 19 m (significant, from memory)
 //	depth of water from which a limit holds: from 0 m to 11000 m; the deepest trench has 10.9 km (from memory)
@@ -216,7 +216,7 @@
 //	side shear for each metre below the sea floor: from 0.001 kPa/m to 10000 kPa/m; less is water, more is more than any rock
 //	rate of drilling or coring: from 0.02 m/h to 1000 m/h; slower is half a metre a day, faster than pipe is run
 //	recovery: from 0 % to 200 %; no core expands to more than twice what was cut
-//	factor of a lognormal spread: above 1, to 20; it is the 9-in-10 value over the median; the widest on record is 6, of what a troubled extended barrel costs
+//	factor of a lognormal spread: above 1, to 20; it is P90 over the median; the widest on record is 6, of what a troubled extended barrel costs
 //	shape_parameter of a Weibull spread: from 0.5 to 50; below, most draws are next to nothing; above, there is no spread
 //	share: from 0 % to 100 %
 //	probability of a quantile: above 0 %, to 99.99 %; 100 % has no quantile
@@ -263,7 +263,7 @@
 //	mass of pipe: from 5 kg/m to 200 kg/m; the lightest tubing has less, collars have more (pipe_mass)
 //	mass of the travelling gear: from 1 t to 500 t (travelling_mass)
 //	work of the drilling line between cuts: from 50 ton-mile to 100000 ton-mile; common practice is some 1,500 (line_work)
-//	pace: from 5 % to 1000 %; beyond is twenty times as fast or ten times as slow as the records (piston_pace, piston_alone, extended_deep, extended_pace, rotary_pace)
+//	duration factor: from 5 % to 1000 %; beyond is twenty times as fast or ten times as slow as the records (piston_duration_factor, piston_alone, extended_deep, extended_duration_factor, rotary_duration_factor)
 //	other work on site, against trips and moves: from 0 % to 2000 %; more is twenty times as long as the work itself (other_work)
 //	depth of layers against the survey: from 30 % to 300 %; a survey is off by some per cent (layer_depth)
 //	chance or share: from 0 % to 100 % (slowdown_per_metre, heave_loss, funnel_lost, piston_trouble, extended_trouble, rotary_trouble, blown_liner, stuck_chance, lost_bha, bridge, water_core, missed_mudline, failed_start)
@@ -274,7 +274,7 @@
 //	count: from 1 to 1000; nothing on board is counted in more (stands_between_fills, barrels, catwalk_room, cores_between_sweeps)
 //	sites: at most 100; an expedition calls at a dozen
 //	holes and tasks at a site: at most 50; records have up to a dozen
-//	layers at a site: at most 100; a survey tells fewer apart
+//	layers at a site: at most 100; a survey distinguishes fewer
 //	stages of a hole: at most 20; there are four tools
 //	waypoints to a site: at most 50; a passage has a few
 //	temperatures or penetrometer runs in a hole: at most 100; each costs an hour

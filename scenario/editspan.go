@@ -7,7 +7,7 @@ import (
 	"go.yaml.in/yaml/v3"
 )
 
-// lineStarts tells where each line of a text begins.
+// lineStarts says where each line of a text begins.
 func lineStarts(text []byte) []int {
 	starts := []int{0}
 	for i, b := range text {
@@ -18,7 +18,7 @@ func lineStarts(text []byte) []int {
 	return starts
 }
 
-// span is where a node stands in the text, from its first byte to behind its last. The parser tells
+// span is where a node stands in the text, from its first byte to behind its last. The parser says
 // where nodes begin, in letters; where they end is found from what they hold.
 func (e editor) span(n *yaml.Node) (from, to int, err error) {
 	if n.Anchor != "" || n.Kind == yaml.AliasNode || n.Style&yaml.TaggedStyle != 0 || n.Line < 1 || n.Line > len(e.lines) {

@@ -65,7 +65,7 @@ func (c *clerk) possible(path string, shape spread.Shape, m measure, words strin
 	return nil
 }
 
-// strays says of a spread that it goes too far to one side.
+// strays gives a spread that it goes too far to one side.
 func (m measure) strays(to, limit float64, bound string) string {
 	if m.of == unit.OfDuration && to > 0 {
 		m.symbol = hoursOrDays(to)

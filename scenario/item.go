@@ -59,14 +59,14 @@ type use struct {
 	given bool
 }
 
-// holeKeys tells which keys of a hole are there.
+// holeKeys says which keys of a hole are there.
 func (f itemFile) holeKeys() []use {
 	return []use{{"name", f.Name.given}, {"start_offset", f.StartOffset.given}, {"drill_ahead_to", f.DrillAheadTo.given}, {"core", f.Core != nil},
 		{"oriented", f.Oriented.given}, {"temperature", f.Temperature != nil}, {"penetrometer", f.Penetrometer != nil}, {"logging", f.Logging != nil},
 		{"reentry", f.Reentry.given}, {"abandon", f.Abandon.given}, {"if_lost", f.IfLost.given}}
 }
 
-// taskKeys tells which keys of a task are there.
+// taskKeys says which keys of a task are there.
 func (f itemFile) taskKeys() []use {
 	return []use{{"takes", f.Takes != nil}, {"sea_limit", f.SeaLimit.given}, {"interruptible", f.Interruptible.given}}
 }

@@ -33,7 +33,7 @@ var (
 	seaDaysMeasure = measure{kind: "sea days", of: unit.OfDuration, symbol: "d", such: "56 d", least: 6 * hour, most: 400 * day,
 		why: "less is no voyage, and nobody stays out for longer than a year"}
 	capMeasure = measure{kind: "cap", of: unit.OfDuration, symbol: "d", such: "9 d", least: 3 * hour, most: 400 * day,
-		why: "less is gone before a core comes up"}
+		why: "less is gone before a core is recovered"}
 	inPortMeasure = measure{kind: "days in port", of: unit.OfDuration, symbol: "d", such: "5 d", most: 100 * day,
 		why: "longer is a refit"}
 	taskMeasure = measure{kind: "task", of: unit.OfDuration, symbol: "h", such: "30 h", above: true, most: 100 * day,
@@ -45,7 +45,7 @@ var (
 	countMeasure = measure{kind: "count", of: unit.OfCount, least: 1, most: 1000, whole: true,
 		why: "nothing on board is counted in more"}
 	rankMeasure = measure{kind: "rank", of: unit.OfCount, least: 1, most: 100, whole: true,
-		why: "nobody tells more ranks apart"}
+		why: "nobody distinguishes more ranks"}
 	strokesMeasure = measure{kind: "partial strokes in a row", of: unit.OfCount, least: 1, most: 20, whole: true,
 		why: "each is hours of work for little core"}
 )
@@ -73,7 +73,7 @@ var (
 // Of spreads.
 var (
 	factorMeasure = measure{kind: "factor of a lognormal spread", of: unit.OfCount, least: 1, above: true, most: 20,
-		why: "it is the 9-in-10 value over the median; the widest on record is 6, of what a troubled extended barrel costs"}
+		why: "it is P90 over the median; the widest on record is 6, of what a troubled extended barrel costs"}
 	weibullMeasure = measure{kind: "shape_parameter of a Weibull spread", of: unit.OfCount, least: 0.5, most: 50,
 		why: "below, most draws are next to nothing; above, there is no spread"}
 	shareMeasure    = measure{kind: "share", of: unit.OfShare, symbol: "%", most: 1}

@@ -14,7 +14,7 @@ import (
 // mostBytes is far more than any scenario needs.
 const mostBytes = 4 << 20
 
-// load reads a file in the format that its name tells. The outline has faults where there is
+// load reads a file in the format that its name says. The outline has faults where there is
 // nothing to go on with.
 func load(name string, data []byte) (*viper.Viper, *outline) {
 	v := viper.NewWithOptions(viper.KeyDelimiter("::")) // names may contain dots
@@ -71,7 +71,7 @@ func outlined(name string, data []byte) (string, *outline) {
 	return "", o
 }
 
-// onlyEmpty tells whether the faults so far are values left empty, which keep nothing from being read.
+// onlyEmpty reports whether the faults so far are values left empty, which keep nothing from being read.
 func (o *outline) onlyEmpty() bool {
 	for _, f := range o.faults {
 		if f.Wanted != wantedValue {

@@ -53,7 +53,7 @@ func ReadLog(name string, r io.Reader, p *plan.Plan) (*result.Log, error) {
 	return log, nil
 }
 
-// notesOn tells what in a log is no fault and yet hardly meant.
+// notesOn says what in a log is no fault and yet hardly meant.
 func notesOn(log *result.Log, p *plan.Plan) (notes []string) {
 	first, last, ends := log.Lines[0].From, log.Lines[len(log.Lines)-1].From, p.Sails.Add(time.Duration(float64(p.SeaDays)*float64(time.Second)))
 	if first.Before(p.Sails.Add(-mostApart)) || last.After(ends.Add(mostApart)) {
@@ -77,7 +77,7 @@ func notesOn(log *result.Log, p *plan.Plan) (notes []string) {
 // mostApart is how far a log may lie outside the sea days without a note.
 const mostApart = 30 * 24 * time.Hour
 
-// planned tells whether a site of a plan has a hole or task.
+// planned reports whether a site of a plan has a hole or task.
 func planned(p *plan.Plan, site, item string) bool {
 	return slices.ContainsFunc(p.Sites, func(s plan.Site) bool {
 		return s.Name == site && slices.ContainsFunc(s.Items, func(i plan.Item) bool { return i.Name == item })
@@ -114,7 +114,7 @@ type sounding struct {
 const mostShallower = 10.0 // m
 
 // deepens holds the depth of a hole against that of the last line with one. A hole gets no shallower, unless
-// it is begun again at 0 m. A little less is told in a note, much less is a fault.
+// it is begun again at 0 m. A little less is given in a note, much less is a fault.
 func (t *recordTable) deepens(reached soundings, line result.LogLine) (note []string) {
 	if math.IsNaN(float64(line.Depth)) || line.Hole == "" || len(t.wrong) > 0 {
 		return nil
@@ -132,7 +132,7 @@ func (t *recordTable) deepens(reached soundings, line result.LogLine) (note []st
 	return note
 }
 
-// mostFaults of a log are told: a log of another expedition has thousands.
+// mostFaults of a log are given: a log of another expedition has thousands.
 const mostFaults = 20
 
 // logFaults is all that is wrong with a log.

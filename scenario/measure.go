@@ -13,7 +13,7 @@ import (
 type measure struct {
 	kind   string // in the words of the manual
 	of     unit.Dimension
-	symbol string  // unit in which limits are told
+	symbol string  // unit in which limits are given
 	such   string  // an example, where that of the dimension misleads
 	per    string  // "/m" for a strength per metre, which is no dimension of unit
 	least  float64 // SI
@@ -36,7 +36,7 @@ func (m measure) parse(text string) (float64, error) {
 	return m.of.Parse(text)
 }
 
-// wanted tells people what is wanted.
+// wanted says people what is wanted.
 func (m measure) wanted() string {
 	switch {
 	case m.per != "":
@@ -50,12 +50,12 @@ func (m measure) wanted() string {
 	return m.of.Wanted()
 }
 
-// holds tells whether the quantity can have the value.
+// holds reports whether the quantity can have the value.
 func (m measure) holds(value float64) bool {
 	return value >= m.least && value <= m.most && !(m.above && value == m.least) && !(m.whole && value != math.Trunc(value))
 }
 
-// refuses tells people what values the quantity can have, and why no others.
+// refuses says people what values the quantity can have, and why no others.
 func (m measure) refuses() string {
 	if m.why == "" {
 		return m.limits()
@@ -63,7 +63,7 @@ func (m measure) refuses() string {
 	return m.limits() + "; " + m.why
 }
 
-// limits tells people what values the quantity can have.
+// limits says people what values the quantity can have.
 func (m measure) limits() string {
 	from := "from " + m.tell(m.least) + " to "
 	if m.above {
@@ -83,5 +83,5 @@ func (m measure) tell(value float64) string {
 	return m.of.Format(value, m.symbol) + m.per
 }
 
-// chance tells whether the quantity is a share of something and so can't be above 1.
+// chance reports whether the quantity is a share of something and so can't be above 1.
 func (m measure) chance() bool { return m.of == unit.OfShare && m.most <= 1 }

@@ -34,5 +34,5 @@ func readFile(path string) ([]byte, error) {
 		return nil, err
 	}
 	defer file.Close()
-	return io.ReadAll(io.LimitReader(file, mostBytes+1)) // should it grow, whoever reads it tells that it is too large
+	return io.ReadAll(io.LimitReader(file, mostBytes+1)) // should it grow, whoever reads it says that it is too large
 }

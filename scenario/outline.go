@@ -5,7 +5,7 @@ import (
 	"strings"
 )
 
-// outline is where things stand in a file, and what is wrong with its form alone: viper tells no
+// outline is where things stand in a file, and what is wrong with its form alone: viper says no
 // lines and overlooks keys that stand twice in another case, or are empty.
 type outline struct {
 	file   string
@@ -54,7 +54,7 @@ func (o *outline) source(path string) string {
 	return fmt.Sprintf("%s:%d", file, line)
 }
 
-// places tells where all that is stated in a tree stands, by its path.
+// places says where all that is stated in a tree stands, by its path.
 func (o *outline) places(tree any, path string, all map[string]string) map[string]string {
 	switch t := tree.(type) {
 	case map[string]any:
@@ -88,7 +88,7 @@ func parent(path string) string {
 	return path[:max(strings.LastIndexAny(path, ".["), 0)]
 }
 
-// within tells whether a path is another or inside it.
+// within reports whether a path is another or inside it.
 func within(path, outer string) bool {
 	rest, found := strings.CutPrefix(path, outer)
 	return found && (rest == "" || outer == "" || rest[0] == '.' || rest[0] == '[')

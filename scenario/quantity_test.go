@@ -63,22 +63,22 @@ func TestChancesStayBelowOneAndOthersAboveZero(t *testing.T) {
 }
 
 func TestATypedRateReplacesTheShipsSpreadAndKeepsItsLevels(t *testing.T) {
-	ship := builtIn().ship.Rates[rig.ExtendedPace]
-	typed := withRate(t, "extended_pace={low: 90 %, mid: 110 %, high: 140 %}").Ship.Rates[rig.ExtendedPace]
+	ship := builtIn().ship.Rates[rig.ExtendedDurationFactor]
+	typed := withRate(t, "extended_duration_factor={low: 90 %, mid: 110 %, high: 140 %}").Ship.Rates[rig.ExtendedDurationFactor]
 	if typed.Shares != ship.Shares || typed.Persistence != ship.Persistence || typed.Common != ship.Common {
 		t.Errorf("levels %v, persistence %v, common %v are not the ship's", typed.Shares, typed.Persistence, typed.Common)
 	}
 	if got := typed.Shape.Quantile(0.9); math.Abs(got-1.4) > 1e-12 {
 		t.Errorf("the spread was added to the ship's: %v", got)
 	}
-	if typed.Source != "--set: rates.extended_pace" || typed.Text != "low 90 %, mid 110 %, high 140 %" {
+	if typed.Source != "--set: rates.extended_duration_factor" || typed.Text != "low 90 %, mid 110 %, high 140 %" {
 		t.Errorf("source %q, text %q", typed.Source, typed.Text)
 	}
 }
 
 func TestVariesSaysAtWhichLevelsTheSpreadLives(t *testing.T) {
 	at := func(varies string) spread.Quantity {
-		return withRate(t, "extended_pace={low: 90 %, mid: 110 %, high: 140 %, "+varies+"}").Ship.Rates[rig.ExtendedPace]
+		return withRate(t, "extended_duration_factor={low: 90 %, mid: 110 %, high: 140 %, "+varies+"}").Ship.Rates[rig.ExtendedDurationFactor]
 	}
 	if q := at("varies: hole"); q.Shares != spread.All(spread.Hole) || q.Persistence != 0 {
 		t.Errorf("got %v, persistence %v", q.Shares, q.Persistence)

@@ -51,7 +51,7 @@ var (
 	gearMass = measure{kind: "mass of the travelling gear", of: unit.OfMass, symbol: "t", least: 1e3, most: 500e3}
 	lineWork = measure{kind: "work of the drilling line between cuts", of: unit.OfEnergy, symbol: "ton-mile", least: in(unit.OfEnergy, "50 ton-mile"), most: in(unit.OfEnergy, "100000 ton-mile"),
 		why: "common practice is some 1,500"}
-	pace = measure{kind: "pace", of: unit.OfShare, symbol: "%", least: 0.05, most: 10,
+	pace = measure{kind: "duration factor", of: unit.OfShare, symbol: "%", least: 0.05, most: 10,
 		why: "beyond is twenty times as fast or ten times as slow as the records"}
 	otherWork = measure{kind: "other work on site, against trips and moves", of: unit.OfShare, symbol: "%", most: 20,
 		why: "more is twenty times as long as the work itself"}
@@ -99,7 +99,7 @@ var rateGroups = []struct {
 	{linearMass, []rig.Rate{rig.PipeMass}},
 	{gearMass, []rig.Rate{rig.TravellingMass}},
 	{lineWork, []rig.Rate{rig.LineWork}},
-	{pace, []rig.Rate{rig.PistonPace, rig.PistonAlone, rig.ExtendedDeep, rig.ExtendedPace, rig.RotaryPace}},
+	{pace, []rig.Rate{rig.PistonDurationFactor, rig.PistonAlone, rig.ExtendedDeep, rig.ExtendedDurationFactor, rig.RotaryDurationFactor}},
 	{otherWork, []rig.Rate{rig.OtherWork}},
 	{depthShare, []rig.Rate{rig.LayerDepth}},
 	{chance, []rig.Rate{rig.SlowdownPerMetre, rig.HeaveLoss, rig.FunnelLost, rig.PistonTrouble, rig.ExtendedTrouble, rig.RotaryTrouble,
@@ -111,7 +111,7 @@ var rateGroups = []struct {
 	{countMeasure, []rig.Rate{rig.StandsBetweenFills, rig.Barrels, rig.CatwalkRoom, rig.CoresBetweenSweeps}},
 }
 
-// rateKinds tells of each figure of the ship what kind it is.
+// rateKinds gives each figure of the ship what kind it is.
 var rateKinds = func() (kinds [rig.Rates]measure) {
 	for _, group := range rateGroups {
 		for _, r := range group.rates {
@@ -126,7 +126,7 @@ func withoutSpread(m measure) measure {
 	return m
 }
 
-// rateMeasure is what values a figure of the ship can have, told in its unit.
+// rateMeasure is what values a figure of the ship can have, stated in its unit.
 func rateMeasure(r rig.Rate) measure {
 	m := rateKinds[r]
 	m.symbol = r.Of().Unit

@@ -24,7 +24,7 @@ func (c *clerk) rates(path string, given map[string]spreadFile, base [rig.Rates]
 
 // statedPace: a pace of the piston cycle that a plan states holds at all sites, whatever tools are used there.
 func statedPace(given map[string]spreadFile, rates *[rig.Rates]spread.Quantity) {
-	_, pace := given[rig.PistonPace.Of().Key]
+	_, pace := given[rig.PistonDurationFactor.Of().Key]
 	_, alone := given[rig.PistonAlone.Of().Key]
 	if pace && !alone {
 		rates[rig.PistonAlone] = spread.Just(1)

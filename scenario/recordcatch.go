@@ -10,11 +10,11 @@ import (
 // recoveredColumn may be missing from a table of holes: metres recovered are then not scored.
 const recoveredColumn = "recovered_m"
 
-// mostExpanded is the most that comes up of what was drilled, as a share: cores expand, by 18 % at the 98th
+// mostExpanded is the most that is recovered of what was drilled, as a share: cores expand, by 18 % at the 98th
 // hundredth of extended-barrel cores (core summary, doi:10.5281/zenodo.10498831); the rest is room for slips.
 const mostExpanded = 2
 
-// catch reads how many cores a hole has by the record and what came up in all. A hole without cores
+// catch reads how many cores a hole has by the record and what was recovered in all. A hole without cores
 // brought nothing up.
 func (t *recordTable) catch(h *record.Hole) {
 	h.All = t.maybeCount("n_cores", mostOnRecord)

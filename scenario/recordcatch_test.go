@@ -6,7 +6,7 @@ import (
 	"testing"
 )
 
-// Cores and metres of a hole near the sea floor count in what came true, though a forecast is not told of it.
+// Cores and metres of a hole near the sea floor count in what came true, though a forecast is not given it.
 func TestWhatCameTrueCountsHolesNearTheSeaFloor(t *testing.T) {
 	head := holesHead + "," + recoveredColumn + "\n"
 	row := func(hole, order, depth, cores, recovered string) string {

@@ -55,7 +55,7 @@ const (
 	grounds
 )
 
-// Slower is a rate's share of its even value from a depth on.
+// Slower is a rate's share of its median from a depth on.
 type Slower struct {
 	From float64 // m
 	Rate float64
@@ -65,7 +65,7 @@ type Slower struct {
 type Sometimes struct {
 	Chance float64
 	Median float64 // s
-	Factor float64 // from the median to the 9-in-10 value
+	Factor float64 // from the median to the P90 value
 }
 
 // Quantile is 0 below the chance that nothing happens.
@@ -118,7 +118,7 @@ func ClassesOf(s *record.Site) (classes []UnrecordedClass) {
 // as known, m [judgement].
 const leastAhead = 50
 
-// isBare tells whether a site was cored rotary from the sea floor and with no other tool: bare rock,
+// isBare reports whether a site was cored rotary from the sea floor and with no other tool: bare rock,
 // or soft ground where a crew had no use for a piston corer.
 func isBare(s *record.Site) bool {
 	bored := false
@@ -146,7 +146,7 @@ func (u *Unrecorded) workOf(h *record.Hole, c UnrecordedClass) Sometimes {
 	return w
 }
 
-// shallowest is the depth of a hole below which the work on it is not told apart, m below sea floor.
+// shallowest is the depth of a hole below which the work on it is not distinguished, m below sea floor.
 const shallowest = float64(record.Shallow)
 
 // era is that of a year.

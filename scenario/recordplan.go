@@ -13,7 +13,7 @@ import (
 	"coredays/model/unit"
 )
 
-// Knowledge is how much of a site a hindcast is told.
+// Knowledge is how much of a site a hindcast is given.
 type Knowledge int
 
 // The levels of knowledge.
@@ -110,9 +110,9 @@ func (u *Unrecorded) rates(rates [rig.Rates]spread.Quantity, s *record.Site, kno
 	}
 	rates[rig.LayerDepth] = spread.Just(1) // where each tool cored is known
 	e := u.era(s.Start().Year())
-	rates[rig.PistonPace].Shape = times{rates[rig.PistonPace].Shape, e.Piston}
-	rates[rig.ExtendedPace].Shape = times{rates[rig.ExtendedPace].Shape, e.Rotated}
-	rates[rig.RotaryPace].Shape = times{rates[rig.RotaryPace].Shape, e.Rotated}
+	rates[rig.PistonDurationFactor].Shape = times{rates[rig.PistonDurationFactor].Shape, e.Piston}
+	rates[rig.ExtendedDurationFactor].Shape = times{rates[rig.ExtendedDurationFactor].Shape, e.Rotated}
+	rates[rig.RotaryDurationFactor].Shape = times{rates[rig.RotaryDurationFactor].Shape, e.Rotated}
 	return rates
 }
 

@@ -62,7 +62,7 @@ func (t *recordTable) next() bool {
 	}
 }
 
-// keep tells whether the row in hand could be read; if not it is listed.
+// keep reports whether the row in hand could be read; if not it is listed.
 func (t *recordTable) keep() bool {
 	if len(t.wrong) > 0 {
 		t.out = append(t.out, record.LeftOut{Row: t.line, Why: strings.Join(t.wrong, "; ")})
@@ -75,7 +75,7 @@ func (t *recordTable) text(column string) string {
 	return plaintext.Unguarded(strings.TrimSpace(t.row[t.column[column]]))
 }
 
-// has tells whether the cell of a column is filled in.
+// has reports whether the cell of a column is filled in.
 func (t *recordTable) has(column string) bool { return t.text(column) != "" }
 
 func (t *recordTable) fault(column, wanted string) {

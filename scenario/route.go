@@ -9,7 +9,7 @@ import (
 	"coredays/model/voyage"
 )
 
-// headland is a way over land that costs little to go round: check alone tells of it, judgement.
+// headland is a way over land that costs little to go round: check alone gives it, judgement.
 const headland = 120 * unit.NauticalMile
 
 // routes warns of passages that cross land, with the alternates and without.

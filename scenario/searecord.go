@@ -57,7 +57,7 @@ func (c *clerk) likeness(name string) (*sea.Likeness, error) {
 	return l, nil
 }
 
-// RecordFault tells why a record of the sea can't be used, with the file and the line that shows it.
+// RecordFault says why a record of the sea can't be used, with the file and the line that shows it.
 func RecordFault(file string, err error) error {
 	f := Fault{File: file, Wanted: err.Error()}
 	if m, is := errors.AsType[*sea.Misread](err); is {

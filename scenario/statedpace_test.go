@@ -16,7 +16,7 @@ func TestAStatedPaceHoldsAtAllSites(t *testing.T) {
 		t.Fatal(err)
 	}
 	text := string(DemonstrationText())
-	for setting, want := range map[string]float64{"rates.piston_pace=120 %": 1, "rates.piston_pace=120 %;rates.piston_alone=70 %": 0.7, "rates.bench=30 min": ship.Ship.Rates[rig.PistonAlone].Median()} {
+	for setting, want := range map[string]float64{"rates.piston_duration_factor=120 %": 1, "rates.piston_duration_factor=120 %;rates.piston_alone=70 %": 0.7, "rates.bench=30 min": ship.Ship.Rates[rig.PistonAlone].Median()} {
 		p, err := WithSettings([]byte(text), "demonstration.yaml", strings.Split(setting, ";"))
 		if err != nil {
 			t.Fatal(err)

@@ -2,6 +2,7 @@ package scenario
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/agext/levenshtein"
@@ -13,6 +14,9 @@ const alike = 0.6
 // suggest says that there is no such thing and names the nearest that there is. meant is that
 // name, empty where none is near.
 func suggest(name string, known []string, thing string) (wanted, meant string) {
+	if now := renamed(name); now != "" && slices.Contains(known, now) {
+		return fmt.Sprintf("there is no such %s; it is %q now", thing, now), now
+	}
 	best := 0.0
 	for _, k := range known {
 		if len(name) > mostName {
@@ -30,6 +34,14 @@ func suggest(name string, known []string, thing string) (wanted, meant string) {
 		return fmt.Sprintf("there is no such %s", thing), ""
 	}
 	return fmt.Sprintf("there is no such %s; wanted: %s", thing, listed(known)), ""
+}
+
+// renamed is the present name of a key that had another once: a pace, above 100 % the slower, is a duration factor.
+func renamed(name string) string {
+	if tool, is := strings.CutSuffix(name, "_pace"); is {
+		return tool + "_duration_factor"
+	}
+	return ""
 }
 
 // listed joins names with commas and "or".

@@ -5,7 +5,7 @@ import (
 	"testing"
 )
 
-// taken tells whether the starter is read with settings.
+// taken reports whether the starter is read with settings.
 func taken(t *testing.T, sets ...string) bool {
 	t.Helper()
 	_, err := WithSettings(Starter(), "starter.yaml", sets)
@@ -65,7 +65,7 @@ func TestAFaultSteersNoTerminalAndIsShort(t *testing.T) {
 	}
 }
 
-// A source may be a block of lines; it is told on one.
+// A source may be a block of lines; it is given on one.
 func TestTheLinesOfASourceAreMadeOne(t *testing.T) {
 	p, err := WithSettings(Starter(), "starter.yaml", []string{"rates={connection: {value: 6 min, source: \"the driller,\\nby radio\"}}"})
 	if err != nil {

@@ -18,7 +18,7 @@ const (
 // queue is a single server with exponential times between arrivals and of service.
 type queue struct {
 	agenda            agenda
-	luck              chance.Source
+	stream            chance.Source
 	arriving, serving float64 // rates
 	drawn             int
 	inside            int
@@ -27,7 +27,7 @@ type queue struct {
 
 func (q *queue) exponential(rate float64) float64 {
 	q.drawn++
-	return -math.Log(q.luck.Uniform(q.drawn)) / rate
+	return -math.Log(q.stream.Uniform(q.drawn)) / rate
 }
 
 // run serves so many customers and returns the mean number inside over that time.
@@ -54,7 +54,7 @@ func (q *queue) run(customers int) float64 {
 
 func TestAgendaMeetsTheClosedFormOfASingleServer(t *testing.T) {
 	for _, load := range []float64{0.3, 0.6, 0.8} {
-		q := queue{agenda: newAgenda(), luck: chance.Replication(5, int(load*10)), arriving: load, serving: 1}
+		q := queue{agenda: newAgenda(), stream: chance.Replication(5, int(load*10)), arriving: load, serving: 1}
 		q.agenda.plan(arrival, 0)
 		q.run(20_000) // warm-up
 		var batches []float64
@@ -83,7 +83,7 @@ func TestActsAtTheSameInstantGoInTheOrderOfTheActors(t *testing.T) {
 }
 
 func BenchmarkAgendaEvent(b *testing.B) {
-	q := queue{agenda: newAgenda(), luck: chance.Replication(5, 1), arriving: 0.8, serving: 1}
+	q := queue{agenda: newAgenda(), stream: chance.Replication(5, 1), arriving: 0.8, serving: 1}
 	q.agenda.plan(arrival, 0)
 	b.ReportAllocs()
 	for b.Loop() {

@@ -18,8 +18,8 @@ func (s *ship) planClosing() {
 	if s.here.Every == voyage.NoQuantity || s.Median {
 		return
 	}
-	luck, log := s.Stream.For(theClosings).For(s.here.Key), &s.sites[s.siteNumber()]
-	s.agenda.plan(theSite, s.clock-s.OfSite(s.here.Every)*math.Log(luck.Uniform(log.closings)))
+	stream, log := s.Stream.For(theClosings).For(s.here.Key), &s.sites[s.siteNumber()]
+	s.agenda.plan(theSite, s.clock-s.OfSite(s.here.Every)*math.Log(stream.Uniform(log.closings)))
 	log.closings++
 }
 
@@ -52,7 +52,7 @@ func (s *ship) sinceSailing(date time.Time, none float64) float64 {
 	return date.Sub(s.v.Plan.Sails).Seconds()
 }
 
-// tooEarly tells whether the ship must wait for the site's first date. The crew's estimates leave that
+// tooEarly reports whether the ship must wait for the site's first date. The crew's estimates leave that
 // out: it depends on when she comes.
 func (s *ship) tooEarly() bool {
 	return s.here != nil && !s.Median && !s.positioned && s.clock < s.opens(s.siteNumber())-1

@@ -27,13 +27,13 @@ func (s *ship) cycleTime(t coring.Tool) float64 { return cycles[t.Of().Cut](s, t
 
 func (s *ship) pistonCycleTime(t coring.Tool) float64 {
 	is := t.Of()
-	return s.rateMedian(is.Pace)*s.alone()*(2*s.bottom()/s.rateMedian(is.Wire)+s.rateMedian(rig.Shot)+s.rateMedian(rig.CorePull)+s.rateMedian(is.Handling)) +
+	return s.rateMedian(is.DurationFactor)*s.alone()*(2*s.bottom()/s.rateMedian(is.Wire)+s.rateMedian(rig.Shot)+s.rateMedian(rig.CorePull)+s.rateMedian(is.Handling)) +
 		s.heldStill(t) + s.rateMedian(rig.Connection)
 }
 
 func (s *ship) rotatedCycleTime(t coring.Tool) float64 {
 	is, layer := t.Of(), &s.here.Layers[s.layer(s.hole.depth)]
-	return s.rateMedian(is.Pace)*(3*s.bottom()/s.rateMedian(is.Wire)+s.rateMedian(is.Handling)) +
+	return s.rateMedian(is.DurationFactor)*(3*s.bottom()/s.rateMedian(is.Wire)+s.rateMedian(is.Handling)) +
 		float64(is.Stroke)/(s.v.Quantities[layer.Rate].Median*s.deepDown(t)) + s.rateMedian(rig.Connection)
 }
 

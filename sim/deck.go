@@ -19,7 +19,7 @@ type deck struct {
 	landed    int // cores laid on the catwalk
 	labFree   float64
 	behind    float64 // most that the laboratory was ever behind, s
-	today     int     // the day of the expedition on which the last core came up
+	today     int     // the day of the expedition on which the last core was recovered
 	cores     int     // on that day
 	mostCores int     // on any day
 }
@@ -30,7 +30,7 @@ func (s *ship) awaitBarrel() {
 	s.do(activity.BenchWait, s.deck.barrels[n]-s.clock)
 }
 
-// awaitCatwalk waits until there is room for the core that came up.
+// awaitCatwalk waits until there is room for the core that was recovered.
 func (s *ship) awaitCatwalk() {
 	n := s.deck.landed % s.count(rig.CatwalkRoom)
 	s.do(activity.CatwalkWait, s.deck.out[n]-s.clock)

@@ -10,7 +10,7 @@ import (
 	"coredays/sim/simtest"
 )
 
-// Cores come up every 25 to 31 min in 200 m of water and every 55 to 61 min in 4,000 m. A catwalk
+// Cores are recovered every 25 to 31 min in 200 m of water and every 55 to 61 min in 4,000 m. A catwalk
 // that needs 40 min for each and has room for three fills up in the one and never in the other.
 func TestAFullCatwalkDelaysTheRigInShallowWaterOnly(t *testing.T) {
 	waited := func(water unit.Length) float64 {
@@ -37,14 +37,14 @@ func TestASlowBenchSetsThePaceInShallowWater(t *testing.T) {
 		s.spent[activity.FetchCorer] + s.spent[activity.HandleCorer] + s.spent[activity.Connection]
 	cores := float64(s.tools[0].cores)
 	// The core before the last gives its barrel back long before the last is run: (cores - 3) barrels
-	// are waited for in turn, after the first core has come up.
+	// are waited for in turn, after the first core has are recovered.
 	low, high := (cores-3)*45*simtest.Minutes, cores*45*simtest.Minutes
 	if cycle < low || cycle > high {
 		t.Errorf("%g cores took %.1f h, want between %.1f and %.1f", cores, cycle/simtest.Hours, low/simtest.Hours, high/simtest.Hours)
 	}
 }
 
-// Cores come up every 30 min from 22:30 on; each is a minute on the catwalk and 40 min in the laboratory. After
+// Cores are recovered every 30 min from 22:30 on; each is a minute on the catwalk and 40 min in the laboratory. After
 // four of them it is behind by 1 + 4 x 40 - 3 x 30 = 71 min; the one that comes ten hours later finds it
 // free. Three came before midnight and two after.
 func TestTheLaboratoryFallsBehindByWhatAHandAddsUp(t *testing.T) {

@@ -9,8 +9,8 @@ import (
 	"coredays/model/voyage"
 )
 
-// CrewEstimates is what the crew reckons with: the time of each item from a run of the plan in which
-// every draw is even, the sea is calm and nothing goes wrong.
+// CrewEstimates is what the crew estimates with: the time of each item from a run of the plan in which
+// every draw is the median, the sea is calm and nothing goes wrong.
 type CrewEstimates struct {
 	Item    []float64 // s
 	leaving []float64 // s of these after the item is done, to get under way: of the last one of a site
@@ -39,7 +39,7 @@ func EstimateByCrew(v *voyage.Voyage) *CrewEstimates {
 	return e
 }
 
-// speedTo is the speed that the crew reckons with on a passage: the slow one in ten, as port must be
+// speedTo is the speed that the crew estimates with on a passage: the slow one in ten, as port must be
 // reached in time, in waves that are exceeded three times in ten on the day of sailing.
 func speedTo(v *voyage.Voyage, from, to voyage.Place) float64 {
 	if from >= voyage.FirstSite && to >= voyage.FirstSite && v.Sites[to-voyage.FirstSite].Hanging {
@@ -166,9 +166,9 @@ func (s *ship) operationTakes() float64 {
 	return t
 }
 
-// Estimate sails the whole programme of the primary sites once, with every draw at its even value, in a
-// calm sea, without trouble: a quick reckoning to hold against the days there are. It is no
-// forecast: half of all expeditions take longer than even a reckoning with the sea in it.
+// Estimate sails the whole programme of the primary sites once, with every draw at its median, in a
+// calm sea, without trouble: a quick estimate to hold against the days there are. It is no
+// forecast: half of all expeditions take longer than even a estimate with the sea in it.
 func Estimate(v *voyage.Voyage) voyage.Reckoning {
 	s := newShip(v)
 	s.beginsEvenly()

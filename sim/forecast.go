@@ -10,11 +10,11 @@ const lookAhead = 72 * 3600
 
 const (
 	issueEvery    = 12 * 3600 // s between forecasts: twice a day [common practice]
-	forecastEvery = 3 * 3600  // s between the times that a forecast tells of
+	forecastEvery = 3 * 3600  // s between the times that a forecast gives
 	forecastTimes = (lookAhead+issueEvery)/forecastEvery + 1
 )
 
-// forecast is what the crew was told last: the best estimate of the sea here at times to come.
+// forecast is what the crew was forecast last: the best estimate of the sea here at times to come.
 // They have no better knowledge of the future than this.
 type forecast struct {
 	issue  int // number of the issue, counted from sailing; -1 before the first
@@ -23,7 +23,7 @@ type forecast struct {
 	skill  skill
 }
 
-// skill is the correlation of told and true for each lead that a forecast tells of.
+// skill is the correlation of stated and true for each lead that a forecast gives.
 type skill struct {
 	of   sea.Forecast
 	lead [forecastTimes]float64
@@ -51,7 +51,7 @@ func (s *ship) issuedForecast() *forecast {
 		return f
 	}
 	f.issue, f.at = issue, int(s.at)
-	noise := s.Stream.For(theForecast).Normal(issue + s.sea.ahead*int(seaStep)/issueEvery) // one error for all that an issue tells
+	noise := s.Stream.For(theForecast).Normal(issue + s.sea.ahead*int(seaStep)/issueEvery) // one error for all that an issue says
 	skill := f.skills(s.v.Forecast)
 	for i := range f.height {
 		step := int(float64(issue*issueEvery+i*forecastEvery) / seaStep)
@@ -62,7 +62,7 @@ func (s *ship) issuedForecast() *forecast {
 	return f
 }
 
-// until is the index of the first told time after a moment.
+// until is the index of the first stated time after a moment.
 func (f *forecast) until(clock float64) int {
 	return max(0, int((clock-float64(f.issue*issueEvery))/forecastEvery)+1)
 }

@@ -24,7 +24,7 @@ func seasonal() (c sea.Climate) {
 	return c
 }
 
-// toldAt is what the crew is told at an issue, in scores, and what comes true, by lead.
+// toldAt is what the crew is given at an issue, in scores, and what comes true, by lead.
 func toldAt(s *ship, issue int) (told, truth [forecastTimes]float64) {
 	s.clock = float64(issue * issueEvery)
 	f := s.issuedForecast()
@@ -38,7 +38,7 @@ func toldAt(s *ship, issue int) (told, truth [forecastTimes]float64) {
 
 // A channel with a skill of 0.6 at 48 h has 0.6^((lead/48 h)^2): 0.88 a day ahead, 0.32 three days ahead. The
 // crew takes from it the best estimate: it correlates so with what comes, its variance is the square of
-// that, and on average what comes is what was told. What it is off by is the same for all leads of an issue, and
+// that, and on average what comes is what was given. What it is off by is the same for all leads of an issue, and
 // has nothing to do with that of the next.
 func TestTheCrewIsToldTheBestEstimateOfTheChannel(t *testing.T) {
 	const n = 5000
@@ -108,7 +108,7 @@ func TestTheForecastIsReadAnewTwiceADay(t *testing.T) {
 	}
 }
 
-// The told times are 3 h apart. What the crew makes of them, of a sea given hour by hour.
+// The stated times are 3 h apart. What the crew makes of them, of a sea given hour by hour.
 func TestWhatTheCrewMakesOfAForecastIsCountedByHand(t *testing.T) {
 	tests := []struct {
 		name              string
@@ -116,12 +116,12 @@ func TestWhatTheCrewMakesOfAForecastIsCountedByHand(t *testing.T) {
 		clock             float64 // h
 		wait, above, most float64 // h until 5 m at most, h above 5 m, m within 12 h
 	}{
-		{"7 m until hour 60", append(repeated(7, 60), 1), 0, 60, 19 * 3, 7},                           // told at 3, 6, ... 57 h: 19 times
+		{"7 m until hour 60", append(repeated(7, 60), 1), 0, 60, 19 * 3, 7},                           // stated at 3, 6, ... 57 h: 19 times
 		{"the same from hour 10 on", append(repeated(7, 60), 1), 10, 50, 16 * 3, 7},                   // at 12, 15, ... 57 h
-		{"7 m for ever", []float64{7}, 0, 72, 28 * 3, 7},                                              // told for 84 h
-		{"7 m for two hours only", append(repeated(7, 2), 1), 1, 2, 0, 7},                             // the next told is hour 3; it is 7 m now
+		{"7 m for ever", []float64{7}, 0, 72, 28 * 3, 7},                                              // stated for 84 h
+		{"7 m for two hours only", append(repeated(7, 2), 1), 1, 2, 0, 7},                             // the next stated is hour 3; it is 7 m now
 		{"a storm in 12 h", slices.Concat(repeated(1, 12), repeated(8, 9), []float64{1}), 0, 3, 9, 8}, // at 12, 15, 18 h
-		{"a storm in 18 h", slices.Concat(repeated(1, 16), repeated(8, 9), []float64{1}), 0, 3, 9, 1}, // told at 18, 21, 24 h
+		{"a storm in 18 h", slices.Concat(repeated(1, 16), repeated(8, 9), []float64{1}), 0, 3, 9, 1}, // stated at 18, 21, 24 h
 	}
 	for _, test := range tests {
 		s := stormy(t, test.heights...)
@@ -139,7 +139,7 @@ func TestWhatTheCrewMakesOfAForecastIsCountedByHand(t *testing.T) {
 	}
 }
 
-// Ships that sail two and a half days apart and lie at one site on one date are told the same of it: the season and
+// Ships that sail two and a half days apart and lie at one site on one date are given the same of it: the season and
 // the error of the channel are those of the date.
 func TestShipsAtOnePlaceAndDateAreToldTheSame(t *testing.T) {
 	early := simtest.OneSite(simtest.PistonHole("A", 100))

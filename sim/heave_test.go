@@ -10,7 +10,7 @@ import (
 	"coredays/sim/simtest"
 )
 
-// A piston corer stops at 4 m, rotated barrels at 5 m. At half of the limit all of the core comes up, at the
+// A piston corer stops at 4 m, rotated barrels at 5 m. At half of the limit all of the core is recovered, at the
 // limit 40 % less, and between in proportion.
 func TestHeaveCostsRecoveryFromHalfTheLimitOn(t *testing.T) {
 	for _, c := range []struct {

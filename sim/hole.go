@@ -76,10 +76,10 @@ func (s *ship) nextStage() {
 	s.hole.half, s.hole.slow, s.hole.partials = false, 0, 0
 }
 
-// aheadLeft tells whether the hole in hand has still to be drilled down without coring.
+// aheadLeft reports whether the hole in hand has still to be drilled down without coring.
 func (s *ship) aheadLeft() bool { return s.hole.depth < s.hole.aim-shortest }
 
-// coringLeft tells whether a tool still has something to core, and passes over stages that have not.
+// coringLeft reports whether a tool still has something to core, and passes over stages that have not.
 func (s *ship) coringLeft() bool {
 	for s.hole.stage < len(s.stages()) {
 		if s.hole.depth < float64(s.stages()[s.hole.stage].To)-shortest {

@@ -35,7 +35,7 @@ func randomPlans(t *testing.T, test func(*testing.T, *voyage.Voyage)) {
 func TestWhateverThePlanTheBooksBalance(t *testing.T) {
 	randomPlans(t, func(t *testing.T, v *voyage.Voyage) {
 		const seed, replications = 5, 3
-		worker, guess := NewSailor(t.Context(), v), EstimateByCrew(v)
+		worker, crew := NewSailor(t.Context(), v), EstimateByCrew(v)
 		for n := range replications {
 			worker.Sail(seed, n)
 			for _, bound := range []bool{true, false} {
@@ -44,7 +44,7 @@ func TestWhateverThePlanTheBooksBalance(t *testing.T) {
 					written = worker.Within
 				}
 				w := watch{t: t, ship: newShip(v), slow: map[voyage.Place]bool{}, name: fmt.Sprintf("replication %d, bound %v", n, bound)}
-				w.crew = guess
+				w.crew = crew
 				w.begins(seed, n)
 				w.constrained = bound
 				w.sails()
@@ -70,7 +70,7 @@ func TestAnExpeditionWithoutSurprisesIsNeverLate(t *testing.T) {
 	})
 }
 
-// reachedAny tells whether a ship got to any site.
+// reachedAny reports whether a ship got to any site.
 func reachedAny(s *ship) bool {
 	return slices.ContainsFunc(s.sites, func(log siteRecord) bool { return log.state == done })
 }

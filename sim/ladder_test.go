@@ -44,7 +44,7 @@ func TestWorkGoesOnOnlyInASeaWellBelowTheLimitThatStoppedIt(t *testing.T) {
 }
 
 // From 500 m the bit goes up to 80 m while the sea is at 7 m, then clears the sea floor at 9 m, then all
-// pipe comes up at 11 m; she secures, rides it out, takes station and runs back to find her hole lost.
+// pipe is recovered at 11 m; she secures, rides it out, takes station and runs back to find her hole lost.
 func TestEachRungOfTheLadderIsTakenAtItsCost(t *testing.T) {
 	heights := append([]float64{1}, repeated(7, 30)...)
 	heights = append(heights, repeated(9, 30)...)

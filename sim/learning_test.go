@@ -11,7 +11,7 @@ import (
 	"coredays/sim/simtest"
 )
 
-// Where all goes as reckoned, what the crew sees is its estimate without the tenth that it added: 1/1.1.
+// Where all goes as estimated, what the crew sees is its estimate without the tenth that it added: 1/1.1.
 func TestWhatGoesAsReckonedTeachesNothingButTheContingency(t *testing.T) {
 	for name, p := range map[string]*plan.Plan{
 		"one hole":                        simtest.OneSite(simtest.PistonHole("A", 33)),
@@ -32,7 +32,7 @@ func onlyIfRefused(name string, other int) plan.Item {
 	return item
 }
 
-// A core from 1,533 m down, 9.5 m of it and one joint: the crew reckons with what it takes.
+// A core from 1,533 m down, 9.5 m of it and one joint: the crew estimates with what it takes.
 func TestTheCrewReckonsWithTheWholeCycleOfACore(t *testing.T) {
 	const way, joint = 1533.0 / 250 * simtest.Minutes, 6 * simtest.Minutes
 	const shot, pull, handling, oriented, stop = 4 * simtest.Minutes, 3 * simtest.Minutes, 10 * simtest.Minutes, 6 * simtest.Minutes, 10 * simtest.Minutes
@@ -61,7 +61,7 @@ func TestTheCrewReckonsWithTheWholeCycleOfACore(t *testing.T) {
 }
 
 // The estimate of the first site's task: 20 h, half an hour each to take station and to get under way, and a
-// tenth. Five days on trust and five days reckoned of which ten were seen make it half as long again.
+// tenth. Five days on trust and five days estimated of which ten were seen make it half as long again.
 func TestWhatWasSeenWeighsAsMuchAsFiveDaysOfEstimates(t *testing.T) {
 	s := sailedTo(t, aTask(plan.Task{Takes: simtest.Just(20 * simtest.Hours)}))
 	item := &s.here.Items[0]

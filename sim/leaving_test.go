@@ -78,7 +78,7 @@ func TestAShipWhoseTimeIsUpDoesNotWaitToTakeStation(t *testing.T) {
 	}
 }
 
-// Drilling that is slower than the crew reckoned is broken off when it is time to leave. The joint in
+// Drilling that is slower than the crew estimated is broken off when it is time to leave. The joint in
 // hand is finished: three hours where the rate is three times below its median, as seldom as once in
 // 600 holes.
 func TestDrillingAheadIsBrokenOffInTime(t *testing.T) {
@@ -96,7 +96,7 @@ func TestDrillingAheadIsBrokenOffInTime(t *testing.T) {
 }
 
 // Assemblies are not handled in more than 4 m of sea. With pipe on deck and so many hours left beyond the way
-// home, the ship leaves when the forecast, told every 3 h for 84 h, has as many hours of such a sea;
+// home, the ship leaves when the forecast, stated every 3 h for 84 h, has as many hours of such a sea;
 // further than three days ahead nobody looks.
 func TestTheCrewLeavesWhileTheForecastLetsIt(t *testing.T) {
 	tests := []struct {

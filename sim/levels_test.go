@@ -20,7 +20,7 @@ import (
 
 const expeditions = 20_000
 
-// leveled is a lognormal rate whose scores can be told from its values.
+// leveled is a lognormal rate whose scores can be given from its values.
 type leveled struct {
 	rate rig.Rate
 	spread.Quantity
@@ -28,7 +28,7 @@ type leveled struct {
 
 const (
 	evenLevel = 25.0
-	spreadOf  = 1.5 // 9-in-10 value over even value
+	spreadOf  = 1.5 // P90 value over median
 )
 
 // at spreads a rate over levels.
@@ -60,7 +60,7 @@ func drawnBy(t *testing.T, rates []leveled, look func(score func(r rig.Rate, sit
 }
 
 // isNormal holds scores against a standard normal: their mean, their variance, and how many lie below the
-// 1-in-10 and the 9-in-10 value, all within four standard errors.
+// P10 and the P90 value, all within four standard errors.
 func isNormal(t *testing.T, what string, scores []float64) {
 	t.Helper()
 	mean, variance := stat.MeanVariance(scores, nil)
@@ -86,7 +86,7 @@ func correlate(t *testing.T, what string, a, b []float64, want float64) {
 // Two quantities of the expedition that load 0.8 and 0.6 on what all share correlate by 0.48; one that loads
 // nothing does not, and one that loads the other way by -0.3 with the second. Each keeps its spread.
 func TestQuantitiesOfAnExpeditionCorrelateByTheProductOfTheirLoadings(t *testing.T) {
-	all := []rig.Rate{rig.PistonPace, rig.ExtendedPace, rig.RotaryPace, rig.Tripping}
+	all := []rig.Rate{rig.PistonDurationFactor, rig.ExtendedDurationFactor, rig.RotaryDurationFactor, rig.Tripping}
 	loadings := []float64{0.8, 0.6, 0, -0.5}
 	var rates []leveled
 	for i, r := range all {
@@ -110,8 +110,8 @@ func TestQuantitiesOfAnExpeditionCorrelateByTheProductOfTheirLoadings(t *testing
 func TestOnlyTheShareOfTheExpeditionIsCommon(t *testing.T) {
 	shares := spread.Shares{0.5, 0.2, 0.2, 0.1}
 	var a, b []float64
-	drawnBy(t, []leveled{at(rig.PistonPace, shares, 0, 0.8), at(rig.RotaryPace, shares, 0, 0.8)}, func(score func(rig.Rate, string, string) float64) {
-		a, b = append(a, score(rig.PistonPace, "S", "A")), append(b, score(rig.RotaryPace, "S", "A"))
+	drawnBy(t, []leveled{at(rig.PistonDurationFactor, shares, 0, 0.8), at(rig.RotaryDurationFactor, shares, 0, 0.8)}, func(score func(rig.Rate, string, string) float64) {
+		a, b = append(a, score(rig.PistonDurationFactor, "S", "A")), append(b, score(rig.RotaryDurationFactor, "S", "A"))
 	})
 	isNormal(t, "a quantity at all levels", a)
 	correlate(t, "two paces", a, b, 0.5*0.64)
@@ -122,11 +122,11 @@ func TestOnlyTheShareOfTheExpeditionIsCommon(t *testing.T) {
 func TestEachRunRemembersTheOneBeforeByItsPersistence(t *testing.T) {
 	var runs [10][]float64
 	var other []float64
-	drawnBy(t, []leveled{at(rig.ExtendedPace, spread.All(spread.Run), 0.6, 0)}, func(score func(rig.Rate, string, string) float64) {
+	drawnBy(t, []leveled{at(rig.ExtendedDurationFactor, spread.All(spread.Run), 0.6, 0)}, func(score func(rig.Rate, string, string) float64) {
 		for i := range runs {
-			runs[i] = append(runs[i], score(rig.ExtendedPace, "S", "A"))
+			runs[i] = append(runs[i], score(rig.ExtendedDurationFactor, "S", "A"))
 		}
-		other = append(other, score(rig.ExtendedPace, "S", "B"))
+		other = append(other, score(rig.ExtendedDurationFactor, "S", "B"))
 	})
 	for _, i := range []int{0, 1, 9} {
 		isNormal(t, "a run tied to the last", runs[i])
@@ -152,11 +152,11 @@ func TestDrawsShareTheVarianceOfTheLevelsThatTheyHaveInCommon(t *testing.T) {
 		{spread.Shares{0.3, 0.25, 0.2, 0.25}, 0, 0.75, 0.55, 0.3},
 	} {
 		var first, next, hole, apart []float64
-		drawnBy(t, []leveled{at(rig.ExtendedPace, c.shares, c.persistence, 0)}, func(score func(rig.Rate, string, string) float64) {
-			first = append(first, score(rig.ExtendedPace, "S", "A"))
-			next = append(next, score(rig.ExtendedPace, "S", "A"))
-			hole = append(hole, score(rig.ExtendedPace, "S", "B"))
-			apart = append(apart, score(rig.ExtendedPace, "T", "A"))
+		drawnBy(t, []leveled{at(rig.ExtendedDurationFactor, c.shares, c.persistence, 0)}, func(score func(rig.Rate, string, string) float64) {
+			first = append(first, score(rig.ExtendedDurationFactor, "S", "A"))
+			next = append(next, score(rig.ExtendedDurationFactor, "S", "A"))
+			hole = append(hole, score(rig.ExtendedDurationFactor, "S", "B"))
+			apart = append(apart, score(rig.ExtendedDurationFactor, "T", "A"))
 		})
 		isNormal(t, "a core", next)
 		correlate(t, "two cores in a row", first, next, c.next)
@@ -165,7 +165,7 @@ func TestDrawsShareTheVarianceOfTheLevelsThatTheyHaveInCommon(t *testing.T) {
 	}
 }
 
-// A chance of 0.3 comes true three times in ten, at the first time and at the fifth, one not told by the other.
+// A chance of 0.3 comes true three times in ten, at the first time and at the fifth, one not stated by the other.
 func TestWhatHappensDoesSoAsOftenAsItsChance(t *testing.T) {
 	p := simtest.OneSite(simtest.PistonHole("A", 100))
 	p.Ship.Rates[rig.PistonTrouble] = simtest.Just(0.3)

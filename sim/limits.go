@@ -40,12 +40,12 @@ func (s *ship) enforceLimits() {
 	}
 }
 
-// workLeft tells whether anything of the hole in hand is left to do.
+// workLeft reports whether anything of the hole in hand is left to do.
 func (s *ship) workLeft() bool {
 	return s.aheadLeft() || s.coringLeft() || s.loggingDue()
 }
 
-// mustLeave tells whether there is no time any more for work of so many seconds here.
+// mustLeave reports whether there is no time any more for work of so many seconds here.
 // Near the end the crew adds the hours for which the forecast has a sea too high to handle the
 // assembly on the rig floor.
 func (s *ship) mustLeave(work float64) bool {
@@ -53,7 +53,7 @@ func (s *ship) mustLeave(work float64) bool {
 	return spare < 0 || spare < lookAhead && spare < s.forecastAbove(s.waveLimitOf(activity.PipeHandling))
 }
 
-// leaveOut tells whether an item of this site is dropped: because it doesn't fit any more, or
+// leaveOut reports whether an item of this site is dropped: because it doesn't fit any more, or
 // because what ranks higher and is still ahead would not fit after it.
 func (s *ship) leaveOut(i *voyage.Item) bool {
 	if !s.constrained || s.fits(i) {
@@ -64,7 +64,7 @@ func (s *ship) leaveOut(i *voyage.Item) bool {
 	return true
 }
 
-// fits tells whether there is time for an item at the site where the ship is.
+// fits reports whether there is time for an item at the site where the ship is.
 func (s *ship) fits(i *voyage.Item) bool {
 	if s.timeUp || s.clock > s.closes(s.siteNumber()) {
 		return false
@@ -115,7 +115,7 @@ func (s *ship) reserve(at voyage.Place, rank int) float64 {
 	return total + s.homeTime(at)
 }
 
-// passOver tells whether a site is dropped because none of its items fits. What is wanted only as an
+// passOver reports whether a site is dropped because none of its items fits. What is wanted only as an
 // earlier hole turns out is no reason to go there.
 func (s *ship) passOver(n int) bool {
 	if !s.constrained {
@@ -154,7 +154,7 @@ func (s *ship) giveUp() {
 	}
 }
 
-// stillFits tells whether there would be time for an item of a site, were the ship to go there now for
+// stillFits reports whether there would be time for an item of a site, were the ship to go there now for
 // it alone.
 func (s *ship) stillFits(n int, item *voyage.Item) bool {
 	work, at, limit := s.crewEstimate(item)*worth(item), s.mayBegin(n), float64(s.v.Sites[n].Cap)

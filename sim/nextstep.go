@@ -95,7 +95,7 @@ func (s *ship) bitWorn() bool {
 	return s.bha.Of().Bit && s.bitLife > 0 && s.rotating >= s.bitLife && (s.aheadLeft() || s.coringLeft())
 }
 
-// onBottom tells whether the bit is at the bottom of the hole, to a decimetre.
+// onBottom reports whether the bit is at the bottom of the hole, to a decimetre.
 func (s *ship) onBottom() bool { return s.bit >= s.bottom()-0.1 }
 
 func (s *ship) offBottom() bool {

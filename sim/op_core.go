@@ -17,7 +17,7 @@ func (s *ship) core() {
 // cuts, and the overshot fetches it.
 func (s *ship) coreRotated(tool coring.Tool) {
 	is := tool.Of()
-	pace, wire := s.Rate(is.Pace), s.Rate(is.Wire)
+	pace, wire := s.Rate(is.DurationFactor), s.Rate(is.Wire)
 	way := s.bit / wire * pace
 	rate := s.Draw(s.here.Layers[s.layer(s.hole.depth)].Rate) * s.deepDown(tool)
 	length := min(s.stroke(tool), s.toGo())

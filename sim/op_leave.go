@@ -42,7 +42,7 @@ func (s *ship) leaveHole() {
 	s.doOtherWork()
 	if s.ended == goingOn {
 		if s.hole.released {
-			s.bha = 0 // the bit stays in the hole: the rest of the assembly comes up with the pipe
+			s.bha = 0 // the bit stays in the hole: the rest of the assembly is recovered with the pipe
 		}
 		s.finishItem(s.items[s.item.Number].incomplete)
 	}

@@ -10,7 +10,7 @@ import (
 // of its own: the named work takes what its rates say. The cycles of cores have paces of their own,
 // which the times on deck of the records tell.
 
-// bringsOther tells whether other work comes with a kind of activity.
+// bringsOther reports whether other work comes with a kind of activity.
 func bringsOther(k activity.Kind) bool {
 	switch k {
 	case activity.Position, activity.Secure:
@@ -28,7 +28,7 @@ func (s *ship) otherWorkDue() bool {
 	return s.here != nil && (s.otherLeft > 0 || s.handled > 0 && !none)
 }
 
-// doOtherWork does the other work that has come up so far; what the sea interrupts is done later.
+// doOtherWork does the other work that has are recovered so far; what the sea interrupts is done later.
 func (s *ship) doOtherWork() {
 	if !s.otherWorkDue() {
 		return

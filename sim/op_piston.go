@@ -15,7 +15,7 @@ import (
 // what is measured, pull out, up.
 func (s *ship) corePiston(tool coring.Tool) {
 	is := tool.Of()
-	pace := s.pistonPace(tool)
+	pace := s.pistonDurationFactor(tool)
 	way := s.bit / s.Rate(is.Wire) * pace
 	layer := &s.here.Layers[s.layer(s.hole.depth)]
 	shot := s.shoot(tool, s.Draw(layer.Strength))
@@ -58,7 +58,7 @@ type shot struct {
 }
 
 // advance is how much deeper the next core starts: by the stroke when it was whole. When it was not,
-// nobody knows how far it went, and the core that came up is taken for it.
+// nobody knows how far it went, and the core that was recovered is taken for it.
 func (s *ship) advance(shot shot, share float64) float64 {
 	if shot.whole || s.here.Refusal.AdvanceByStroke {
 		return shot.stroke

@@ -8,7 +8,7 @@ import (
 	"coredays/sim/statistics"
 )
 
-// canReenter tells whether the hole can be found again.
+// canReenter reports whether the hole can be found again.
 func (s *ship) canReenter() bool { return s.planned().Reentry == plan.Funnel }
 
 // dropFunnel makes the hole findable, once.

@@ -45,7 +45,7 @@ func (s *ship) failStarts() {
 	}
 }
 
-// shootsMudline tells whether the hole begins with a piston core from above the sea floor.
+// shootsMudline reports whether the hole begins with a piston core from above the sea floor.
 func (s *ship) shootsMudline() bool {
 	return len(s.stages()) > 0 && s.stages()[0].With.Piston() && s.hole.aim == 0
 }
@@ -73,5 +73,5 @@ func (s *ship) findMudline() {
 func (s *ship) pistonCycle(t coring.Tool, depth float64) float64 {
 	is := t.Of()
 	way := (s.here.Floor + depth) / s.Rate(is.Wire)
-	return s.pistonPace(t) * (2*way + s.Rate(rig.Shot) + s.Rate(rig.CorePull) + s.Rate(is.Handling))
+	return s.pistonDurationFactor(t) * (2*way + s.Rate(rig.Shot) + s.Rate(rig.CorePull) + s.Rate(is.Handling))
 }

@@ -40,7 +40,7 @@ func (s *ship) recoverPipe() {
 func (s *ship) runToBottom() { s.move(activity.RunInHole, s.bottom()) }
 
 // drillDown drills without coring to the depth aimed at, a joint at a time, layer by layer. A worn bit stops it:
-// the centre bit then comes up with the string.
+// the centre bit then is recovered with the string.
 func (s *ship) drillDown() {
 	s.hole.centre = s.bha.Of().Bit
 	for s.hole.depth < s.hole.aim-1e-6 && s.ended == goingOn && !s.bitWorn() {

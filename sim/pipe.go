@@ -18,7 +18,7 @@ func (s *ship) clear() float64 { return clearOf(s.here.Floor) }
 // clearOf is the depth of a bit that is clear of a sea floor; in very shallow water half way down.
 func clearOf(floor float64) float64 { return max(floor-clearance, floor/2) }
 
-// inHole tells whether the bit is below the sea floor.
+// inHole reports whether the bit is below the sea floor.
 func (s *ship) inHole() bool { return s.here != nil && s.bit > s.here.Floor+1e-6 }
 
 // move runs or pulls pipe until the bit is at a depth below the sea surface, m. When it is
@@ -73,7 +73,7 @@ func (s *ship) pullAnyhow(to float64) {
 	}
 }
 
-// moveTime is the even time of a trip in the hole, s.
+// moveTime is the median time of a trip in the hole, s.
 func (s *ship) moveTime(length float64) float64 {
 	return length / s.rateMedian(rig.StandLength) / s.rateMedian(rig.TrippingInHole)
 }
@@ -88,8 +88,8 @@ func (s *ship) lineWorkOf(from, to float64) float64 {
 	return (pipe + s.rateMedian(rig.TravellingMass)) * gravity * math.Abs(to-from)
 }
 
-// rateMedian is the even value of a rate, for what is a size rather than a chance, and for what
-// the crew reckons with.
+// rateMedian is the median of a rate, for what is a size rather than a chance, and for what
+// the crew estimates with.
 func (s *ship) rateMedian(r rig.Rate) float64 { return s.v.Quantities[r].Median }
 
 func seconds(t float64) unit.Duration { return unit.Duration(t) }

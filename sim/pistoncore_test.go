@@ -10,7 +10,7 @@ import (
 	"coredays/sim/simtest"
 )
 
-// After a whole stroke of 9.5 m the next core begins 9.5 m deeper, whatever came up. Of a stroke of 8 m that was not
+// After a whole stroke of 9.5 m the next core begins 9.5 m deeper, whatever was recovered. Of a stroke of 8 m that was not
 // whole half a core advances 4 m; one that swelled to 110 % no more than the 8 m that were cut; an empty one the
 // 0.3 m that the pipe's weight pushes in. By the stroke it is 8 m.
 func TestAdvanceByRecoveryIsWorkedOutByHand(t *testing.T) {

@@ -28,7 +28,7 @@ func (s *ship) nextItem() {
 	s.towards = s.nextPlace()
 }
 
-// wanted tells whether the condition of an item is met. Where it fails the item is not called for: neither
+// wanted reports whether the condition of an item is met. Where it fails the item is not called for: neither
 // done nor dropped. Of a hole that was dropped nobody knows what it would have shown.
 func (s *ship) wanted(i *voyage.Item) bool {
 	if i.When == nil || s.everything {
@@ -126,12 +126,12 @@ func (s *ship) nextPlace() voyage.Place {
 // siteNumber is the index of the site where the ship is.
 func (s *ship) siteNumber() int { return int(s.at - voyage.FirstSite) }
 
-// movesHanging tells whether the ship goes to the next site with pipe hanging.
+// movesHanging reports whether the ship goes to the next site with pipe hanging.
 func (s *ship) movesHanging() bool {
 	return s.towards >= voyage.FirstSite && s.v.Sites[s.towards-voyage.FirstSite].Hanging
 }
 
-// attemptKey keys the luck of a hole begun again.
+// attemptKey keys the random stream of a hole begun again.
 func attemptKey(i *voyage.Item, attempt int) chance.Key {
 	return i.Key + chance.Key(attempt)*0x9e3779b97f4a7c15 // SplitMix64's increment keeps the keys apart
 }

@@ -8,10 +8,10 @@ import (
 	"coredays/sim/statistics"
 )
 
-// What comes up: a core's share of what was cut, in a sea that costs some of it, and where its
+// What is recovered: a core's share of what was cut, in a sea that costs some of it, and where its
 // section stands beside that of the other holes.
 
-// recovers draws the share of a core that comes up. Heave costs recovery before it stops the work.
+// recovers draws the share of a core that is recovered. Heave costs recovery before it stops the work.
 func (s *ship) recovers(t coring.Tool, depth float64) float64 {
 	layer := &s.here.Layers[s.layer(depth)]
 	return max(0, s.Draw(layer.Recovery[t])) * (1 - s.Rate(rig.HeaveLoss)*s.roughness(t))
@@ -22,7 +22,7 @@ func (s *ship) roughness(t coring.Tool) float64 {
 	return min(1, max(0, 2*s.sea.height/s.here.Most[t.Of().Limit]-1))
 }
 
-// recordCore logs a core of a cut length from a depth and the share of it that came up, and hands it
+// recordCore logs a core of a cut length from a depth and the share of it that was recovered, and hands it
 // to the deck.
 func (s *ship) recordCore(t coring.Tool, from, length, share float64) {
 	recovered := length * share

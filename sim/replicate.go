@@ -33,9 +33,9 @@ const mostReplications = 1_000_000
 func Replicate(ctx context.Context, v *voyage.Voyage, run Run) *statistics.Results {
 	r := statistics.NewResults(v, run.Seed, run.First)
 	r.Workers = run.Workers
-	guess := EstimateByCrew(v)
+	crew := EstimateByCrew(v)
 	for want := max(1, run.Replications); len(r.Done) < want && ctx.Err() == nil; {
-		run.extend(ctx, r, guess, min(want, len(r.Done)+batch))
+		run.extend(ctx, r, crew, min(want, len(r.Done)+batch))
 		if len(r.Done) == want {
 			want = run.enough(r)
 		}
@@ -45,7 +45,7 @@ func Replicate(ctx context.Context, v *voyage.Voyage, run Run) *statistics.Resul
 }
 
 // extend does the replications of the results up to a number.
-func (run Run) extend(ctx context.Context, r *statistics.Results, guess *CrewEstimates, want int) {
+func (run Run) extend(ctx context.Context, r *statistics.Results, crew *CrewEstimates, want int) {
 	v, from := r.Layout.Voyage, len(r.Done)
 	r.Grow(want - from)
 	var finished atomic.Int64
@@ -53,7 +53,7 @@ func (run Run) extend(ctx context.Context, r *statistics.Results, guess *CrewEst
 	var sums []*statistics.BroughtUp
 	workers.Share(ctx, run.Workers, from, want, func() func(int) {
 		bound, mine := newShip(v).until(ctx), statistics.NewBroughtUp(v)
-		bound.crew, bound.unconstrained = guess, newShip(v).until(ctx)
+		bound.crew, bound.unconstrained = crew, newShip(v).until(ctx)
 		sums = append(sums, &mine)
 		return func(n int) {
 			free := bound.sailsTwice(run.Seed, r.First+n)
@@ -71,7 +71,7 @@ func (run Run) extend(ctx context.Context, r *statistics.Results, guess *CrewEst
 	}
 }
 
-// sailsTwice does one replication: the bound expedition, and from where a rule first bites the one
+// sailsTwice does one replication: the bound expedition, and from where a rule first binds the one
 // that knows no deadline, whose ship is returned.
 func (s *ship) sailsTwice(seed uint64, n int) (free *ship) {
 	s.begins(seed, n)

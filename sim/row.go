@@ -58,7 +58,7 @@ func writeSite(c statistics.Layout, r statistics.Row, s *ship, n int) {
 	copy(r[c.Site(n, 0):], values[:])
 }
 
-// writeItem tells whether an item was left undone. What is not called for is not.
+// writeItem reports whether an item was left undone. What is not called for is not.
 func writeItem(c statistics.Layout, r statistics.Row, s *ship, i *voyage.Item) (undone bool) {
 	log := &s.items[i.Number]
 	complete, notCalled := log.state == done && !log.incomplete, log.state == notCalled

@@ -48,7 +48,7 @@ func (s *ship) begins(seed uint64, replication int) {
 	s.seaChanges()
 }
 
-// beginsEvenly puts the ship at the start of a run in which every draw is even, the sea is calm and nothing
+// beginsEvenly puts the ship at the start of a run in which every draw is the median, the sea is calm and nothing
 // goes wrong.
 func (s *ship) beginsEvenly() {
 	s.begins(0, 0)
@@ -91,7 +91,7 @@ func (s *ship) longest() float64 {
 const leastDays = 50 * 86400
 
 // fork lets the ship that knows no deadline go her own way from here: a rule of the expedition is
-// about to bite for the first time.
+// about to bind for the first time.
 func (s *ship) fork() {
 	if s.unconstrained == nil || s.forked || s.rewind {
 		return

@@ -99,7 +99,7 @@ func TestAShipThatIsForkedKeepsHerSea(t *testing.T) {
 	}
 }
 
-// With perfect skill the crew is told the sea that comes, of pieces of a record as of a process.
+// With perfect skill the crew is given the sea that comes, of pieces of a record as of a process.
 func TestAPerfectForecastTellsTheSeaOfARecord(t *testing.T) {
 	for n := range 3 {
 		p := recorded(t, n)

@@ -23,7 +23,7 @@ type weather struct {
 
 // begin begins the seas of a replication: at sailing, or at an earlier moment that several
 // voyages share, so that they meet the same sea on the same date whenever they sail.
-func (w *weather) begin(v *voyage.Voyage, luck chance.Source) {
+func (w *weather) begin(v *voyage.Voyage, stream chance.Source) {
 	start := v.Plan.Sails
 	w.ahead = 0
 	if !v.SeaFrom.IsZero() {
@@ -31,7 +31,7 @@ func (w *weather) begin(v *voyage.Voyage, luck chance.Source) {
 		start = start.Add(-time.Duration(w.ahead) * time.Duration(seaStep) * time.Second)
 	}
 	for i := range w.series {
-		w.series[i].Begin(v.Courses[i], luck, start)
+		w.series[i].Begin(v.Courses[i], stream, start)
 	}
 }
 

@@ -8,7 +8,7 @@ import (
 	"coredays/sim/statistics"
 )
 
-// What charts draw by depth: when each hole came how deep, and what was cored and came up where.
+// What charts draw by depth: when each hole came how deep, and what was cored and was recovered where.
 
 // depths is what one replication did by depth. Lengths are whole centimetres, so that their sums
 // are the same in whatever order replications are added up.
@@ -22,7 +22,7 @@ func newDepths(v *voyage.Voyage) depths {
 	return depths{make([]float32, v.Items*statistics.DepthMarks), make([]int32, n), make([]int32, n)}
 }
 
-// reset forgets all. Which marks hold is told by the items.
+// reset forgets all. Which marks hold is given by the items.
 func (d *depths) reset() {
 	clear(d.cut)
 	clear(d.recovered)
@@ -46,7 +46,7 @@ func (s *ship) markDepth() {
 	}
 }
 
-// sectionCut marks what was cut and what of it came up, slice by slice; a core is as good at its
+// sectionCut marks what was cut and what of it was recovered, slice by slice; a core is as good at its
 // top as at its bottom.
 func (s *ship) sectionCut(from, length, share float64) {
 	site := s.siteNumber()
@@ -62,7 +62,7 @@ func (s *ship) sectionCut(from, length, share float64) {
 	}
 }
 
-// coveredIn is how many half-metres of a slice of a site came up in at least one hole.
+// coveredIn is how many half-metres of a slice of a site was recovered in at least one hole.
 func (s *ship) coveredIn(site, number int) (n int) {
 	last := min(s.coverage.bins[site], (number+1)*statistics.InSlice)
 	for i := number * statistics.InSlice; i < last; {
@@ -141,7 +141,7 @@ func (s *ship) cover(from, to float64) {
 	}
 }
 
-// covered is the share of the section of a site, down to its deepest target, that came up in at
+// covered is the share of the section of a site, down to its deepest target, that was recovered in at
 // least one hole.
 func (s *ship) covered(site int) float64 {
 	if s.coverage.bins[site] == 0 {

@@ -13,7 +13,7 @@ import (
 	"coredays/sim/statistics"
 )
 
-// The diary of the same replication tells when the bit first stood at a depth: each mark of the hole is
+// The diary of the same replication says when the bit first stood at a depth: each mark of the hole is
 // that moment.
 func TestMarksAreWhenTheDiaryHasTheHoleAtTheirDepth(t *testing.T) {
 	p := holesOf(1)
@@ -43,7 +43,7 @@ func TestMarksAreWhenTheDiaryHasTheHoleAtTheirDepth(t *testing.T) {
 	}
 }
 
-// Half of what is cut comes up, everywhere: 10 m of each slice are cored, 5 m come up; with two holes
+// Half of what is cut is recovered, everywhere: 10 m of each slice are cored, 5 m are recovered; with two holes
 // twice that.
 func TestSlicesHoldWhatIsCutAndHalfOfItWhereHalfComesUp(t *testing.T) {
 	for holes := 1; holes <= 2; holes++ {
@@ -70,7 +70,7 @@ func TestSlicesHoldWhatIsCutAndHalfOfItWhereHalfComesUp(t *testing.T) {
 func TestWhatChartsDrawIsTheSameForAnyNumberOfWorkers(t *testing.T) {
 	p := holesOf(3)
 	p.Sites[0].Unusable = plan.Unusable{}
-	p.Ship.Rates[rig.CoreGap], p.Ship.Rates[rig.PistonPace] = simtest.Wide(0.8, 2), simtest.Wide(0.7, 1.5)
+	p.Ship.Rates[rig.CoreGap], p.Ship.Rates[rig.PistonDurationFactor] = simtest.Wide(0.8, 2), simtest.Wide(0.7, 1.5)
 	for l := range p.Sites[0].Layers[0].Lithology.Recovery {
 		p.Sites[0].Layers[0].Lithology.Recovery[l] = simtest.Wide(0.8, 1.1)
 	}
@@ -89,7 +89,7 @@ func TestWhatChartsDrawIsTheSameForAnyNumberOfWorkers(t *testing.T) {
 
 func TestColumnsGiveEveryReplicationItsDays(t *testing.T) {
 	p := holesOf(1)
-	p.Ship.Rates[rig.PistonPace] = simtest.Wide(0.7, 1.5)
+	p.Ship.Rates[rig.PistonDurationFactor] = simtest.Wide(0.7, 1.5)
 	r := Replicate(t.Context(), simtest.Compiled(t, p), Run{Seed: 1, Replications: 40})
 	list := r.Columns()
 	if list.Columns[0].Key != "whole.needed" || len(list.Numbers) != 40 {

@@ -38,7 +38,7 @@ type ship struct {
 	shut       bool         // a cyclone or ice of the known place closes it now
 	offset     bool         // the ship must move before the next hole is begun
 	handled    float64      // s of work that brings other work since that was done last
-	otherLeft  float64      // s of other work that has come up and is not done
+	otherLeft  float64      // s of other work that has are recovered and is not done
 	triedOut   bool         // rig and tools, at the first site
 	towards    voyage.Place // where she goes when nothing is left to do here
 	inPort     float64      // s in port before sailing
@@ -79,7 +79,7 @@ type ship struct {
 	ticks uint32          // activities so far, of all replications: many short ones are long too
 }
 
-// ending tells why a script of activities was abandoned. It sticks: every further activity of the
+// ending says why a script of activities was abandoned. It sticks: every further activity of the
 // script falls through, and the outer loop makes the ship safe and picks what comes next.
 type ending int
 

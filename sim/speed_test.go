@@ -10,8 +10,8 @@ import (
 	"coredays/sim/simtest"
 )
 
-// A passage is reckoned in waves that are exceeded three times in ten, at the speed that one ship in ten is
-// slower than. A tenth of the speed is lost for each metre, so that the speed tells the waves.
+// A passage is estimated in waves that are exceeded three times in ten, at the speed that one ship in ten is
+// slower than. A tenth of the speed is lost for each metre, so that the speed says the waves.
 func TestThePassageIsReckonedInWavesExceededThreeTimesInTen(t *testing.T) {
 	p := simtest.OneSite(simtest.PistonHole("A", 100))
 	p.Ship.Rates[rig.SlowdownPerMetre] = simtest.Just(0.1)

@@ -36,7 +36,7 @@ func TestCoverageOfOneAndTwoHolesIsTheHandCount(t *testing.T) {
 	}
 }
 
-// Half of each core comes up, from the top of what was cut: one hole covers half. The cores of the
+// Half of each core is recovered, from the top of what was cut: one hole covers half. The cores of the
 // second begin 3 m higher, so of each 9.5 m it adds the 3 m before the other's core begins.
 func TestCoverageOfHalfRecoveryIsTheHandCount(t *testing.T) {
 	for holes, want := range map[int]float64{1: 0.5, 2: 0.5 + 3/9.5} {

@@ -5,10 +5,12 @@ import (
 	"coredays/model/rig"
 )
 
-// pistonPace is the pace of the next piston cycle.
-func (s *ship) pistonPace(t coring.Tool) float64 { return s.Rate(t.Of().Pace) * s.alone() }
+// pistonDurationFactor is the pace of the next piston cycle.
+func (s *ship) pistonDurationFactor(t coring.Tool) float64 {
+	return s.Rate(t.Of().DurationFactor) * s.alone()
+}
 
-// alone is the pace of piston cycles at this site against that of sites where other tools are used too.
+// alone is the duration factor of piston cycles at this site against that of sites where other tools are used too.
 func (s *ship) alone() float64 {
 	if s.here.Alone {
 		return s.rateMedian(rig.PistonAlone)

@@ -10,7 +10,7 @@ import (
 	"coredays/model/voyage"
 )
 
-// meetTrouble is what can go wrong with the barrel and the wire of a core, and tells what did: the
+// meetTrouble is what can go wrong with the barrel and the wire of a core, and says what did: the
 // liner of a piston corer bursts and the core is lost; of the other troubles, the longest tenth are parted
 // lines, and in the rest the barrel has to be fetched again. The records' spread of ordinary cycles
 // leaves all these out, so nothing counts twice.
@@ -59,8 +59,8 @@ func (s *ship) runRig() {
 	}
 	log := &s.sites[s.siteNumber()]
 	if log.toBreakdown == 0 { // an exponential time, whatever the age of what breaks
-		luck := s.Stream.For(s.v.Purposes[voyage.Quantity(rig.BreakdownEvery)]).For(s.here.Key)
-		log.toBreakdown = -every * math.Log(luck.Uniform(log.breakdowns))
+		stream := s.Stream.For(s.v.Purposes[voyage.Quantity(rig.BreakdownEvery)]).For(s.here.Key)
+		log.toBreakdown = -every * math.Log(stream.Uniform(log.breakdowns))
 		log.breakdowns++
 	}
 	s.agenda.plan(theRig, s.clock+log.toBreakdown)
@@ -84,7 +84,7 @@ func (s *ship) breakDown() {
 	}
 }
 
-// heldUp tells whether a breakdown in the midst of an activity leaves no time to go on with it: an activity
+// heldUp reports whether a breakdown in the midst of an activity leaves no time to go on with it: an activity
 // that begins again after each repair may never come to its end.
 func (s *ship) heldUp(stop activity.Stop) bool {
 	return (stop == activity.Restart || s.clock > s.longest()) && s.outOfTime()

@@ -51,7 +51,7 @@ func (x *Visitor) Visit(site int, at float64) (whole, first float64) {
 	return whole, first
 }
 
-// Passages are the times between all places at the even speed in the even sea of the date of
+// Passages are the times between all places at the median speed in the median sea of the date of
 // sailing, s; with pipe hanging, less what is saved at both ends.
 func Passages(v *voyage.Voyage) [][]float64 {
 	s := newShip(v)

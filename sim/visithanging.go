@@ -32,12 +32,12 @@ func (s *ship) withPipe(from, to voyage.Place, onDeck float64) float64 {
 	return sails - s.rateMedian(rig.Securing) - s.rateMedian(rig.Positioning) + s.withOther(moves-visits)
 }
 
-// pipeTime is the even time to run or pull pipe above the sea floor, s.
+// pipeTime is the median time to run or pull pipe above the sea floor, s.
 func (s *ship) pipeTime(length float64) float64 {
 	return length / s.rateMedian(rig.StandLength) / s.rateMedian(rig.Tripping)
 }
 
-// runTime is the even time to make up an assembly, if any, and to run it down to a depth, s.
+// runTime is the median time to make up an assembly, if any, and to run it down to a depth, s.
 func (s *ship) runTime(a coring.Assembly, depth float64) float64 {
 	if a == coring.NoBHA {
 		return 0

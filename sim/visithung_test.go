@@ -29,7 +29,7 @@ func TestAVisitBetweenHopsWithPipeHangingHasNoTrips(t *testing.T) {
 	}
 }
 
-// The other assembly has to come up first: the trip down is added to, not saved.
+// The other assembly has to are recovered first: the trip down is added to, not saved.
 func TestTheWrongAssemblyHangingComesUpFirst(t *testing.T) {
 	whole := visited(t, oneVisit()).clock
 	p := oneVisit()
@@ -40,7 +40,7 @@ func TestTheWrongAssemblyHangingComesUpFirst(t *testing.T) {
 	}
 }
 
-// Pipe that hung is strapped already, also where it comes up and goes down again with the other assembly.
+// Pipe that hung is strapped already, also where it is recovered and goes down again with the other assembly.
 func TestHangingPipeIsStrappedAlready(t *testing.T) {
 	p := oneVisit()
 	p.Reached = coring.RotaryBHA

@@ -28,7 +28,7 @@ func (s *ship) seaStepNow() int { return int(s.clock/seaStep + 1e-9) }
 
 // standBy waits until the sea is down to what the work in hand can bear, and takes the rungs of
 // the storm ladder on the way: first the pipe is pulled up to hang off where a long wait is
-// forecast; then, when the sea rises on, the script ends (see ended). It tells whether the work
+// forecast; then, when the sea rises on, the script ends (see ended). It reports whether the work
 // can go on.
 func (s *ship) standBy(k activity.Kind, most float64) bool {
 	var bottom float64
@@ -76,7 +76,7 @@ func (s *ship) outOfTime() bool {
 	return true
 }
 
-// rough tells whether the sea is above a height, or the site can't be used at all.
+// rough reports whether the sea is above a height, or the site can't be used at all.
 func (s *ship) rough(most float64) bool {
 	return s.sea.height > most || (s.closed || s.shut) && !math.IsInf(most, 1)
 }

@@ -11,7 +11,7 @@ type watch struct {
 	t    *testing.T
 	name string
 	*ship
-	slow map[voyage.Place]bool // sites that took longer to reach than the crew reckoned
+	slow map[voyage.Place]bool // sites that took longer to reach than the crew estimated
 }
 
 func (w *watch) wrong(format string, values ...any) {
@@ -62,7 +62,7 @@ func (w *watch) looks(did string, before *ship) {
 var work = map[string]bool{"take station": true, "do the task": true, "make up the BHA": true, "run pipe to the sea floor": true, "spud": true, "find the hole again": true, "drill down": true,
 	"change the bit": true, "run to the bottom": true, "run the penetrometer": true, "take a core": true, "log": true}
 
-// tooLate tells whether the crew can't be home in time by its own reckoning even if it leaves at once.
+// tooLate reports whether the crew can't be home in time by its own estimate even if it leaves at once.
 func (w *watch) tooLate() bool {
 	return w.constrained && w.here != nil && w.item != nil && w.clock+w.leaveTime()+w.homeTime(w.at) > w.v.Deadline
 }

@@ -105,7 +105,7 @@ func (s *ship) spend(k activity.Kind, seconds float64) {
 	s.mayBeHalted()
 }
 
-// happen lets the actor whose turn it is act, and tells whether the rig broke down.
+// happen lets the actor whose turn it is act, and reports whether the rig broke down.
 func (s *ship) happen() (broke bool) {
 	switch s.agenda.who {
 	case theSea:

@@ -12,7 +12,7 @@ import (
 	"coredays/sim"
 )
 
-// gate keeps a plan that the check stops from being simulated, unless told otherwise.
+// gate keeps a plan that the check stops from being simulated, unless stated otherwise.
 type gate struct{ anyway bool }
 
 func (g *gate) addFlags(cmd *cobra.Command) {

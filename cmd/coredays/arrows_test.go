@@ -79,7 +79,7 @@ func TestTheTopLevelHoldsTheFixedFoldersAndFiles(t *testing.T) {
 	}
 }
 
-// ignored tells whether git is told to ignore a name at the top level.
+// ignored reports whether git is given to ignore a name at the top level.
 func ignored(t *testing.T, name string) bool {
 	list, err := os.ReadFile(top + "/.gitignore")
 	if err != nil {

@@ -62,7 +62,7 @@ func (c *checking) execute(ctx context.Context, args []string, stdout io.Writer)
 		return err
 	}
 	if n := len(check.Of(found, check.Stop)); n > 0 {
-		return fault{fmt.Errorf("%s can't be done as it stands: the check stops it (%d to stop for)", p.File, n)}
+		return fault{fmt.Errorf("%s can't be done as it stands: the check stops it (stops: %d)", p.File, n)}
 	}
 	return nil
 }
@@ -80,7 +80,7 @@ func (c *checking) check(args []string) (*plan.Plan, []check.Finding, error) {
 	if err != nil {
 		return nil, nil, fault{fmt.Errorf("%s: %w", p.File, err)}
 	}
-	var reckoned voyage.Reckoning // tools that can't follow one another can't be reckoned with
+	var reckoned voyage.Reckoning // tools that can't follow one another can't be estimated with
 	if len(infeasible) == 0 {
 		reckoned = sim.Estimate(v)
 	}

@@ -40,7 +40,7 @@ func newCompare() *cobra.Command {
 		Use:   "compare SCENARIO SCENARIO… | --orders | --departures DATES | --drop [SCENARIO]",
 		Short: "Alternatives under the same sea and the same luck: plans, orders, dates, cuts",
 		Long: `Compare sets alternatives side by side, replication by replication with the same ground, the same
-luck and, on the same date, the same sea, and says which differences are more than noise.
+stream and, on the same date, the same sea, and says which differences are more than noise.
 
 With several scenarios it compares them. With one, or with the built-in demonstration,
   --orders      looks for the best order of the sites among those that the scenario allows;
@@ -123,7 +123,7 @@ func ofTheFirst(compared *result.Comparison, known []string) (more []string) {
 	return more
 }
 
-// wanted tells what is wrong with the call.
+// wanted says what is wrong with the call.
 func (c *comparison) wanted(args []string) error {
 	asked := 0
 	for _, on := range []bool{c.orders, c.departures != "", c.drop} {

@@ -43,7 +43,7 @@ func (f *files) addFlags(cmd *cobra.Command) {
 	named(inFile(&f.log), "log", "draw what the ship really did over the charts of the sites, and set it beside in the tables, from the log in `FILE.csv`")
 }
 
-// wanted tells whether any of them needs the results looked at closely.
+// wanted reports whether any of them needs the results looked at closely.
 func (f *files) wanted() bool {
 	return f.report != "" || f.charts != "" || f.csv != "" || f.workbook != ""
 }
@@ -114,7 +114,7 @@ func passages(v *voyage.Voyage) (list []output.Passage) {
 	return list
 }
 
-// program is the name and the version of what runs, as far as its build tells.
+// program is the name and the version of what runs, as far as its build says.
 func program() string {
 	info, ok := debug.ReadBuildInfo()
 	if !ok {

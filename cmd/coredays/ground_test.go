@@ -149,7 +149,7 @@ func pointsApart(t *testing.T, what string, got, want, most float64) {
 	}
 }
 
-// recovery is the share of what was cut that came up in a diary, %.
+// recovery is the share of what was cut that was recovered in a diary, %.
 func recovery(d *result.Diary) float64 {
 	var cut, up float64
 	for _, e := range d.Entries {

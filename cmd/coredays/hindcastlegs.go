@@ -29,7 +29,7 @@ func scoreResults(result *score.Hindcast, f *foreseen, visits *hindcast.Visits) 
 }
 
 // sampled are the results of each site, on record and simulated. What came true counts all holes of a site,
-// those near the sea floor too, whatever the forecast was told of.
+// those near the sea floor too, whatever the forecast was given of.
 func sampled(sites []record.Site, visits *hindcast.Visits) (cases [score.AllResults][]score.Sampled) {
 	for i := range sites {
 		s := &sites[i]

@@ -9,7 +9,7 @@ import (
 	"coredays/scenario"
 )
 
-// nowhereToDraw tells that a log is given and nothing to show it on.
+// nowhereToDraw says that a log is given and nothing to show it on.
 func (f *files) nowhereToDraw() error {
 	if f.log != "" && f.report == "" && f.charts == "" && f.csv == "" && f.workbook == "" {
 		return errors.New("--log is drawn on charts and set into tables: give --report, --charts, --csv or --xlsx too")

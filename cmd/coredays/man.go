@@ -32,7 +32,7 @@ func manuals(root *cobra.Command, folder string) error {
 	return doc.GenManTree(root, &doc.GenManHeader{Title: "COREDAYS", Section: "1", Source: program(), Manual: "coredays", Date: &built}, folder)
 }
 
-// buildTime is the date of the source as far as the build tells; the pages of one build are the same on
+// buildTime is the date of the source as far as the build says; the pages of one build are the same on
 // any day.
 func buildTime() time.Time {
 	if info, ok := debug.ReadBuildInfo(); ok {

@@ -24,7 +24,7 @@ var wantedOf = map[string]string{
 	"name ending in .geojson": "the name of a file that ends in .geojson",
 }
 
-// wrongFlag tells people what a flag wants rather than what the parser of numbers says.
+// wrongFlag says people what a flag wants rather than what the parser of numbers says.
 func wrongFlag(_ *cobra.Command, err error) error {
 	invalid, ok := errors.AsType[*pflag.InvalidValueError](err)
 	if !ok {

@@ -7,6 +7,7 @@ import (
 	"coredays/model/chance"
 	"coredays/model/plan"
 	"coredays/model/rig"
+	"coredays/model/spread"
 	"coredays/model/voyage"
 	"coredays/scenario"
 	"coredays/sim"
@@ -14,7 +15,7 @@ import (
 	"coredays/sim/statistics"
 )
 
-// An invented site as a record tells it, and as a planner would write it down: what a record does not tell is
+// An invented site as a record says it, and as a planner would write it down: what a record does not tell is
 // switched off on both sides.
 const (
 	recordedSite = `program,leg,site,hole,hole_order,holes_at_site,latitude,longitude,water_depth_m,penetration_m,cored_m,n_cores,n_apc,n_hlapc,n_xcb,n_rcb,n_other,cored_apc_m,cored_xcb_m,cored_rcb_m,cored_other_m,start,end
@@ -72,6 +73,7 @@ func TestHindcastAndSimulateAreOneModel(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	planned.Ship.Rates[rig.Securing] = spread.Just(0) // a visit ends before it, and the sea may stop it
 	voyages, errs := voyage.CompileAll([]*plan.Plan{planned, recorded(t, planned)})
 	for _, err := range errs {
 		if err != nil {
@@ -81,10 +83,9 @@ func TestHindcastAndSimulateAreOneModel(t *testing.T) {
 	days := hindcast.Sail(t.Context(), voyages[1:], []string{"X 1"}, sim.Run{Seed: 1, Replications: replications}).OnSite[0]
 	r := sim.Replicate(t.Context(), voyages[0], sim.Run{Seed: chance.SeedOf(1, "X 1"), Replications: replications})
 	arrived, left := r.Column(r.Unconstrained, r.Layout.Site(0, statistics.SiteArrived)), r.Column(r.Unconstrained, r.Layout.Site(0, statistics.SiteLeft))
-	secures := planned.Ship.Rates[rig.Securing].Median()
 	for n := range replications {
-		if got, want := left[n], days[n]+secures; got != want || arrived[n] != 0 {
-			t.Errorf("replication %d: simulate has %.9f h on site from %.9f h on, hindcast and securing %.9f h", n, left[n]/3600, arrived[n]/3600, want/3600)
+		if got, want := left[n], days[n]; got != want || arrived[n] != 0 {
+			t.Errorf("replication %d: simulate has %.9f h on site from %.9f h on, hindcast %.9f h", n, left[n]/3600, arrived[n]/3600, want/3600)
 		}
 	}
 }

@@ -11,7 +11,7 @@ import (
 	"coredays/sim/choice"
 )
 
-// nowhereToShow tells of a search for an order whose answer nothing would show.
+// nowhereToShow gives a search for an order whose answer nothing would show.
 func (f *files) nowhereToShow() error {
 	if f.orders && f.report == "" {
 		return errors.New("--orders shows the best order of the sites on the page of --report; give that too, or call coredays compare --orders")

@@ -23,7 +23,7 @@ func demonstrated(t *testing.T, settings ...string) *voyage.Voyage {
 	return v
 }
 
-// Sharing luck and sea makes the error of the difference at least three times smaller, that is, does
+// Sharing random stream and sea makes the error of the difference at least three times smaller, that is, does
 // the work of nine times as many replications, where the plans are alike but for one thing.
 func TestTheSameLuckCutsTheErrorOfDifferencesThreefold(t *testing.T) {
 	planned := demonstrated(t)

@@ -106,7 +106,7 @@ func readParts(paths []string) (files []*partFile, err error) {
 	return files, nil
 }
 
-// unlike tells in what two shares differ that should not; empty where they don't.
+// unlike says in what two shares differ that should not; empty where they don't.
 func (p *partFile) unlike(o *partFile) string {
 	if what := p.Call.unlike(&o.Call); what != "" {
 		return what
@@ -117,7 +117,7 @@ func (p *partFile) unlike(o *partFile) string {
 	return inWhatPlansDiffer(p.Plan, o.Plan)
 }
 
-// unlike tells in what two calls differ; empty where they don't.
+// unlike says in what two calls differ; empty where they don't.
 func (c *partCall) unlike(o *partCall) string {
 	switch {
 	case !slices.Equal(c.Scenario, o.Scenario):
@@ -134,7 +134,7 @@ func (c *partCall) unlike(o *partCall) string {
 	return ""
 }
 
-// inWhatPlansDiffer tells that of two lists of plans in words.
+// inWhatPlansDiffer says that of two lists of plans in words.
 func inWhatPlansDiffer(one, other []listing.Line) string {
 	if listing.Digest(one) == listing.Digest(other) {
 		return ""

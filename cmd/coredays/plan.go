@@ -22,7 +22,7 @@ func (c *chosen) addFlags(cmd *cobra.Command) {
 	cmd.Flags().StringArrayVar(&c.settings, "set", nil, "set a value of the scenario, as `path=value`, such as sites[0].cap=\"9 d\"; may be given more than once")
 }
 
-// load reads the plan and compiles it. invented tells that it is the demonstration.
+// load reads the plan and compiles it. invented says that it is the demonstration.
 func (c *chosen) load(args []string) (v *voyage.Voyage, invented bool, err error) {
 	p, err := c.read(args)
 	if err != nil {

@@ -18,7 +18,7 @@ const (
 	exitInterrupted = 130 // Ctrl-C; what was done is reported
 )
 
-// errInterrupted tells that Ctrl-C ended a command that has reported what it had.
+// errInterrupted says that Ctrl-C ended a command that has reported what it had.
 var errInterrupted = errors.New("interrupted")
 
 // fault is an error of the plan or the data rather than of the call.

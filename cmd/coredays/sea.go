@@ -56,7 +56,7 @@ in deep water.`,
 	return cmd
 }
 
-// execute works out the sea of each place and reports; given tells that the years are.
+// execute works out the sea of each place and reports; given says that the years are.
 func (s *seaCall) execute(ctx context.Context, args []string, given bool, stdout io.Writer) error {
 	if err := yearsBound.holds(s.years); given && err != nil {
 		return err
@@ -119,7 +119,7 @@ func (s *seaCall) questions(args []string) ([]sea.Question, error) {
 	return questions, nil
 }
 
-// isRecord tells a record from a scenario by the extension of its name.
+// isRecord describes a record from a scenario by the extension of its name.
 func isRecord(file string) bool {
 	return slices.Contains([]string{".csv", ".tsv", ".txt", ".dat"}, strings.ToLower(filepath.Ext(file)))
 }

@@ -26,7 +26,7 @@ func (s *shard) addFlags(cmd *cobra.Command) {
 	cmd.Flags().Var(outFile(&s.part), "part", "with --shard: the `FILE` that the share goes to")
 }
 
-// misused tells what is wrong with the call.
+// misused says what is wrong with the call.
 func (s *simulation) misused() error {
 	switch {
 	case s.shard.which == "" && s.shard.part == "":

@@ -120,7 +120,7 @@ func (s *simulation) prepare(args []string) (*prepared, error) {
 	return p, err
 }
 
-// conclude tells what came out, and writes the files asked for.
+// conclude says what came out, and writes the files asked for.
 func (s *simulation) conclude(ctx context.Context, p *prepared, results *statistics.Results, run sim.Run, stdout, stderr io.Writer) error {
 	summary := s.describe(results)
 	summary.Anyway, summary.Warnings = s.anyway, slices.Concat(p.warnings, summary.Warnings, p.notes())

@@ -61,7 +61,7 @@ func sparesInputs(cmd *cobra.Command, inputs []string) error {
 	return spared(list)
 }
 
-// spared tells of the first pair that can't be both.
+// spared gives the first pair that can't be both.
 func spared(list []namedFile) error {
 	for i, a := range list {
 		for _, b := range list[:i] {
@@ -83,13 +83,13 @@ func inside(folder, file namedFile) error {
 	return fmt.Errorf("%s lies in the folder of %s, where a table or chart of its name would replace it: take another folder", file, folder)
 }
 
-// holdsOne tells whether a folder holds a file with the name of a table that is written there.
+// holdsOne reports whether a folder holds a file with the name of a table that is written there.
 func holdsOne(folder, file string) bool {
 	table, isTable := strings.CutSuffix(strings.ToLower(filepath.Base(file)), ".csv")
 	return isTable && slices.Contains(sheet.Tables, table) && sameFile(folder, filepath.Dir(file))
 }
 
-// sameFile tells whether two names are of one ordinary file or folder, by whatever way; a device takes
+// sameFile reports whether two names are of one ordinary file or folder, by whatever way; a device takes
 // from several.
 func sameFile(a, b string) bool {
 	one, errOne := os.Stat(a)
@@ -111,7 +111,7 @@ func whole(path string) string {
 	return path
 }
 
-// canBeWritten tells why a file or a folder can't be written. It leaves nothing behind.
+// canBeWritten says why a file or a folder can't be written. It leaves nothing behind.
 func (n namedFile) canBeWritten() error {
 	switch n.use {
 	case writes:
@@ -122,7 +122,7 @@ func (n namedFile) canBeWritten() error {
 	return nil
 }
 
-// canFill tells why files can't be written into a folder, which may be still to be made.
+// canFill says why files can't be written into a folder, which may be still to be made.
 func canFill(folder string) error {
 	for {
 		info, err := os.Stat(folder)

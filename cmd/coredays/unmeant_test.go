@@ -187,7 +187,7 @@ func (c unmeant) wasCautioned(t *testing.T, stdout string) {
 // weightFile names the file for the most memory that the program had.
 const weightFile = "COREDAYS_TEST_WEIGHT"
 
-// weighed is the program that tells afterwards how much memory it had.
+// weighed is the program that says afterwards how much memory it had.
 func weighed() {
 	code := interruptible(os.Args[1:], os.Stdout, os.Stderr)
 	if err := os.WriteFile(os.Getenv(weightFile), []byte(strconv.Itoa(peak())), 0o600); err != nil {
@@ -198,7 +198,7 @@ func weighed() {
 
 var highWater = regexp.MustCompile(`VmHWM:\s+(\d+) kB`)
 
-// peak is the most memory that this process had, bytes: as the system has it where it tells, else all that
+// peak is the most memory that this process had, bytes: as the system has it where it says, else all that
 // was ever asked of it.
 func peak() int {
 	if status, err := os.ReadFile("/proc/self/status"); err == nil {

@@ -48,7 +48,7 @@ func (r records) extract(dir string) error {
 			rowsOf(holes, func(h Hole) []string { return append(slices.Clone(h.Record), firstOfLeg(r.holes, h)) })))
 }
 
-// firstOfLeg tells whether no other site of its leg was begun before that of a hole.
+// firstOfLeg reports whether no other site of its leg was begun before that of a hole.
 func firstOfLeg(all []Hole, h Hole) string {
 	began := map[string]time.Time{}
 	for _, o := range all {

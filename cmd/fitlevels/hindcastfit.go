@@ -15,7 +15,7 @@ import (
 const penalty = 0.002
 
 // calibration makes tails that hold too little or too much cost, tool by tool: 3 points off in each cost
-// 0.14 d, as CRPS alone hardly tells a band from one that is a little too narrow, and wide bands of some
+// 0.14 d, as CRPS alone hardly describes a band from one that is a little too narrow, and wide bands of some
 // sites would make up for narrow ones of others.
 const calibration = 30
 

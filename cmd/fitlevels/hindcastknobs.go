@@ -108,7 +108,7 @@ func rotatedOf(era int) func(*scenario.Unrecorded, float64) {
 	return func(u *scenario.Unrecorded, by float64) { u.Eras[era].Rotated *= math.Exp(by) }
 }
 
-// has tells whether a site has a hole of a class.
+// has reports whether a site has a hole of a class.
 func has(c scenario.UnrecordedClass) func(*record.Site) bool {
 	return func(s *record.Site) bool { return slices.Contains(scenario.ClassesOf(s), c) }
 }
@@ -140,7 +140,7 @@ func (m multiplied) Quantile(p float64) float64 { return m.by * m.Shape.Quantile
 
 func times(s shapes.Shape, by float64) shapes.Shape { return multiplied{s, math.Exp(by)} }
 
-// stretched is a shape whose logarithm spreads more about its even value.
+// stretched is a shape whose logarithm spreads more about its median.
 type stretched struct {
 	shapes.Shape
 	by float64

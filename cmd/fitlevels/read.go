@@ -32,10 +32,10 @@ type Hole struct {
 	Record          []string // the row as written, for extracts
 }
 
-// First and Last tell whether the trip in or the trip out falls to the hole.
+// First and Last report whether the trip in or the trip out falls to the hole.
 func (h Hole) First() bool { return h.Order == 1 }
 
-// Last tells whether the ship left the site after the hole.
+// Last reports whether the ship left the site after the hole.
 func (h Hole) Last() bool { return h.Order == h.Holes }
 
 // notCoring lists expeditions that were engineering or transit voyages (source note of the compiled table).

@@ -11,7 +11,7 @@ import (
 // (judgement: two or three cores).
 const holeMetres = 20
 
-// Recovery is the share of the length cored that came up, by tool.
+// Recovery is the share of the length cored that was recovered, by tool.
 type Recovery struct {
 	Cores      int        `json:"cores"`
 	Holes      int        `json:"holes"`

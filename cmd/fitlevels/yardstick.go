@@ -32,7 +32,7 @@ var yardsticks = []struct {
 	{"boosted regression trees", boosted},
 }
 
-// features are what the level programme tells of a site.
+// features are what the level programme gives a site.
 func features(s *record.Site) []float64 {
 	var metres [coring.Tools]float64
 	ahead, holes := 0.0, 0.0

@@ -55,7 +55,7 @@ func TestEveryClassCauseAndLimitHasAKind(t *testing.T) {
 	}
 }
 
-// Waiting must not itself wait for the sea, and repair and weather are told apart from work.
+// Waiting must not itself wait for the sea, and repair and weather are given apart from work.
 func TestWaitingAndRepairHaveNoLimitOfSea(t *testing.T) {
 	for k := range Kinds {
 		is := k.Of()

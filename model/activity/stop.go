@@ -8,7 +8,7 @@ type Stop int
 const (
 	Pause       Stop = iota // work stops at once and goes on later where it was
 	NextUnit                // the stand or joint in hand is finished first, then work pauses
-	FinishFirst             // it can't be left: a barrel on the wire comes up first
+	FinishFirst             // it can't be left: a barrel on the wire is recovered first
 	Forfeit                 // what is left of it is given up: a temperature stop
 	Restart                 // what was done is lost and begins again: a logging run
 )

@@ -22,7 +22,7 @@ trouble: off
 ports: {from: {name: Port Aldous, position: 0N 150W}, to: {name: Port Merrin, position: 0N 140W}}
 ship: riserless drillship
 rates:
-  piston_pace: {low: 50 %, mid: 100 %, high: 180 %, varies: expedition}
+  piston_duration_factor: {low: 50 %, mid: 100 %, high: 180 %, varies: expedition}
   sailing_speed: 11 kn
 string: {collars: 8}
 sites:
@@ -74,7 +74,7 @@ func TestWhatTheScenarioStatesIsToldWithItsLine(t *testing.T) {
 		mid    float64
 	}{
 		"sea days":                    {basis.Stated, "plain.yaml:4", 30},
-		"piston_pace":                 {basis.Stated, "plain.yaml:9", 100},
+		"piston_duration_factor":      {basis.Stated, "plain.yaml:9", 100},
 		"sailing_speed":               {basis.Stated, "plain.yaml:10", 11},
 		"collars of an assembly":      {basis.Stated, "plain.yaml:11", 8},
 		"water depth below sea level": {basis.Stated, "plain.yaml:15", 3420},
@@ -136,7 +136,7 @@ func TestWhatVariesWithTheExpeditionMattersMost(t *testing.T) {
 	entries := basis.Of(v)
 	results := sim.Replicate(context.Background(), v, sim.Run{Seed: 3, Replications: 400})
 	basis.Weigh(entries, sensitivity.Sensitivity(t.Context(), results))
-	if first := entries[0]; first.Name != "piston_pace" || !(first.Share > 0.5 && first.Share <= 1) {
+	if first := entries[0]; first.Name != "piston_duration_factor" || !(first.Share > 0.5 && first.Share <= 1) {
 		t.Errorf("%s first with %g", first.Name, first.Share)
 	}
 	if e := named(t, entries, "sailing_speed"); !math.IsNaN(e.Share) {
@@ -156,7 +156,7 @@ func TestWhatVariesWithTheExpeditionMattersMost(t *testing.T) {
 }
 
 // What the numbers have of a cause is part of what the cause has as a driver, and bears its name. The rest is
-// luck, so that only noise can make it more.
+// random stream, so that only noise can make it more.
 func TestSharesOfNumbersArePartsOfTheDrivers(t *testing.T) {
 	p, err := scenario.Demonstration()
 	if err != nil {

@@ -28,7 +28,7 @@ func (f From) String() string { return [...]string{"scenario", "ship", "built in
 // Entry is one number.
 type Entry struct {
 	Group, Site, Name string
-	Low, Mid, High    float64 // in Unit; 1 in 10, even, 9 in 10; all alike without spread
+	Low, Mid, High    float64 // in Unit; P10, even, P90; all alike without spread
 	Unit              string
 	Varies            string // levels of the spread, empty without one
 	From              From
@@ -40,7 +40,7 @@ type Entry struct {
 	result.Influence
 }
 
-// Spread tells whether the number has a spread.
+// Spread reports whether the number has a spread.
 func (e *Entry) Spread() bool { return e.Varies != "" }
 
 // measure is the dimension and the unit of people for a number.

@@ -39,7 +39,7 @@ func (b *book) drawn(e Entry, q voyage.Quantity) {
 	b.add(e)
 }
 
-// at tells who gave the number at a path of the scenario and where: the file and line before a source
+// at says who gave the number at a path of the scenario and where: the file and line before a source
 // of its own.
 func (b *book) at(path string, otherwise From, source string) (From, string) {
 	where, stated := b.plan.Where[path]

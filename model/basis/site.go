@@ -41,7 +41,7 @@ var (
 	rate  = measure{of: unit.OfSpeed, symbol: "m/h"}
 )
 
-// layer lists what is known of a layer. Layers are told apart by their bottoms.
+// layer lists what is known of a layer. Layers are given apart by their bottoms.
 func (b *book) layer(s *voyage.Site, l int, path string) {
 	is, at := &s.Site.Layers[l], fmt.Sprintf("%s.layers[%d]", path, l)
 	name := is.Lithology.Name
@@ -105,7 +105,7 @@ func (b *book) item(item *voyage.Item, site, path string) {
 // sea lists the months' mean heights of a climate that the expedition meets.
 func (b *book) sea(s *voyage.Site, path string) {
 	if s.Likeness != nil {
-		return // a record is no number; coredays sea tells of it
+		return // a record is no number; coredays sea gives it
 	}
 	from, source := b.at(path+".weather.months", BuiltIn, s.Climate.Source)
 	first := int(b.plan.Sails.Month()) - 1

@@ -49,10 +49,10 @@ func TestNoTwoReplicationsShareASource(t *testing.T) {
 
 // voyage draws so many runs at each of the sites, in the order given, and notes every number.
 func voyage(order []string, runs map[string]int) map[string][]float64 {
-	luck := Replication(3, 14)
+	stream := Replication(3, 14)
 	drawn := map[string][]float64{}
 	for _, name := range order {
-		source := luck.For(KeyOf("core")).For(KeyOf("site", name))
+		source := stream.For(KeyOf("core")).For(KeyOf("site", name))
 		for n := range runs[name] {
 			drawn[name] = append(drawn[name], source.Normal(n))
 		}

@@ -9,13 +9,13 @@ import (
 	"coredays/model/voyage"
 )
 
-// contingency is what is added to a calm reckoning for sea and trouble, common practice; the crew of the
-// simulation reckons with the same.
+// contingency is what is added to a calm estimate for sea and trouble, common practice; the crew of the
+// simulation estimates with the same.
 const contingency = 1.1
 
 const reckoning = "quick reckoning: even values, calm sea, no trouble"
 
-// days holds the reckoned days against those allotted: all that ranks first must fit into them in a calm
+// days holds the estimated days against those allotted: all that ranks first must fit into them in a calm
 // sea, the whole programme with something left for weather.
 func (i *inspector) days() {
 	if !i.reckoned.Known() {
@@ -40,7 +40,7 @@ func (i *inspector) days() {
 		Source: reckoning + "; a tenth is common practice"})
 }
 
-// firstRank is the reckoned time without what may be dropped.
+// firstRank is the estimated time without what may be dropped.
 func (i *inspector) firstRank() unit.Duration {
 	total := i.reckoned.Total
 	for _, s := range i.v.Sites {

@@ -10,7 +10,7 @@ import (
 	"coredays/scenario"
 )
 
-// reckonedAs checks base.yaml, 30 days, with settings against a reckoning.
+// reckonedAs checks base.yaml, 30 days, with settings against a estimate.
 func reckonedAs(t *testing.T, r voyage.Reckoning, settings ...string) []check.Finding {
 	t.Helper()
 	p, _, err := scenario.ToCheck(mustRead(t, "testdata/base.yaml"), "base.yaml", settings)
@@ -24,13 +24,13 @@ func reckonedAs(t *testing.T, r voyage.Reckoning, settings ...string) []check.Fi
 	return check.Plan(v, r)
 }
 
-// days makes a reckoning of base.yaml: two holes at one site, d1 and d2 days, of a voyage of total days.
+// days makes a estimate of base.yaml: two holes at one site, d1 and d2 days, of a voyage of total days.
 func days(total, d1, d2, arrives, leaves float64) voyage.Reckoning {
 	of := func(d float64) unit.Duration { return unit.Duration(d) * unit.Day }
 	return voyage.Reckoning{Total: of(total), Items: []unit.Duration{of(d1), of(d2)}, Arrives: []unit.Duration{of(arrives)}, Leaves: []unit.Duration{of(leaves)}, Home: true}
 }
 
-// Of 30 days 27 may be reckoned, which with a tenth are 29.7, but not 27.5, which are 30.25.
+// Of 30 days 27 may be estimated, which with a tenth are 29.7, but not 27.5, which are 30.25.
 func TestTheWholeProgrammeNeedsATenthMoreThanReckoned(t *testing.T) {
 	const what = "days for the whole programme"
 	gear{check.Pass, 29.7, 30, "d"}.is(t, the(t, reckonedAs(t, days(27, 10, 8, 3, 24)), what))

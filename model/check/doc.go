@@ -1,6 +1,6 @@
 // Package check holds a plan against what ship, string, ground and sea allow, without simulating it.
 //
-//	findings := check.Plan(v, reckoning)
+//	findings := check.Plan(v, estimate)
 //	verdict := check.Worst(findings)
 //
 // Each finding has a figure, its limit and where the limit comes from. Stop means that the plan

@@ -124,7 +124,7 @@ func (i *inspector) walk(s *voyage.Site, h *plan.Hole, g met) (all []stretch) {
 	return all
 }
 
-// wholeStroke tells whether a corer's first stroke from a depth on is whole.
+// wholeStroke reports whether a corer's first stroke from a depth on is whole.
 func (i *inspector) wholeStroke(s *voyage.Site, tool coring.Tool, from float64, g met) bool {
 	full := float64(tool.Stroke())
 	for _, layer := range s.Site.Layers {

@@ -56,7 +56,7 @@ func (i *inspector) land(s *voyage.Site) {
 	i.note(f)
 }
 
-// inland tells that the cell of a place and the eight around it are all land.
+// inland says that the cell of a place and the eight around it are all land.
 func inland(p geo.Position) bool {
 	for north := -1.0; north <= 1; north++ {
 		for east := -1.0; east <= 1; east++ {
@@ -89,7 +89,7 @@ func (i *inspector) depth(s *voyage.Site) {
 // a site of a week in ten years.
 const fewCyclones = 0.01
 
-// cyclones tells how many of the days of a stay have one near, and what the plan makes of it.
+// cyclones says how many of the days of a stay have one near, and what the plan makes of it.
 func (i *inspector) cyclones(s *voyage.Site, months [12]float64) {
 	days, closed := 0.0, 0.0
 	year := places.YearAt(s.Position)
@@ -110,7 +110,7 @@ func (i *inspector) cyclones(s *voyage.Site, months [12]float64) {
 	i.note(f)
 }
 
-// ice tells how much of a stay falls into months with ice.
+// ice says how much of a stay falls into months with ice.
 func (i *inspector) ice(s *voyage.Site, months [12]float64) {
 	var share [3]float64
 	for m, part := range months {

@@ -11,7 +11,7 @@ import (
 	"coredays/model/voyage"
 )
 
-// Plan looks at a compiled plan. The reckoning gives times and dates; without one, days are not
+// Plan looks at a compiled plan. The estimate gives times and dates; without one, days are not
 // looked at, and the sea is that of the whole expedition.
 func Plan(v *voyage.Voyage, reckoned voyage.Reckoning) []Finding {
 	i := &inspector{v: v, plan: v.Plan, reckoned: reckoned}
@@ -32,7 +32,7 @@ type inspector struct {
 	reckoned voyage.Reckoning
 	board    drillstring.Board
 	reach    drillstring.Reach
-	response *sea.Response // nil where the hull tells no heave
+	response *sea.Response // nil where the hull says no heave
 	place    string        // in the scenario of the site or hole that is looked at; empty for the expedition
 	found    []Finding
 }

@@ -57,7 +57,7 @@ func (i *inspector) rough(s *voyage.Site, hole, what string, height float64, fro
 		Verdict: verdict, Value: 100 * share, Limit: 100 * limit, Unit: "%", Source: source, Cure: cure})
 }
 
-// stay is when the ship is at a site, by the reckoning; the whole expedition where it tells nothing.
+// stay is when the ship is at a site, by the estimate; the whole expedition where it says nothing.
 func (i *inspector) stay(n int) (from, to time.Time) {
 	arrives, leaves := unit.Duration(0), i.plan.SeaDays
 	if i.reckoned.Known() && i.reckoned.Leaves[n] > i.reckoned.Arrives[n] {
@@ -90,7 +90,7 @@ func (i *inspector) limitSource(s *voyage.Site, work activity.Limit) (source str
 	return source
 }
 
-// planned tells whether there is work of a class at a site.
+// planned reports whether there is work of a class at a site.
 func planned(s *voyage.Site, work activity.Limit) bool {
 	for _, item := range s.Items {
 		if h := item.Hole; h != nil && asks(h, work) {

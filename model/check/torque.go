@@ -17,7 +17,7 @@ const neverMore = "; not to be exceeded" // each row of the table says that the 
 // torques looks whether every connection of the string can be made up, and that rotating does not make
 // it up further. Piston and rotary assemblies are of the same parts.
 func (i *inspector) torques() {
-	table, _ := drillstring.Published() // its faults are told where the assembly is made up
+	table, _ := drillstring.Published() // its faults are given where the assembly is made up
 	var weakest drillstring.MakeUp
 	for _, joint := range i.board.Connections() {
 		m, err := table.MakeUp(joint)

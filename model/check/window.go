@@ -9,7 +9,7 @@ import (
 	"coredays/model/voyage"
 )
 
-// cap holds the reckoned time at a site against the most that is allowed there, and the cap against what it
+// cap holds the estimated time at a site against the most that is allowed there, and the cap against what it
 // takes to run pipe to the sea floor.
 func (i *inspector) cap(s *voyage.Site, n int) {
 	if s.Cap == 0 {

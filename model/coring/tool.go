@@ -42,7 +42,7 @@ func ParseTool(text string) (Tool, error) {
 	return 0, fmt.Errorf("is no coring tool")
 }
 
-// Piston tells whether the tool is shot into the sediment rather than rotated.
+// Piston reports whether the tool is shot into the sediment rather than rotated.
 func (t Tool) Piston() bool { return traits[t].Cut == Shot }
 
 // Stroke is the length of core that one full cycle cuts.
@@ -51,10 +51,10 @@ func (t Tool) Stroke() unit.Length { return traits[t].Stroke }
 // Assembly is the bottom-hole assembly that the tool runs through.
 func (t Tool) Assembly() Assembly { return traits[t].Assembly }
 
-// Has tells whether the tool has a feature.
+// Has reports whether the tool has a feature.
 func (t Tool) Has(f Feature) bool { return traits[t].Features&f != 0 }
 
-// GoesOn tells whether another tool goes on in the same stage where this one is refused.
+// GoesOn reports whether another tool goes on in the same stage where this one is refused.
 func (t Tool) GoesOn(with Tool) bool {
 	return t.Piston() && !t.Has(TakesOver) && with.Has(TakesOver)
 }

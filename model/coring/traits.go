@@ -8,20 +8,20 @@ import (
 
 // Traits is what sets a coring tool apart from the others, for whoever asks: a plan, the crew, the checks.
 type Traits struct {
-	Name        string      // in plans
-	What        string      // in sentences
-	Letter      string      // by which its cores are numbered
-	Stroke      unit.Length // of core that one full cycle cuts
-	Cut         Cut
-	Assembly    Assembly
-	Limit       activity.Limit // of sea
-	Pace        rig.Rate       // of its cycle against the median
-	Wire        rig.Rate       // speed on the way through the pipe
-	Handling    rig.Rate       // the rig floor's work for each core
-	Trouble     rig.Rate       // chance of trouble with barrel or wire, each core
-	TroubleTime rig.Rate       // what it costs
-	LeastRate   rig.Rate       // of cutting, below which the tool is given up; NoRate where it never is
-	Features    Feature
+	Name           string      // in plans
+	What           string      // in sentences
+	Letter         string      // by which its cores are numbered
+	Stroke         unit.Length // of core that one full cycle cuts
+	Cut            Cut
+	Assembly       Assembly
+	Limit          activity.Limit // of sea
+	DurationFactor rig.Rate       // of its cycle against the median
+	Wire           rig.Rate       // speed on the way through the pipe
+	Handling       rig.Rate       // the rig floor's work for each core
+	Trouble        rig.Rate       // chance of trouble with barrel or wire, each core
+	TroubleTime    rig.Rate       // what it costs
+	LeastRate      rig.Rate       // of cutting, below which the tool is given up; NoRate where it never is
+	Features       Feature
 }
 
 // Cut is how a tool cuts its cores: each way is an operation of its own.
@@ -52,8 +52,8 @@ const NoRate = rig.Rates
 // compile. Names and letters are those of ocean drilling, from memory. Strokes: piston, IODP APCT-3 operations manual;
 // inner barrels, ODP TN31 RCB and XCB tool sheets; half-length, shared among operators' tool sheets, from memory.
 var traits [Tools]Traits = [...]Traits{
-	APC:   {"APC", "piston corer", "H", 9.5, Shot, PistonBHA, activity.PistonCoring, rig.PistonPace, rig.PistonWire, rig.PistonHandling, rig.PistonTrouble, rig.PistonTroubleTime, NoRate, Orients},
-	HLAPC: {"HLAPC", "half-length piston corer", "F", 4.7, Shot, PistonBHA, activity.PistonCoring, rig.PistonPace, rig.PistonWire, rig.HalfPistonHandling, rig.PistonTrouble, rig.PistonTroubleTime, NoRate, TakesOver},
-	XCB:   {"XCB", "extended barrel", "X", 9.5, Rotated, PistonBHA, activity.RotaryCoring, rig.ExtendedPace, rig.ExtendedWire, rig.ExtendedHandling, rig.ExtendedTrouble, rig.ExtendedTroubleTime, rig.ExtendedLeastRate, SlowsDown},
-	RCB:   {"RCB", "rotary barrel", "R", 9.5, Rotated, RotaryBHA, activity.RotaryCoring, rig.RotaryPace, rig.RotaryWire, rig.RotaryHandling, rig.RotaryTrouble, rig.RotaryTroubleTime, NoRate, Swept},
+	APC:   {"APC", "piston corer", "H", 9.5, Shot, PistonBHA, activity.PistonCoring, rig.PistonDurationFactor, rig.PistonWire, rig.PistonHandling, rig.PistonTrouble, rig.PistonTroubleTime, NoRate, Orients},
+	HLAPC: {"HLAPC", "half-length piston corer", "F", 4.7, Shot, PistonBHA, activity.PistonCoring, rig.PistonDurationFactor, rig.PistonWire, rig.HalfPistonHandling, rig.PistonTrouble, rig.PistonTroubleTime, NoRate, TakesOver},
+	XCB:   {"XCB", "extended barrel", "X", 9.5, Rotated, PistonBHA, activity.RotaryCoring, rig.ExtendedDurationFactor, rig.ExtendedWire, rig.ExtendedHandling, rig.ExtendedTrouble, rig.ExtendedTroubleTime, rig.ExtendedLeastRate, SlowsDown},
+	RCB:   {"RCB", "rotary barrel", "R", 9.5, Rotated, RotaryBHA, activity.RotaryCoring, rig.RotaryDurationFactor, rig.RotaryWire, rig.RotaryHandling, rig.RotaryTrouble, rig.RotaryTroubleTime, NoRate, Swept},
 }

@@ -20,7 +20,7 @@ func TestEveryToolHasItsTraits(t *testing.T) {
 		if is.Assembly == NoBHA || is.Limit == activity.AnySea {
 			t.Errorf("%v runs through assembly %v and is limited by %v", tool, is.Assembly, is.Limit)
 		}
-		for what, r := range map[string]rig.Rate{"pace": is.Pace, "wire": is.Wire, "handling": is.Handling, "trouble": is.Trouble, "time of trouble": is.TroubleTime} {
+		for what, r := range map[string]rig.Rate{"pace": is.DurationFactor, "wire": is.Wire, "handling": is.Handling, "trouble": is.Trouble, "time of trouble": is.TroubleTime} {
 			if r == 0 || r >= NoRate {
 				t.Errorf("%v has no rate for %s", tool, what)
 			}
@@ -69,13 +69,13 @@ func TestAssembliesAreWhatTheyAre(t *testing.T) {
 // A rate of the wrong tool would be as good a number as any: what each tool asks for is named after it.
 func TestToolsAskForTheirOwnRates(t *testing.T) {
 	for tool, want := range map[Tool][6]rig.Rate{
-		APC:   {rig.PistonPace, rig.PistonWire, rig.PistonHandling, rig.PistonTrouble, rig.PistonTroubleTime, NoRate},
-		HLAPC: {rig.PistonPace, rig.PistonWire, rig.HalfPistonHandling, rig.PistonTrouble, rig.PistonTroubleTime, NoRate},
-		XCB:   {rig.ExtendedPace, rig.ExtendedWire, rig.ExtendedHandling, rig.ExtendedTrouble, rig.ExtendedTroubleTime, rig.ExtendedLeastRate},
-		RCB:   {rig.RotaryPace, rig.RotaryWire, rig.RotaryHandling, rig.RotaryTrouble, rig.RotaryTroubleTime, NoRate},
+		APC:   {rig.PistonDurationFactor, rig.PistonWire, rig.PistonHandling, rig.PistonTrouble, rig.PistonTroubleTime, NoRate},
+		HLAPC: {rig.PistonDurationFactor, rig.PistonWire, rig.HalfPistonHandling, rig.PistonTrouble, rig.PistonTroubleTime, NoRate},
+		XCB:   {rig.ExtendedDurationFactor, rig.ExtendedWire, rig.ExtendedHandling, rig.ExtendedTrouble, rig.ExtendedTroubleTime, rig.ExtendedLeastRate},
+		RCB:   {rig.RotaryDurationFactor, rig.RotaryWire, rig.RotaryHandling, rig.RotaryTrouble, rig.RotaryTroubleTime, NoRate},
 	} {
 		is := tool.Of()
-		if got := [6]rig.Rate{is.Pace, is.Wire, is.Handling, is.Trouble, is.TroubleTime, is.LeastRate}; got != want {
+		if got := [6]rig.Rate{is.DurationFactor, is.Wire, is.Handling, is.Trouble, is.TroubleTime, is.LeastRate}; got != want {
 			t.Errorf("%v asks for rates %v, want %v", tool, got, want)
 		}
 	}

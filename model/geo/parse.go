@@ -7,7 +7,7 @@ import (
 	"strings"
 )
 
-// Wanted tells people what the text of a position looks like.
+// Wanted says people what the text of a position looks like.
 const Wanted = `a position, latitude first, such as "48 37.2S 158 06.0E" or "-48.62 158.1"`
 
 // ParsePosition reads a position, latitude first: degrees and minutes "48 37.2S 158 06.0E",

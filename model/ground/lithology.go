@@ -1,5 +1,5 @@
 // Package ground describes what lies below the sea floor: layers of a lithology, how hard each is
-// to core, and how much of it comes up.
+// to core, and how much of it is recovered.
 package ground
 
 import (
@@ -17,7 +17,7 @@ type Lithology struct {
 	Rate spread.Quantity
 	// Ahead is the rate of drilling ahead without coring, m/s.
 	Ahead spread.Quantity
-	// Recovery is the share of the cored length that comes up, by tool.
+	// Recovery is the share of the cored length that is recovered, by tool.
 	Recovery [coring.Tools]spread.Quantity
 }
 

@@ -2,7 +2,7 @@ package listing
 
 import "fmt"
 
-// mostTold is how many differences are told; the rest is counted.
+// mostTold is how many differences are given; the rest is counted.
 const mostTold = 3
 
 // Differences says in what one list differs from another, a sentence each and not more than a few. It is empty where the lists

@@ -133,7 +133,7 @@ func TestWhereAThingStandsInItsFileIsNoDifference(t *testing.T) {
 	}
 }
 
-// A record of the sea is told by what stands in it: one height of thousands that is another makes another plan,
+// A record of the sea is given by what stands in it: one height of thousands that is another makes another plan,
 // another name of the file does not.
 func TestARecordIsListedByItsHeights(t *testing.T) {
 	const hour = 3000

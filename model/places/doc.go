@@ -1,11 +1,11 @@
-// Package places tells what a position and a month already tell, coarsely: tropical cyclones, sea ice,
+// Package places says what a position and a month already tell, coarsely: tropical cyclones, sea ice,
 // strong currents, the depth of water, land.
 //
 //	storms := places.CyclonesNear(p, time.September)
 //	if storms.Days > 0.03 { … }
 //
 // The tables are for cautions and defaults, not for decisions: cells of half a degree to 2.5 degrees, the
-// climate of past decades, and errors that each table's source tells (see ReliefSource, CurrentSource,
+// climate of past decades, and errors that each table's source says (see ReliefSource, CurrentSource,
 // CycloneSource, IceSource, which go with every sentence that uses them). A place is looked up in the cell
 // that holds it; nothing is blended between cells.
 //

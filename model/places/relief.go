@@ -53,8 +53,8 @@ func (r Relief) Depths() (least, most unit.Length) {
 	return max(0, least), max(0, most)
 }
 
-// Dry tells that all of the cell is land.
+// Dry says that all of the cell is land.
 func (r Relief) Dry() bool { return r.Lowest >= 0 }
 
-// MostlyLand tells that the mean height of the cell is above the sea: a coast, or land.
+// MostlyLand says that the mean height of the cell is above the sea: a coast, or land.
 func (r Relief) MostlyLand() bool { return r.Mean >= 0 }

@@ -18,12 +18,12 @@ func share(t *testing.T, y *Year, month time.Month, years int) (mean, sigma floa
 	t.Helper()
 	sum, squares := 0.0, 0.0
 	for n := range years {
-		luck := chance.Replication(1, n)
+		stream := chance.Replication(1, n)
 		from := time.Date(2030, month, 1, 0, 0, 0, 0, time.UTC)
 		to := from.AddDate(0, 1, 0)
 		closed := 0.0
 		for at := from; at.Before(to); {
-			shut, until, found := y.At(luck, at)
+			shut, until, found := y.At(stream, at)
 			if !found || until.After(to) {
 				until = to
 			}
@@ -80,15 +80,15 @@ func TestIceClosesItsMonthsAndNoOthers(t *testing.T) {
 func TestTheSameMomentMeetsTheSameSpellFromWhereverItIsLookedFor(t *testing.T) {
 	y := YearAt(philippineSea)
 	for n := range 300 {
-		luck := chance.Replication(7, n)
+		stream := chance.Replication(7, n)
 		from := time.Date(2031, time.July, 1, 0, 0, 0, 0, time.UTC)
-		shut, until, _ := y.At(luck, from)
+		shut, until, _ := y.At(stream, from)
 		for h := 0; h < 24*120; h += 5 {
 			at := from.Add(time.Duration(h) * time.Hour)
 			for !at.Before(until) {
-				shut, until, _ = y.At(luck, until)
+				shut, until, _ = y.At(stream, until)
 			}
-			if again, end, _ := y.At(luck, at); again != shut || !end.Equal(until) {
+			if again, end, _ := y.At(stream, at); again != shut || !end.Equal(until) {
 				t.Fatalf("replication %d at %v: %v until %v, from before %v until %v", n, at, again, end, shut, until)
 			}
 		}

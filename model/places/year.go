@@ -32,7 +32,7 @@ func YearAt(p geo.Position) *Year {
 	return y
 }
 
-// Open tells whether there is a month that ice does not close as a rule.
+// Open reports whether there is a month that ice does not close as a rule.
 func (y *Year) Open() bool {
 	for _, ice := range y.Ice {
 		if ice != IceAsARule {

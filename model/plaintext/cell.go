@@ -27,13 +27,13 @@ func Unguarded(cell string) string {
 // starting are the signs that begin a formula, in their wide forms of East Asian typing too.
 const starting = "=+-@＝＋－＠"
 
-// armed tells whether a spreadsheet would take a text for a formula.
+// armed reports whether a spreadsheet would take a text for a formula.
 func armed(text string) bool {
 	bare := strings.TrimLeftFunc(text, func(r rune) bool { return unicode.IsSpace(r) || unicode.IsControl(r) })
 	return strings.IndexAny(bare, starting) == 0 && bare != "-" && !isNumber(text)
 }
 
-// isNumber tells a number written in figures.
+// isNumber describes a number written in figures.
 func isNumber(text string) bool {
 	_, err := strconv.ParseFloat(text, 64)
 	return err == nil && strings.Trim(text, "0123456789.+-eE") == ""

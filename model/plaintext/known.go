@@ -4,7 +4,7 @@ import "bytes"
 
 const saveAsCSV = "save the table as CSV in UTF-8"
 
-// signatures are how files begin that people take for their text; file(1) 5.44 tells each of them by it.
+// signatures are how files begin that people take for their text; file(1) 5.44 says each of them by it.
 var signatures = []struct {
 	begins string
 	Odd
@@ -22,7 +22,7 @@ var signatures = []struct {
 	{"\xfe\xff", Odd{What: "is in UTF-16", Cure: saveAsUTF8}},
 }
 
-// known tells files by how they begin.
+// known says files by how they begin.
 func known(data []byte) *Odd {
 	for _, s := range signatures {
 		if bytes.HasPrefix(data, []byte(s.begins)) {

@@ -15,7 +15,7 @@ type Odd struct {
 	Cure string
 }
 
-// Error tells it without the line, which has its own place in a message.
+// Error says it without the line, which has its own place in a message.
 func (o *Odd) Error() string {
 	return fmt.Sprintf("text in UTF-8 is wanted, and this %s: %s", o.What, o.Cure)
 }
@@ -44,7 +44,7 @@ func Of(data []byte) ([]byte, error) {
 	return data, nil
 }
 
-// holdingNUL tells text in two bytes a letter from what is no text at all.
+// holdingNUL says text in two bytes a letter from what is no text at all.
 func holdingNUL(data []byte, first int) *Odd {
 	start := data[:min(len(data), 512)]
 	var even, odd int

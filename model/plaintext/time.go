@@ -6,7 +6,7 @@ import (
 	"strings"
 )
 
-// LikeTime tells what a cell looks like in which a date and time was looked for and not found. It repeats
+// LikeTime says what a cell looks like in which a date and time was looked for and not found. It repeats
 // nothing of the cell.
 func LikeTime(cell string) string {
 	cell = strings.ToLower(strings.TrimSpace(cell))
@@ -33,7 +33,7 @@ var looks = []struct {
 	{regexp.MustCompile(`^\d{4}[-/.]\d{1,2}[-/.]\d{1,2}`), "a date in another form, or one that the calendar does not have"},
 }
 
-// likeNumber tells ways to count time. Days from 1900, as spreadsheets count them, are 18,264 on 1 January
+// likeNumber says ways to count time. Days from 1900, as spreadsheets count them, are 18,264 on 1 January
 // 1950 and 73,051 on 1 January 2100; seconds since 1970 are 1e9 in September 2001.
 func likeNumber(x float64) string {
 	switch {

@@ -97,7 +97,7 @@ func (p *Plan) withItems(site int, items []Item) *Plan {
 	return &other
 }
 
-// withoutItem cuts an item and all that depend on where its corer was refused, and tells how many
+// withoutItem cuts an item and all that depend on where its corer was refused, and says how many
 // items are left.
 func (p *Plan) withoutItem(site, item int) (cut Cut, left int) {
 	items := p.Sites[site].Items

@@ -1,5 +1,5 @@
 // Package plan holds an expedition as its planners mean it: validated, in SI units, with nothing
-// left to guess.
+// left to crew estimate.
 package plan
 
 import (
@@ -35,7 +35,7 @@ type Plan struct {
 	LeavesHanging bool
 	// NoTrouble: nothing breaks, sticks or is lost but to the sea.
 	NoTrouble bool
-	// Where tells file and line of all that the scenario states, by its path such as "sites[0].cap"; in
+	// Where says file and line of all that the scenario states, by its path such as "sites[0].cap"; in
 	// formats without lines, file and path.
 	Where    map[string]string
 	Warnings []string // what a planner should know though nothing is wrong
@@ -164,7 +164,7 @@ type Task struct {
 	Takes         spread.Quantity
 	SeaLimit      unit.Length // significant wave height, 0 for none
 	Interruptible bool        // pauses in a rough sea rather than beginning again
-	Kind          string      // tasks of a kind share the luck of the expedition; "" for a kind of its own
+	Kind          string      // tasks of a kind share the random stream of the expedition; "" for a kind of its own
 }
 
 // Refusal is the rule by which a piston corer is given up.
@@ -173,7 +173,7 @@ type Refusal struct {
 	PartialStrokes int // in a row
 	DrillOver      bool
 	// AdvanceByStroke: the next core starts where the stroke ended. Otherwise it starts, after an
-	// incomplete stroke, where the core that came up would end.
+	// incomplete stroke, where the core that was recovered would end.
 	AdvanceByStroke bool
 	Then            coring.Tool // the tool that follows a refused APC within the stage, HLAPC or APC for none
 	Source          string

@@ -2,7 +2,7 @@ package plan
 
 import "slices"
 
-// PistonAlone tells whether no tool but piston corers is used at a site.
+// PistonAlone reports whether no tool but piston corers is used at a site.
 func (s *Site) PistonAlone() bool {
 	cored := false
 	for i := range s.Items {

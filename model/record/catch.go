@@ -10,7 +10,7 @@ func (s *Site) AllCores() (n int) {
 	return n
 }
 
-// Recovered is what came up at a site, holes near the sea floor too; not a number where it is blank for
+// Recovered is what was recovered at a site, holes near the sea floor too; not a number where it is blank for
 // one of its holes.
 func (s *Site) Recovered() (sum unit.Length) {
 	for i := range s.Holes {

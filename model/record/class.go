@@ -12,7 +12,7 @@ type Classification struct {
 	Class func(s *Site) string
 }
 
-// Classifications are the classes in which scores are told apart. Within each the names sort in
+// Classifications are the classes in which scores are given apart. Within each the names sort in
 // their order.
 var Classifications = []Classification{
 	{"deepest tool", func(s *Site) string { return s.DeepestTool().String() }},
@@ -35,7 +35,7 @@ func between(x float64, bounds ...float64) string {
 	return fmt.Sprintf("below %.0f", bounds[0])
 }
 
-// WaterClass is the class of water depth in which cycles are told apart.
+// WaterClass is the class of water depth in which cycles are given apart.
 func WaterClass(depth unit.Length) string {
 	km := int(depth / 1000)
 	return fmt.Sprintf("%d to %d km", km, km+1)

@@ -10,7 +10,7 @@ import (
 	"coredays/model/unit"
 )
 
-// Core is a core as it came up.
+// Core is a core as it was recovered.
 type Core struct {
 	Number           int // in its hole
 	Tool             coring.Tool
@@ -47,7 +47,7 @@ func Cycle(cores []Core, t coring.Tool) (minutes float64, enough bool) {
 	return stats.Median(cycles), true
 }
 
-// Recovery is the share of what a tool cored in a hole that came up, %; false where there are too few cores.
+// Recovery is the share of what a tool cored in a hole that was recovered, %; false where there are too few cores.
 func Recovery(cores []Core, t coring.Tool) (percent float64, enough bool) {
 	var cored, recovered float64
 	n := 0

@@ -81,7 +81,7 @@ func (s *Site) why(first Row, torn bool) string {
 	return ""
 }
 
-// inTurn tells whether each hole begins after the one before.
+// inTurn reports whether each hole begins after the one before.
 func (s *Site) inTurn() bool {
 	for i := 1; i < len(s.Holes); i++ {
 		if s.Holes[i].Order == s.Holes[i-1].Order || s.Holes[i].Start.Before(s.Holes[i-1].Start) {

@@ -28,7 +28,7 @@ type Hole struct {
 	OtherMetres unit.Length
 	// All counts the cores by the record, those of other tools too; drilled intervals are none.
 	All int
-	// Recovered is what came up in all, not a number where the record is blank.
+	// Recovered is what was recovered in all, not a number where the record is blank.
 	Recovered  unit.Length
 	Start, End time.Time
 	Row        int // line in the file
@@ -38,7 +38,7 @@ type Hole struct {
 // leaving the hole before, until the bit clears the sea floor, for the last the rig floor.
 func (h *Hole) Days() unit.Duration { return unit.Duration(h.End.Sub(h.Start).Seconds()) }
 
-// CoredBy tells whether there are cores of some tools.
+// CoredBy reports whether there are cores of some tools.
 func (h *Hole) CoredBy(is func(coring.Tool) bool) bool {
 	for t, n := range h.Cores {
 		if n > 0 && is(coring.Tool(t)) {
@@ -60,5 +60,5 @@ func (h *Hole) CoreCount() (n int) {
 // of the mudline (SOURCES of the compiled records: 16 % of the holes on record).
 const Shallow unit.Depth = 20
 
-// FailedStart tells whether a hole stopped near the sea floor.
+// FailedStart reports whether a hole stopped near the sea floor.
 func (h *Hole) FailedStart() bool { return h.Depth < Shallow }

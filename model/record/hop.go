@@ -9,7 +9,7 @@ import (
 	"coredays/model/unit"
 )
 
-// Between neighbouring sites a ship may leave the pipe hanging clear of the sea floor. The record tells it by
+// Between neighbouring sites a ship may leave the pipe hanging clear of the sea floor. The record says it by
 // the pace of the hop: with pipe hanging she makes 1.0 to 1.6 kn (hanging_speed of the built-in ship), with all
 // pipe on deck a few miles take minutes.
 const (
@@ -17,7 +17,7 @@ const (
 	longestHanging                = 4 * 3600.0       // s; longer hops hold other work [judgement]
 	shallowestHanging unit.Length = 1000             // m: above it pipe is recovered as quickly [judgement]
 	slowestHanging                = 0.15 * unit.Knot // [judgement]: the mean of a hop holds her taking station too
-	fastestHanging                = 2 * unit.Knot    // [judgement]: 1.6 kn is the 9-in-10 value
+	fastestHanging                = 2 * unit.Knot    // [judgement]: 1.6 kn is the P90 value
 )
 
 // hopsOf marks the sites that were reached or left with pipe hanging. All rows of a leg count, so that a site
@@ -41,7 +41,7 @@ func hopsOf(rows []Row) (reached map[[3]string]coring.Assembly, left map[[3]stri
 	return reached, left
 }
 
-// hung tells whether the hop between two holes was made with pipe hanging.
+// hung reports whether the hop between two holes was made with pipe hanging.
 func hung(a, b *Hole) bool {
 	took := b.Start.Sub(a.End).Seconds()
 	way := float64(geo.Distance(a.Position, b.Position))

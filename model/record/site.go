@@ -15,7 +15,7 @@ type Site struct {
 	Holes              []Hole // in the order drilled
 	First              bool   // of its leg
 	// Reached is the assembly that hung clear of the sea floor when the ship came, NoBHA where all pipe was on deck;
-	// LeftHanging tells that she left so.
+	// LeftHanging says that she left so.
 	Reached     coring.Assembly
 	LeftHanging bool
 }
@@ -74,7 +74,7 @@ func (s *Site) DeepestTool() coring.Tool {
 	return coring.APC
 }
 
-// Cored tells whether a hole of the site went below failed starts and was cored.
+// Cored reports whether a hole of the site went below failed starts and was cored.
 func (s *Site) Cored() bool {
 	return slices.ContainsFunc(s.Holes, func(h Hole) bool { return !h.FailedStart() && len(h.Steps()) > 0 })
 }

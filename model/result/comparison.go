@@ -18,7 +18,7 @@ const (
 )
 
 // Comparison is alternatives side by side, replication for replication in the same sea, ground and
-// luck as far as place, date and purpose are the same.
+// random stream as far as place, date and purpose are the same.
 type Comparison struct {
 	Question     Question
 	Title        string
@@ -56,7 +56,7 @@ type Alternative struct {
 	Distance unit.Length // of the track
 	Caps     []unit.Duration
 
-	Alike    bool // can't be told from the best
+	Alike    bool // can't be given from the best
 	Unbeaten bool // no other alternative is as good or better in chance, days and metres, and better in one
 	Behind   Interval
 	Less     Interval
@@ -93,9 +93,9 @@ type Search struct {
 	Reckoned  int  // orders judged by the visits of single sites
 	Stages    []Stage
 	LeftOut   int      // orders that nothing ruled out and that were left out for being behind in the last stage
-	NextDays  Interval // s that the best order which was reckoned and not sailed is behind the best one sailed, by the reckoning
+	NextDays  Interval // s that the best order which was estimated and not sailed is behind the best one sailed, by the estimate
 	NextFirst float64  // chance of the first rank that it is behind
-	// ErrorDays and ErrorFirst are the standard deviations of sailed less reckoned days and chances
+	// ErrorDays and ErrorFirst are the standard deviations of sailed less estimated days and chances
 	// over the orders that were sailed in the end, s and a share.
 	ErrorDays, ErrorFirst float64
 	Rule                  string // by which orders were ruled out, with its source

@@ -42,6 +42,6 @@ type Diary struct {
 	Bound       bool          // true: under the rules of the expedition; false: the whole programme, no deadline
 	Days        unit.Duration // from leaving port to the end
 	Why         string        // how this replication was chosen: "the replication nearest to P90 of days needed"
-	Warnings    []string      // what makes it weaker than it looks
+	Warnings    []string      // what weakens it
 	Entries     []Entry
 }

@@ -18,12 +18,12 @@ type Log struct {
 type LogLine struct {
 	From       time.Time  // when it began
 	Site, Hole string     // Hole is a hole or task, empty where none is in hand; both are empty under way
-	Depth      unit.Depth // of the hole when the line began, below the sea floor; not-a-number where it is not told
+	Depth      unit.Depth // of the hole when the line began, below the sea floor; not-a-number where it is not stated
 }
 
 // Stay is the time of a ship at one site.
 type Stay struct {
-	Arrives, Until time.Time // Until is the last that the log tells of it
+	Arrives, Until time.Time // Until is the last that the log gives it
 	Away           float64   // s that the ship was elsewhere between
 	Ways           []Way     // of the holes, in the order in which they were begun; that in hand to the end of the log
 }
@@ -40,7 +40,7 @@ type WayPoint struct {
 	Depth unit.Depth
 }
 
-// At gathers what a log tells of a site; false where it tells nothing. The ship arrives with the first
+// At gathers what a log gives a site; false where it says nothing. The ship arrives with the first
 // line of the site; while she is elsewhere its time stands still.
 func (l *Log) At(site string) (stay Stay, visited bool) {
 	var left time.Time

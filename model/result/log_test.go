@@ -60,7 +60,7 @@ func TestASiteThatTheLogDoesNotHaveWasNotVisited(t *testing.T) {
 	}
 }
 
-// A hand-kept log tells a depth now and then: between lines further apart than a core the hole deepens evenly.
+// A hand-kept log describes a depth now and then: between lines further apart than a core the hole deepens evenly.
 func TestBetweenLinesFarApartAHoleDeepensEvenly(t *testing.T) {
 	log := Log{Lines: []LogLine{hour(0, "S", "A", 0), hour(10, "S", "A", 100), hour(11, "S", "A", 109.5)}}
 	stay, _ := log.At("S")

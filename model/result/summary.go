@@ -69,7 +69,7 @@ type Recovery struct {
 	ByTool    [coring.Tools]ToolRecovery
 }
 
-// Deck is how fast cores come up, and how far the laboratory falls behind.
+// Deck is how fast cores are recovered, and how far the laboratory falls behind.
 type Deck struct {
 	MostCores Spread // on the busiest day
 	Behind    Spread // s, at most, of cores waiting for the laboratory
@@ -119,7 +119,7 @@ type Hole struct {
 	Cored         Spread  // m
 	Recovered     Spread  // m
 	Percent       Spread  // of the cored length
-	Covered       Spread  // share of the site's section that came up in this hole or one before it
+	Covered       Spread  // share of the site's section that was recovered in this hole or one before it
 	// What becomes of it within the days; the three add up to 1.
 	ChanceDone      float64     // completed
 	ChanceNotCalled float64     // its condition did not arise
@@ -155,7 +155,7 @@ type Driver struct {
 }
 
 // Influence is how much a number matters: its share of the variance of days needed, NaN where no simulation
-// tells and 0 where what is told may be chance. The causes in whose time it lies have shares that add up to it, the
+// says and 0 where what is given may be chance. The causes in whose time it lies have shares that add up to it, the
 // largest first; they are parts of the shares that these causes have as drivers.
 type Influence struct {
 	Share  float64

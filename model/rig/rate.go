@@ -44,10 +44,10 @@ const (
 	FailedStart
 	FailedStartTime
 
-	PistonPace
+	PistonDurationFactor
 	PistonAlone
-	ExtendedPace
-	RotaryPace
+	ExtendedDurationFactor
+	RotaryDurationFactor
 	PistonWire
 	ExtendedWire
 	RotaryWire
@@ -187,34 +187,34 @@ var meanings = [Rates]Meaning{
 	FailedStart:      {"failed_start", unit.OfShare, "chance that a hole is given up near the sea floor and begun again", "%"},
 	FailedStartTime:  {"failed_start_time", unit.OfDuration, "time that it costs", "h"},
 
-	PistonPace:         {"piston_pace", unit.OfShare, "pace of the piston cycle against its even value; above 100 % is slower", "%"},
-	PistonAlone:        {"piston_alone", unit.OfShare, "pace of the piston cycle at sites where no other tool is used, against that of other sites", "%"},
-	ExtendedPace:       {"extended_pace", unit.OfShare, "pace of the extended-barrel cycle, cutting left out", "%"},
-	RotaryPace:         {"rotary_pace", unit.OfShare, "pace of the rotary cycle, cutting left out", "%"},
-	PistonWire:         {"piston_wire", unit.OfSpeed, "barrel on the wire, piston tools, mean of down and up", "m/min"},
-	ExtendedWire:       {"extended_wire", unit.OfSpeed, "barrel and overshot in the pipe, extended barrel, mean of three ways", "m/min"},
-	RotaryWire:         {"rotary_wire", unit.OfSpeed, "barrel and overshot in the pipe, rotary barrel, mean of three ways", "m/min"},
-	PistonHandling:     {"piston_handling", unit.OfDuration, "rig floor work for each piston core", "min"},
-	HalfPistonHandling: {"half_piston_handling", unit.OfDuration, "rig floor work for each half-length piston core", "min"},
-	ExtendedHandling:   {"extended_handling", unit.OfDuration, "rig floor work for each extended-barrel core", "min"},
-	RotaryHandling:     {"rotary_handling", unit.OfDuration, "rig floor work for each rotary core", "min"},
-	Shot:               {"shot", unit.OfDuration, "landing, pressuring up, shearing the pins", "min"},
-	CorePull:           {"core_pull", unit.OfDuration, "pulling the piston corer out of the sediment", "min"},
-	OrientationWait:    {"orientation_wait", unit.OfDuration, "barrel held still for the orientation tool", "min"},
-	TemperatureStop:    {"temperature_stop", unit.OfDuration, "temperature shoe held still in the sediment", "min"},
-	DrillOver:          {"drill_over", unit.OfDuration, "drilling over a stuck piston corer", "min"},
-	Connection:         {"connection", unit.OfDuration, "adding a joint, pins to pins", "min"},
-	Bench:              {"bench", unit.OfDuration, "a barrel on the bench: laid out, new liner, loaded", "min"},
-	Barrels:            {"barrels", unit.OfCount, "inner barrels in use", ""},
-	CatwalkTime:        {"catwalk_time", unit.OfDuration, "a core on the catwalk: measured, cut, carried off", "min"},
-	CatwalkRoom:        {"catwalk_room", unit.OfCount, "cores that find room on the catwalk", ""},
-	Sweep:              {"sweep", unit.OfDuration, "a mud sweep while rotating", "min"},
-	CoresBetweenSweeps: {"cores_between_sweeps", unit.OfCount, "rotary cores between mud sweeps", ""},
-	CentreBit:          {"centre_bit", unit.OfDuration, "handling the centre bit after drilling ahead", "min"},
-	BitLife:            {"bit_life", unit.OfDuration, "rotating hours of a rotary bit", "h"},
-	ExtendedLeastRate:  {"extended_least_rate", unit.OfSpeed, "slower than this the extended barrel is given up", "m/h"},
-	ExtendedDeepFrom:   {"extended_deep_from", unit.OfLength, "depth below the sea floor from which the extended barrel cuts slower, where no drilling rate is stated", "m"},
-	ExtendedDeep:       {"extended_deep", unit.OfShare, "cutting rate of the extended barrel from that depth on, against that of the lithology", "%"},
+	PistonDurationFactor:   {"piston_duration_factor", unit.OfShare, "duration of the piston cycle over its median; above 100 % is slower", "%"},
+	PistonAlone:            {"piston_alone", unit.OfShare, "duration factor of the piston cycle at sites where no other tool is used, against that of other sites", "%"},
+	ExtendedDurationFactor: {"extended_duration_factor", unit.OfShare, "duration factor of the extended-barrel cycle, cutting left out", "%"},
+	RotaryDurationFactor:   {"rotary_duration_factor", unit.OfShare, "duration factor of the rotary cycle, cutting left out", "%"},
+	PistonWire:             {"piston_wire", unit.OfSpeed, "barrel on the wire, piston tools, mean of down and up", "m/min"},
+	ExtendedWire:           {"extended_wire", unit.OfSpeed, "barrel and overshot in the pipe, extended barrel, mean of three ways", "m/min"},
+	RotaryWire:             {"rotary_wire", unit.OfSpeed, "barrel and overshot in the pipe, rotary barrel, mean of three ways", "m/min"},
+	PistonHandling:         {"piston_handling", unit.OfDuration, "rig floor work for each piston core", "min"},
+	HalfPistonHandling:     {"half_piston_handling", unit.OfDuration, "rig floor work for each half-length piston core", "min"},
+	ExtendedHandling:       {"extended_handling", unit.OfDuration, "rig floor work for each extended-barrel core", "min"},
+	RotaryHandling:         {"rotary_handling", unit.OfDuration, "rig floor work for each rotary core", "min"},
+	Shot:                   {"shot", unit.OfDuration, "landing, pressuring up, shearing the pins", "min"},
+	CorePull:               {"core_pull", unit.OfDuration, "pulling the piston corer out of the sediment", "min"},
+	OrientationWait:        {"orientation_wait", unit.OfDuration, "barrel held still for the orientation tool", "min"},
+	TemperatureStop:        {"temperature_stop", unit.OfDuration, "temperature shoe held still in the sediment", "min"},
+	DrillOver:              {"drill_over", unit.OfDuration, "drilling over a stuck piston corer", "min"},
+	Connection:             {"connection", unit.OfDuration, "adding a joint, pins to pins", "min"},
+	Bench:                  {"bench", unit.OfDuration, "a barrel on the bench: laid out, new liner, loaded", "min"},
+	Barrels:                {"barrels", unit.OfCount, "inner barrels in use", ""},
+	CatwalkTime:            {"catwalk_time", unit.OfDuration, "a core on the catwalk: measured, cut, carried off", "min"},
+	CatwalkRoom:            {"catwalk_room", unit.OfCount, "cores that find room on the catwalk", ""},
+	Sweep:                  {"sweep", unit.OfDuration, "a mud sweep while rotating", "min"},
+	CoresBetweenSweeps:     {"cores_between_sweeps", unit.OfCount, "rotary cores between mud sweeps", ""},
+	CentreBit:              {"centre_bit", unit.OfDuration, "handling the centre bit after drilling ahead", "min"},
+	BitLife:                {"bit_life", unit.OfDuration, "rotating hours of a rotary bit", "h"},
+	ExtendedLeastRate:      {"extended_least_rate", unit.OfSpeed, "slower than this the extended barrel is given up", "m/h"},
+	ExtendedDeepFrom:       {"extended_deep_from", unit.OfLength, "depth below the sea floor from which the extended barrel cuts slower, where no drilling rate is stated", "m"},
+	ExtendedDeep:           {"extended_deep", unit.OfShare, "cutting rate of the extended barrel from that depth on, against that of the lithology", "%"},
 
 	LayerDepth:     {"layer_depth", unit.OfShare, "depth of the layers found, against the survey", "%"},
 	HeaveLoss:      {"heave_loss", unit.OfShare, "share of the recovery lost in the roughest sea in which a tool still cores", "%"},

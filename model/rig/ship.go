@@ -48,7 +48,7 @@ type Torque struct {
 	Rotating Figure // the most with which the string is rotated; none stated: 0
 }
 
-// FromMemory tells whether a source says that a figure was read nowhere: nothing is stopped for it.
+// FromMemory reports whether a source says that a figure was read nowhere: nothing is stopped for it.
 func FromMemory(source string) bool {
 	return strings.Contains(source, "from memory") || strings.Contains(source, "judgement")
 }

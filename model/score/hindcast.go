@@ -2,7 +2,7 @@ package score
 
 import "coredays/model/record"
 
-// Hindcast is the answer of a hindcast: sites on record against what the simulator says of them.
+// Hindcast is the answer of a hindcast: sites on record against what the simulator gives them.
 // Times of sites are in days.
 type Hindcast struct {
 	File         string

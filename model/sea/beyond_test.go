@@ -77,7 +77,7 @@ func TestLostIsAllButCalmsOfTwelveHours(t *testing.T) {
 	}
 }
 
-// Two thirds of a cell are water: near shore whatever the table says of it; nine tenths are not.
+// Two thirds of a cell are water: near shore whatever the table gives it; nine tenths are not.
 func TestACellWithMuchLandIsNearShore(t *testing.T) {
 	for water, want := range map[float64]bool{0.1: true, 0.4: true, 0.66: true, 0.9: false, 1: false} {
 		if got := warns(Climate{Cautions: cautions(&cell{water: water}, 30, false)}, "near shore"); got != want {

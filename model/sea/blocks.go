@@ -59,11 +59,11 @@ var noMatch = float32(math.NaN())
 
 // pick chooses a piece of the record for an hour of the year, to follow on a sea of ln height
 // last: where it begins and how long it is.
-func (b *Blocks) pick(luck chance.Source, hourOfYear int, last float32) (from, length int, ok bool) {
+func (b *Blocks) pick(stream chance.Source, hourOfYear int, last float32) (from, length int, ok bool) {
 	var best [nearest]candidate
 	found, kept := 0, 0
 	for try := 0; try < mostTries && found < candidates; try++ {
-		at, usable := b.candidate(luck.Bits(try+2), hourOfYear)
+		at, usable := b.candidate(stream.Bits(try+2), hourOfYear)
 		if !usable {
 			continue
 		}
@@ -80,8 +80,8 @@ func (b *Blocks) pick(luck chance.Source, hourOfYear int, last float32) (from, l
 	if kept == 0 {
 		return 0, 0, false
 	}
-	from = best[int(luck.Uniform(0)*float64(kept))].at
-	length = shortestBlock + int(luck.Uniform(1)*(longestBlock-shortestBlock+1))
+	from = best[int(stream.Uniform(0)*float64(kept))].at
+	length = shortestBlock + int(stream.Uniform(1)*(longestBlock-shortestBlock+1))
 	return from, min(length, int(b.until[from])), true
 }
 
@@ -100,7 +100,7 @@ func (b *Blocks) candidate(bits uint64, hourOfYear int) (at int, usable bool) {
 	return at, at >= 1 && at < len(b.until) && b.until[at] >= worthBlock && b.until[at-1] > 0
 }
 
-// insert keeps the nearest candidates in order and tells how many there are.
+// insert keeps the nearest candidates in order and says how many there are.
 func insert(best *[nearest]candidate, kept int, c candidate) int {
 	if kept == nearest && c.off >= best[nearest-1].off {
 		return kept

@@ -17,11 +17,11 @@ type Course struct {
 	key     chance.Key
 }
 
-// ByProcess is the course of a process in steps of an hour. All courses of this kind follow the same luck:
+// ByProcess is the course of a process in steps of an hour. All courses of this kind follow the same random numbers:
 // where it is rough in one place it is rough at the others.
 func ByProcess(p *Process) Course { return Course{process: p} }
 
-// ByBlocks is the course of pieces of a record, with the table of the same record. The key tells
+// ByBlocks is the course of pieces of a record, with the table of the same record. The key says
 // records apart.
 func ByBlocks(b *Blocks, t *Table, key string) Course {
 	return Course{blocks: b, table: t, key: chance.KeyOf("sea by blocks", key)}
@@ -32,7 +32,7 @@ func ByBlocks(b *Blocks, t *Table, key string) Course {
 // zero value must begin first; it may begin again and again and keeps its memory.
 type Series struct {
 	course  Course
-	luck    chance.Source
+	stream  chance.Source
 	firstAt float64   // h of the year at which step 0 begins
 	values  []float32 // scores of a process, m of blocks
 	state   State
@@ -43,15 +43,15 @@ type Series struct {
 var theSeasScore = chance.KeyOf("sea")
 
 // Begin starts the series of a replication at a moment.
-func (s *Series) Begin(c Course, luck chance.Source, start time.Time) {
+func (s *Series) Begin(c Course, stream chance.Source, start time.Time) {
 	start = start.UTC()
 	hours := start.Sub(time.Date(start.Year(), 1, 1, 0, 0, 0, 0, time.UTC)).Hours()
-	*s = Series{course: c, luck: luck.For(theSeasScore), firstAt: hours, values: s.values[:0]}
+	*s = Series{course: c, stream: stream.For(theSeasScore), firstAt: hours, values: s.values[:0]}
 	if c.blocks != nil {
-		s.luck = luck.For(c.key)
+		s.stream = stream.For(c.key)
 		return
 	}
-	s.state = c.process.Start(s.luck.Normal(0), s.luck.Normal(1))
+	s.state = c.process.Start(s.stream.Normal(0), s.stream.Normal(1))
 	s.values = append(s.values, float32(s.state.Score()))
 }
 
@@ -103,7 +103,7 @@ func (s *Series) value(step int) float64 {
 func (s *Series) extend() {
 	n := len(s.values)
 	if s.course.blocks == nil {
-		s.state = s.course.process.Next(s.state, s.luck.Normal(2*n), s.luck.Normal(2*n+1))
+		s.state = s.course.process.Next(s.state, s.stream.Normal(2*n), s.stream.Normal(2*n+1))
 		s.values = append(s.values, float32(s.state.Score()))
 		return
 	}
@@ -112,7 +112,7 @@ func (s *Series) extend() {
 	if n > 0 {
 		last = float32(math.Log(float64(s.values[n-1])))
 	}
-	from, length, _ := b.pick(s.luck.For(chance.Key(s.blocks)), s.hour(n), last)
+	from, length, _ := b.pick(s.stream.For(chance.Key(s.blocks)), s.hour(n), last)
 	s.blocks++
 	s.values = append(s.values, b.heights[from:from+length]...)
 }

@@ -52,7 +52,7 @@ func TestReplicationsAndSeedsHaveSeasOfTheirOwn(t *testing.T) {
 	}
 }
 
-// The crew is told scores; in a sea made of pieces they are those of its heights.
+// The crew is given scores; in a sea made of pieces they are those of its heights.
 func TestHeightOfAScoreIsTheHeight(t *testing.T) {
 	for name, l := range courses(t) {
 		var s Series

@@ -1,10 +1,10 @@
 // Package sea makes significant wave heights in time for a place and a date, the heave that a
-// ship makes of them, and what the crew is told of them beforehand.
+// ship makes of them, and what the crew is given of them beforehand.
 //
 // The chain is: a Climate (monthly mean and variation of the height, built in or the user's)
 // becomes a Table by day of the year; a Course says how the sea goes on in time; a Series is what
 // one replication makes of it, hour by hour, as scores and as heights; a Response turns metres
-// into heave; a Forecast tells the crew the score to come, with its errors.
+// into heave; a Forecast says the crew the score to come, with its errors.
 //
 //	climate, err := sea.BuiltIn(-48.6, 158.1)
 //	table, err := sea.NewTable(climate)

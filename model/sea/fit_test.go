@@ -23,7 +23,7 @@ func unlike(t *testing.T, years int) *Record {
 }
 
 // leastSquares searches the memories, in h, whose correlations are nearest to those seen over 1 to 240 h, each
-// difference counted in units of what is left to 1 and a hundredth: by steps that halve, from where it is told to begin.
+// difference counted in units of what is left to 1 and a hundredth: by steps that halve, from where it is given to begin.
 func leastSquares(rho []float64, long, short float64) (float64, float64) {
 	misfit := func(t1, t2 float64) (sum float64) {
 		for lag := 1; lag <= 240; lag++ {

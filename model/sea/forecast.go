@@ -7,12 +7,12 @@ import (
 	"coredays/model/unit"
 )
 
-// Forecast is how well the crew is told what the sea will be. What they are told is a noisy
+// Forecast is how well the crew is given what the sea will be. What they are given is a noisy
 // channel of the truth on the scale of the score, so that it is right on average about how often
 // the sea is high, and wrong about when.
 type Forecast struct {
 	Horizon unit.Duration // a lead time for which the skill is known
-	Skill   float64       // correlation of told and true score at the horizon, 0 to 1
+	Skill   float64       // correlation of stated and true score at the horizon, 0 to 1
 }
 
 // FiveDays is the default forecast: correlation 0.8 of score at 5 days, which gives 0.99 at one
@@ -31,7 +31,7 @@ func (f Forecast) Check() error {
 	return nil
 }
 
-// Correlation is that of told and true score at a lead time: 1 at no lead, Skill at the horizon,
+// Correlation is that of stated and true score at a lead time: 1 at no lead, Skill at the horizon,
 // and Skill^((lead/horizon)^2) between and beyond [our form: flat at first, as errors of an
 // analysis are small, and gone well beyond the horizon].
 func (f Forecast) Correlation(lead unit.Duration) float64 {
@@ -42,16 +42,16 @@ func (f Forecast) Correlation(lead unit.Duration) float64 {
 	return math.Pow(f.Skill, x*x)
 }
 
-// Told is the score that the crew is told for a time so far ahead, given the true score then and
+// Told is the score that the crew is given for a time so far ahead, given the true score then and
 // the noise, a standard normal independent of the truth. It is standard normal itself: with
 // perfect skill the truth, without skill a draw from the climate. To make a whole forecast read
 // as smoothly as the sea does, use one noise for all its leads, and another for the next issue.
-// The best estimate of the truth is Correlation times what is told.
+// The best estimate of the truth is Correlation times what is given.
 func (f Forecast) Told(truth, noise float64, lead unit.Duration) float64 {
 	return Told(truth, noise, f.Correlation(lead))
 }
 
-// Told is the score that the crew is told where told and true scores have a correlation; see
+// Told is the score that the crew is given where stated and true scores have a correlation; see
 // Forecast.Told.
 func Told(truth, noise, correlation float64) float64 {
 	return correlation*truth + math.Sqrt(1-correlation*correlation)*noise

@@ -2,11 +2,11 @@ package sea
 
 import "testing"
 
-// An instrument that is stuck tells one height for ever. A sea told to centimetres never does so for a day; one
-// told to half metres may for two days, not for three.
+// An instrument that is stuck says one height for ever. A sea stated to centimetres never does so for a day; one
+// stated to half metres may for two days, not for three.
 func TestAHeightThatStaysIsFrozenTheSoonerTheFinerItIsTold(t *testing.T) {
 	for _, c := range []struct {
-		step   float64 // m between the heights told
+		step   float64 // m between the heights stated
 		hours  int
 		frozen bool
 	}{

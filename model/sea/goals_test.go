@@ -94,7 +94,7 @@ func TestGeneratorsReachTheirGoalsAtEveryBuoy(t *testing.T) {
 	}
 }
 
-// Against years that a generator has not seen, what the first half of a record tells of the second:
+// Against years that a generator has not seen, what the first half of a record gives the second:
 // spells within 15 % on average for pieces and 25 % for processes, waits within 25 %. The first half
 // itself is 11 and 21 % off in the trial.
 func TestGeneratorsOfTheFirstHalfOfARecordForetellTheSecond(t *testing.T) {

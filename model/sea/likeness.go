@@ -23,7 +23,7 @@ const (
 
 // NewLikeness chooses how to make seas like a record: blocks of it where it is long enough for
 // its seasons to be steady, else its distribution by day with a process fitted to its memory. The
-// key tells records apart; places with the same key have the same sea.
+// key says records apart; places with the same key have the same sea.
 func NewLikeness(r *Record, key string) (*Likeness, error) {
 	table, err := TableOf(r)
 	if err != nil {

@@ -112,7 +112,7 @@ const tail = 4
 
 // extend goes on beyond the known knots, and makes ln h rise everywhere so that it can be inverted.
 func (q *quantiles) extend(first, last int) {
-	least := 0.01 * knotStep // of ln h from knot to knot: a height told so coarsely still has its scores
+	least := 0.01 * knotStep // of ln h from knot to knot: a height stated so coarsely still has its scores
 	for k := first + 1; k <= last; k++ {
 		q[k] = max(q[k], q[k-1]+least/100)
 	}

@@ -13,7 +13,7 @@ type Record struct {
 	Start   time.Time // of the first hour, UTC
 	Heights []float32 // m, hour by hour; NaN in a gap
 	// PeriodFactor is the median of peak period over the root of the height, s/sqrt(m), at heights
-	// of 2 m and more; 0 where the record tells no period.
+	// of 2 m and more; 0 where the record says no period.
 	PeriodFactor float64
 	Report       Report
 }
@@ -32,7 +32,7 @@ func (r *Record) check() error {
 	return nil
 }
 
-// tooShort tells of a record of so many hours, with heights on so many of them at most.
+// tooShort gives a record of so many hours, with heights on so many of them at most.
 func tooShort(hours, valid int) error {
 	return fmt.Errorf("the record covers %.0f days and has heights on %.0f of them; at least a year is wanted, with half of its hours",
 		float64(hours)/24, float64(min(hours, valid))/24)
@@ -47,7 +47,7 @@ const hoursOfYear = 365.25 * 24
 // at is the time of an hour of the record.
 func (r *Record) at(hour int) time.Time { return r.Start.Add(time.Duration(hour) * time.Hour) }
 
-// Monthly is the climate that the record tells. A month without heights takes the mean of the
+// Monthly is the climate that the record says. A month without heights takes the mean of the
 // months that have some.
 func (r *Record) Monthly(source string) Climate {
 	var m Moments

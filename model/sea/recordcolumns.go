@@ -5,7 +5,7 @@ import (
 	"strings"
 )
 
-// columns are the places of what a record tells in its rows, -1 for what it does not.
+// columns are the places of what a record says in its rows, -1 for what it does not.
 type columns struct {
 	time, day     int    // time alone or with the date; the date beside a time of day
 	parts         [5]int // year, month, day, hour, minute
@@ -66,7 +66,7 @@ type columnSearch struct {
 }
 
 // find is the first column with one of the names. Others of the same name are an error, others that mean
-// the same are told.
+// the same are given.
 func (s *columnSearch) find(names []string, what string, mayBe func(unit string) bool, wanted string) int {
 	first, firstName := -1, ""
 	for i, h := range s.headings {
@@ -103,7 +103,7 @@ func (s *columnSearch) fail(format string, args ...any) {
 	}
 }
 
-// takesUnits looks whether the row below the headings tells the units of the columns, as some programs write
+// takesUnits looks whether the row below the headings says the units of the columns, as some programs write
 // them, and takes that of the heights from it.
 func (c *columns) takesUnits(fields []string) (taken bool, err error) {
 	word := wordsOf(strings.ToLower(field(fields, c.height)))
@@ -121,7 +121,7 @@ func (c *columns) takesUnits(fields []string) (taken bool, err error) {
 	return true, nil
 }
 
-// inWhichUnit tells what heights were taken to be in where it is not plain.
+// inWhichUnit says what heights were taken to be in where it is not plain.
 func (c *columns) inWhichUnit() []string {
 	switch {
 	case c.heightUnit == "":

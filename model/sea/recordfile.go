@@ -12,7 +12,7 @@ import (
 )
 
 // ReadRecord reads a table of times and significant wave heights, with a line of headings above.
-// Columns may be divided by commas, semicolons, tabs or blanks; which one is what is told by
+// Columns may be divided by commas, semicolons, tabs or blanks; which one is what is given by
 // their headings (see columnsOf). Bad readings are left out and reported; it fails where nothing
 // useful remains, or less than a year.
 func ReadRecord(from io.Reader) (*Record, error) {
@@ -36,13 +36,13 @@ func ReadRecord(from io.Reader) (*Record, error) {
 	return r, nil
 }
 
-// Misread is why a record can't be used, with the line that tells it.
+// Misread is why a record can't be used, with the line that says it.
 type Misread struct {
 	Line int // 0 where it is not one line
 	Why  string
 }
 
-// Error tells it without the line, which has its own place in a message.
+// Error says it without the line, which has its own place in a message.
 func (m *Misread) Error() string { return m.Why }
 
 // mostRecord is far more than hourly heights of a century need.

@@ -41,7 +41,7 @@ func wordsOf(text string) []string {
 	return strings.FieldsFunc(text, func(r rune) bool { return !(r >= 'a' && r <= 'z' || r >= '0' && r <= '9') })
 }
 
-// is tells whether the heading has one of the names, and the unit that it tells after it.
+// is reports whether the heading has one of the names, and the unit that it says after it.
 func (h heading) is(names []string) (name, unit string, is bool) {
 	all := strings.Join(h.words, "_")
 	if slices.Contains(names, all) {
@@ -75,12 +75,12 @@ func metresOf(word string) (float64, bool) {
 	return size, err == nil
 }
 
-// inSeconds tells whether a unit of periods is that.
+// inSeconds reports whether a unit of periods is that.
 func inSeconds(word string) bool {
 	return slices.Contains([]string{"", "s", "sec", "second", "seconds"}, word)
 }
 
-// inUTC tells whether what stands beside the heading of a time leaves it a date and time in UTC: nothing,
+// inUTC reports whether what stands beside the heading of a time leaves it a date and time in UTC: nothing,
 // the zone, or the form, such as yyyy-mm-dd.
 func inUTC(word string) bool {
 	return slices.Contains([]string{"", "utc", "gmt", "z", "iso", "iso 8601"}, word) || strings.HasPrefix(word, "yyyy") || strings.HasPrefix(word, "hh")

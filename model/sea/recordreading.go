@@ -63,7 +63,7 @@ var (
 	fillCodes = []float64{99, 999, 9999, 99999, 99.9, 99.99, 999.9, 999.99, 9999.9, 32767, -9, -9.9, -9.99, -99, -99.9, -99.99, -999, -999.9, -999.99, -9999, -32767, -32768, -99999}
 )
 
-// quantity reads a number and tells fill codes from it.
+// quantity reads a number and says fill codes from it.
 func quantity(text string, comma bool) (float64, Trouble) {
 	if slices.Contains(fillWords, strings.ToLower(text)) {
 		return 0, FillCode
@@ -81,7 +81,7 @@ func quantity(text string, comma bool) (float64, Trouble) {
 	return x, Troubles
 }
 
-// likeQuantity tells what a cell looks like in which a number was looked for and not found. It repeats
+// likeQuantity says what a cell looks like in which a number was looked for and not found. It repeats
 // nothing of the cell.
 func likeQuantity(cell string) string {
 	end := strings.TrimLeft(cell, "0123456789.-+")

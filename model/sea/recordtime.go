@@ -7,7 +7,7 @@ import (
 )
 
 // Ways to write a moment. A day before its month (or after) is not read: which is which can't be
-// told. A time without a zone is taken as UTC.
+// stated. A time without a zone is taken as UTC.
 var momentLayouts = []string{
 	"2006-01-02T15:04Z07:00", time.RFC3339, "2006-01-02 15:04:05", "2006-01-02 15:04", "2006-01-02T15:04:05", "2006-01-02T15:04",
 	"2006-01-02 15:04:05Z07:00", "2006-01-02 15:04Z07:00", "2006/01/02 15:04:05", "2006/01/02 15:04", "2006-01-02 15", "2006-01-02T15",

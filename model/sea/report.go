@@ -37,7 +37,7 @@ var troubleWords = [Troubles]string{
 	"run on over the end of their line and are left out (a quotation mark has no second)",
 }
 
-// Report tells what was found in a record and what was made of it.
+// Report says what was found in a record and what was made of it.
 type Report struct {
 	Rows     int // with the bad ones
 	Interval unit.Duration

@@ -13,7 +13,7 @@ const (
 	// 5.0 is a fully developed wind sea (Pierson-Moskowitz [from memory]) and understates the heave
 	// in swell. NDBC buoys 44007, 41009 and 42001 have medians near 5.9 at 1.5-2 m, 5.1 at 3-4 m and
 	// 4.8 at 5-6 m (1.4 times their mean period); a swell shelf has 8.6 at 1.5-2 m, 6.5 at 5-6 m and
-	// 5.7 for one sea in ten. A drillship works in the open ocean, where limits bite at 3-6 m and
+	// 5.7 for one sea in ten. A drillship works in the open ocean, where limits bind at 3-6 m and
 	// both mix: 6 lies between [judgement]. Give your own where swell rules.
 	PeriodFactor = 6.0
 

@@ -6,10 +6,10 @@ import (
 )
 
 const (
-	frozenAfter = 24 * 3600 // s for which a sea that is told to 0.1 m never keeps one height [judgement]
-	frozenLater = 72 * 3600 // s, where heights are told more coarsely
+	frozenAfter = 24 * 3600 // s for which a sea that is given to 0.1 m never keeps one height [judgement]
+	frozenLater = 72 * 3600 // s, where heights are given more coarsely
 	frozenLeast = 5         // readings
-	fineStep    = 0.1001    // m between the heights told
+	fineStep    = 0.1001    // m between the heights stated
 )
 
 // screened puts readings in order of time and leaves out repeated times and frozen runs.
@@ -63,7 +63,7 @@ func thawed(readings []reading, report *Report) []reading {
 	return kept
 }
 
-// stepOf is the smallest difference between the heights told, m.
+// stepOf is the smallest difference between the heights stated, m.
 func stepOf(readings []reading) float64 {
 	heights := make([]float64, len(readings))
 	for i, r := range readings {

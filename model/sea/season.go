@@ -32,7 +32,7 @@ var (
 // groups is how many groups a division has, with all the year.
 func (d Division) groups() int { return slices.Max(d[:]) + 1 }
 
-// months tells the month of an hour counted from a start, hour after hour.
+// months says the month of an hour counted from a start, hour after hour.
 type months struct {
 	start time.Time
 	month int

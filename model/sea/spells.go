@@ -9,7 +9,7 @@ import (
 // Windows are the lengths of calm that waits are counted for, h.
 var Windows = [3]int{12, 24, 48}
 
-// Spells tells how a sea stays above and below a height, over one or more series of hours with
+// Spells says how a sea stays above and below a height, over one or more series of hours with
 // gaps, in one group of a division of the year; spells and waits count to the group in which they
 // begin.
 type Spells struct {

@@ -20,7 +20,7 @@ type Question struct {
 	Coring   int // which of the limits is that of coring; -1 for none
 	Years    int // of sea to make, rounded up
 	Seed     uint64
-	Known    *places.Year // cyclones and ice of the place; nil where they are not told
+	Known    *places.Year // cyclones and ice of the place; nil where they are not stated
 }
 
 // Limit is the sea above which a class of work stops.
@@ -41,7 +41,7 @@ type Study struct {
 	Work     *Tally    // at the limits by month, of the sea made
 }
 
-// Thresholds are the heights that spells are told for, m.
+// Thresholds are the heights that spells are given for, m.
 var Thresholds = []float64{1, 1.5, 2, 2.5, 3, 4, 5, 6, 7, 8}
 
 // leastTimes is how often at least the hours of a record are made to compare with it.

@@ -17,7 +17,7 @@ func threeTerms(low, mid, high float64) func(p float64) float64 {
 	}
 }
 
-// rises tells whether a quantile function rises everywhere, by differences on a dense grid of the logit
+// rises reports whether a quantile function rises everywhere, by differences on a dense grid of the logit
 // from -12 to 12; where a three-term form falls, it does so near a probability of 0.083 or 0.917, logit 2.4.
 func rises(quantile func(p float64) float64) bool {
 	const steps = 4800
@@ -111,7 +111,7 @@ func TestLopsidedTripleIsToldWhereMidMustLie(t *testing.T) {
 	if err == nil || err.Error() != want {
 		t.Errorf("got %v, want %s", err, want)
 	}
-	// Those told are inside.
+	// Those stated are inside.
 	for mid, ok := range map[float64]bool{13.47: false, 13.48: true, 44.51: true, 44.52: false} {
 		if _, err := NewMetalog(Triple{math.Log(10), math.Log(mid), math.Log(60)}, -inf, inf); (err == nil) != ok {
 			t.Errorf("mid of %g on the line of logarithms: %v", mid, err)

@@ -6,7 +6,7 @@ import (
 	"math"
 )
 
-// Triple is what people give: the value that is undercut one time in ten, the even value, and
+// Triple is what people give: the value that is undercut one time in ten, the median, and
 // the one exceeded one time in ten.
 type Triple struct {
 	Low, Mid, High float64
@@ -48,7 +48,7 @@ func NewMetalog(t Triple, lower, upper float64) (Metalog, error) {
 	return m, nil
 }
 
-// lopsided tells between which values mid must lie, rounded so that both told are inside.
+// lopsided says between which values mid must lie, rounded so that both stated are inside.
 func (m Metalog) lopsided(from, to float64) error {
 	for digits := 4; digits < 17; digits++ {
 		if low, high := inside(from, 1, digits), inside(to, -1, digits); low < high {
@@ -77,7 +77,7 @@ func (m Metalog) tail() float64 {
 	}
 }
 
-// width tells people how wide a Triple is, seen from the single bound.
+// width says people how wide a Triple is, seen from the single bound.
 func (m Metalog) width(t Triple) string {
 	if m.lower == 0 {
 		return fmt.Sprintf("high over low is %.2g", t.High/t.Low)

@@ -80,7 +80,7 @@ func probabilities(n int) (p []float64) {
 }
 
 // With mid half way the third term is 0: a logistic distribution, whose quartiles are at a third of the
-// way from the middle to the 9-in-10 value times ln 3 / ln 9 = 1/2 by hand.
+// way from the middle to the P90 value times ln 3 / ln 9 = 1/2 by hand.
 func TestSymmetricMetalogIsLogistic(t *testing.T) {
 	m, err := NewMetalog(Triple{10, 20, 30}, -inf, inf)
 	if err != nil {

@@ -8,7 +8,7 @@ import (
 )
 
 // NewLognormal is the lognormal through its median and the factor between the median and the
-// 9-in-10 value.
+// P90 value.
 func NewLognormal(median, factor float64) (Shape, error) {
 	if median <= 0 || factor <= 1 {
 		return nil, errors.New("a lognormal needs a median above 0 and a factor above 1")

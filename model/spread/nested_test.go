@@ -20,8 +20,8 @@ type drawing [2][2][2]float64
 
 // draw adds up the scores of the levels, each of its own key.
 func draw(d *spread.Drawn, expedition int) (values drawing) {
-	luck := chance.Replication(7, expedition)
-	at := func(names ...string) chance.Source { return luck.For(chance.KeyOf(names...)) }
+	stream := chance.Replication(7, expedition)
+	at := func(names ...string) chance.Source { return stream.For(chance.KeyOf(names...)) }
 	number := []string{"1", "2"}
 	for s := range 2 {
 		for h := range 2 {

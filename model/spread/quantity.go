@@ -22,16 +22,16 @@ type Quantity struct {
 // Just is a quantity without spread.
 func Just(value float64) Quantity { return Quantity{Shape: Fixed(value), Shares: All(Run)} }
 
-// Median is the even value.
+// Median is the median.
 func (q Quantity) Median() float64 { return q.Shape.Quantile(0.5) }
 
-// IsFixed tells whether the quantity has no spread.
+// IsFixed reports whether the quantity has no spread.
 func (q Quantity) IsFixed() bool {
 	_, ok := q.Shape.(Fixed)
 	return ok
 }
 
-// Given tells whether anything was stated at all.
+// Given reports whether anything was stated at all.
 func (q Quantity) Given() bool { return q.Shape != nil }
 
 // Drawn is a quantity made ready for drawing millions of times. What most of a simulation asks for is the

@@ -2,7 +2,7 @@
 // and the level of the expedition at which the spread lives.
 //
 // Everything is drawn by quantile: a draw is the value at a standard normal score, so that two
-// alternatives that share a score share their luck even where their numbers differ.
+// alternatives that share a score share their random streams even where their numbers differ.
 package spread
 
 import "math"

@@ -7,7 +7,7 @@ import (
 	"strings"
 )
 
-// peopleDigits is how many significant figures people are told.
+// peopleDigits is how many significant figures people are given.
 const peopleDigits = 3
 
 // Tell writes a value given in the SI base unit in the named unit, rounded for people to three

@@ -6,7 +6,7 @@ type symbol struct {
 	size float64
 }
 
-// wording is how a dimension is read and told to people.
+// wording is how a dimension is read and stated to people.
 type wording struct {
 	name    string // as a noun, "a length"
 	example string
@@ -14,7 +14,7 @@ type wording struct {
 }
 
 // Sizes in SI units, exact by definition; as in the file definitions.units of GNU units 2.22, which
-// tells their history too.
+// says their history too.
 const (
 	foot          = 0.3048 // international yard and pound agreement 1959
 	inch          = foot / 12

@@ -27,7 +27,7 @@ const (
 	OfCount
 )
 
-// Wanted tells people what a text of this dimension looks like: `a length with its unit, such as "3420 m"`.
+// Wanted says people what a text of this dimension looks like: `a length with its unit, such as "3420 m"`.
 func (d Dimension) Wanted() string {
 	w := wordings[d]
 	if d.mayStandAlone() {

@@ -69,7 +69,7 @@ func compiled(t *testing.T, p *plan.Plan) *Voyage {
 	return v
 }
 
-// refused is what Compile says of a plan that it can't work out.
+// refused is what Compile gives a plan that it can't work out.
 func refused(t *testing.T, p *plan.Plan, want string) {
 	t.Helper()
 	if _, err := Compile(p); err == nil || err.Error() != want {

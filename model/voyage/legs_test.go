@@ -44,7 +44,7 @@ func TestWaypointsLengthenTheWayToTheirSiteOnly(t *testing.T) {
 	near(t, "way home, m", v.Leg(SitePlace(1), ToPort).Distance, 3*degree, 1)
 }
 
-// seaOf is the median height on a day by which climates are told apart.
+// seaOf is the median height on a day by which climates are given apart.
 func seaOf(table *sea.Table) float64 { return table.Height(100, 0) }
 
 func TestPassageMeetsTheSeaOfItsWayNotThatOfTheSite(t *testing.T) {

@@ -18,7 +18,7 @@ type shared struct {
 	quantities map[shapeKey]spread.Drawn
 }
 
-// shapeKey tells quantities apart whose shapes can be compared.
+// shapeKey says quantities apart whose shapes can be compared.
 type shapeKey struct {
 	shape               spread.Shape
 	shares              spread.Shares

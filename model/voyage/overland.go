@@ -12,7 +12,7 @@ import (
 const (
 	sounding = 10 * unit.NauticalMile  // distance between looks at the track: a third of a cell of the relief
 	offPort  = 100 * unit.NauticalMile // ports up a river lie that far inland: land there is no news, judgement
-	offSite  = 30 * unit.NauticalMile  // a cell: that a site lies at a coast is told of the site
+	offSite  = 30 * unit.NauticalMile  // a cell: that a site lies at a coast is given of the site
 )
 
 // Crossing is a passage whose great circle crosses land, as far as cells of half a degree tell: one counts as land

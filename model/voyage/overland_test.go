@@ -41,7 +41,7 @@ func TestOnlyLandFarFromPortsIsAPassageOverLand(t *testing.T) {
 }
 
 // From 110W to 90W at 45N all is land, of which that within 100 nmi of the port and 30 nmi of the site is no
-// news: the length told is that of the rest, to a look of 10 nmi at either end.
+// news: the length stated is that of the rest, to a look of 10 nmi at either end.
 func TestTheLengthOverLandIsThatOfTheTrack(t *testing.T) {
 	p := transect(place("S", at(45, -90)))
 	p.Order = []int{0}

@@ -2,8 +2,8 @@ package voyage
 
 import "coredays/model/unit"
 
-// Reckoning is a voyage reckoned once: every quantity at its even value, the sea calm, nothing going
-// wrong, the whole programme of the primary sites. The zero value is one that was not reckoned.
+// Reckoning is a voyage estimated once: every quantity at its median, the sea calm, nothing going
+// wrong, the whole programme of the primary sites. The zero value is one that was not estimated.
 type Reckoning struct {
 	Total           unit.Duration   // port to port
 	Items           []unit.Duration // by number; 0 for what is not done
@@ -11,5 +11,5 @@ type Reckoning struct {
 	Home            bool            // the last port is reached
 }
 
-// Known tells whether the voyage was reckoned.
+// Known reports whether the voyage was estimated.
 func (r *Reckoning) Known() bool { return r.Total > 0 }

@@ -112,7 +112,7 @@ func compile(p *plan.Plan, known *shared) (*Voyage, error) {
 	return c.v, c.legs()
 }
 
-// stated tells whether the quantities are there that every voyage draws. Were a rate left out, those
+// stated reports whether the quantities are there that every voyage draws. Were a rate left out, those
 // after it would have the index of their neighbours.
 func stated(p *plan.Plan) error {
 	for r, q := range p.Ship.Rates {

@@ -31,7 +31,7 @@ func (c *compiler) waves(s *plan.Site) (*sea.Table, int, error) {
 }
 
 // periodFactor is the peak period over the root of the height at a site: of its record, where that
-// tells periods, for a swell heaves the ship more than a wind sea of the same height.
+// says periods, for a swell heaves the ship more than a wind sea of the same height.
 func periodFactor(s *plan.Site) float64 {
 	if s.Likeness != nil && s.Likeness.Record.PeriodFactor > 0 {
 		return s.Likeness.Record.PeriodFactor

@@ -8,7 +8,7 @@ import (
 	"coredays/model/unit"
 )
 
-// The sea that stops coring is the one that stops the first of its tools; limits that there are not are not told.
+// The sea that stops coring is the one that stops the first of its tools; limits that there are not are not stated.
 func TestTheLimitOfCoringIsTheLowerOfItsTools(t *testing.T) {
 	for _, c := range []struct {
 		piston, rotary unit.Length

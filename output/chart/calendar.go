@@ -146,7 +146,7 @@ func portOf(r *output.Report, first bool) string {
 	return words.OrElse(r.Plan.To.Name, "port")
 }
 
-// calendarWords tells the calendar to those who can't see it.
+// calendarWords says the calendar to those who can't see it.
 func calendarWords(s *result.Summary) string {
 	text := ""
 	for i := range s.Sites {

@@ -47,16 +47,16 @@ func alternativeLabel(c *result.Comparison, i int) string {
 
 const mostOfAFile = 26 // columns
 
-// moreKey tells how to read the right of the chart.
+// moreKey says how to read the right of the chart.
 func moreKey(c *result.Comparison) string {
 	if len(c.Alternatives) == 1 {
 		return ""
 	}
-	return fmt.Sprintf("Right: mean days more than the first (upright line) with an interval; open circle: not to be told from the first, full circle: behind it. The intervals hold all at once with %.0f %% confidence. ", 100*c.Confidence) +
+	return fmt.Sprintf("Right: mean days more than the first (upright line) with an interval; open circle: indistinguishable from the first, full circle: behind it. The intervals hold all at once with %.0f %% confidence. ", 100*c.Confidence) +
 		words.OrLess("The number of a row is in the table too.", len(c.Alternatives) > 2)
 }
 
-// alternativeWords tells an alternative to those who can't see the chart.
+// alternativeWords says an alternative to those who can't see the chart.
 func alternativeWords(c *result.Comparison, i int) string {
 	a := &c.Alternatives[i]
 	days := words.InDays(words.Told(a.Summary.Needed.Total))

@@ -107,7 +107,7 @@ func graticule(s *sheetOf) drawing {
 	}
 }
 
-// room tells whether a label fits at a point: on the map, and off the other labels.
+// room reports whether a label fits at a point: on the map, and off the other labels.
 func (s *sheetOf) room(at plotter.XY, labels []remark) bool {
 	wide, high := 0.07*(s.east-s.west), 0.03*(s.east-s.west)
 	if at.X > s.east-wide || at.Y > s.high-high {

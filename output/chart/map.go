@@ -33,7 +33,7 @@ func (s *sheetOf) at(p geo.Position) plotter.XY {
 	return plotter.XY{X: float64(east) / 1000, Y: float64(north) / 1000}
 }
 
-// holds tells whether a point lies on it.
+// holds reports whether a point lies on it.
 func (s *sheetOf) holds(p plotter.XY) bool {
 	return p.X >= s.west && p.X <= s.east && p.Y >= s.low && p.Y <= s.high
 }
@@ -106,7 +106,7 @@ func (s *sheetOf) points(way []geo.Position) (list plotter.XYs) {
 	return list
 }
 
-// mark puts ports and sites on the map, and tells them.
+// mark puts ports and sites on the map, and says them.
 func (s *sheetOf) mark(p *plot.Plot, of *plan.Plan) string {
 	var told []string
 	put := func(name string, at geo.Position, shape draw.GlyphDrawer) {

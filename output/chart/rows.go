@@ -52,7 +52,7 @@ func (r *rowsChart) sheets() (list []*Chart) {
 	return list
 }
 
-// numbered is the name of a row; its number tells it in the table.
+// numbered is the name of a row; its number says it in the table.
 func numbered(i int, name string) string { return fmt.Sprintf("%d. %s", i+1, name) }
 
 // part is the chart of some rows.

@@ -12,7 +12,7 @@ import (
 	"coredays/output/words"
 )
 
-// siteChart draws a site by depth: the layers, when each hole came how deep, and what comes up.
+// siteChart draws a site by depth: the layers, when each hole came how deep, and what is recovered.
 func siteChart(r *output.Report, n int) *Chart {
 	site := &r.Summary.Sites[n]
 	if len(site.Section) == 0 || site.Target <= 0 {

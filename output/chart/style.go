@@ -12,7 +12,7 @@ import (
 )
 
 // Colours that keep apart for people who see red and green alike: they differ in lightness, and none
-// tells anything that a line style, a shape or a label beside it doesn't.
+// says anything that a line style, a shape or a label beside it doesn't.
 var (
 	paper  = color.NRGBA{255, 255, 255, 255}
 	ink    = color.NRGBA{28, 38, 50, 255}

@@ -66,7 +66,7 @@ func holeBand(p *plot.Plot, h *result.Hole, c color.NRGBA) {
 	}
 }
 
-// holeLine draws the even way down of a hole with its name at the foot.
+// holeLine draws the median way down of a hole with its name at the foot.
 func holeLine(p *plot.Plot, h *result.Hole, n int, c *Chart) {
 	var points plotter.XYs
 	for _, m := range usualMarks(h) {

@@ -28,13 +28,13 @@ type entryLine struct {
 	From       string `json:"from"`
 	FromMemory bool   `json:"from_memory"`
 	Source     string `json:"source"`
-	// Share is that of the variance of days needed, null where no simulation tells; Causes are its parts by the
+	// Share is that of the variance of days needed, null where no simulation says; Causes are its parts by the
 	// drivers that it lies in.
 	Share  number       `json:"share"`
 	Causes []driverJSON `json:"causes"`
 }
 
-// Basis writes the numbers that a plan rests on, and what a simulation tells of them.
+// Basis writes the numbers that a plan rests on, and what a simulation gives them.
 func Basis(w io.Writer, p *plan.Plan, entries []basis.Entry, simulated *result.Summary) error {
 	all := basisJSON{"coredays.basis/1", p.Title, 0, []driverJSON{}, []entryLine{}}
 	if simulated != nil {

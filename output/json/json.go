@@ -58,7 +58,7 @@ func datesOf(sails time.Time, after result.Spread) datesJSON {
 	return datesJSON{dateOf(sails, after.P10), dateOf(sails, after.P50), dateOf(sails, after.P90)}
 }
 
-// dateOf tells a moment to the second: no simulated one means more.
+// dateOf describes a moment to the second: no simulated one means more.
 func dateOf(sails time.Time, seconds float64) *time.Time {
 	at, exists := words.DateAfter(sails, seconds)
 	if !exists {

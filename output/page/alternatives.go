@@ -56,7 +56,7 @@ func alternativesViewOf(c *result.Comparison) (*alternativesView, error) {
 	return v, nil
 }
 
-// remarked tells beside each alternative what else there is to say of it.
+// remarked says beside each alternative what else there is to say of it.
 func remarked(c *result.Comparison, t *sheet.Table) *sheet.Table {
 	t.Fields = append(t.Fields, sheet.Field{Key: "remarks", Heading: "remarks", Kind: sheet.OfWords})
 	for n, i := range text.ByMerit(c) {
@@ -135,7 +135,7 @@ func ordersViewOf(c *result.Comparison) (*ordersView, error) {
 	return v, err
 }
 
-// otherOrder tells of an order that is better than that of the scenario, where one was found.
+// otherOrder gives an order that is better than that of the scenario, where one was found.
 func otherOrder(c *result.Comparison) []string {
 	if c == nil || !text.Answers(c) || c.Planned < 0 || c.Planned == c.Best || c.Alternatives[c.Planned].Alike {
 		return nil

@@ -89,7 +89,7 @@ func firstWords(c *result.Comparison) string {
 	return "First: " + c.Alternatives[c.Best].Name + ". " + strings.Join(text.FirstLines(c), " ")
 }
 
-// oneDaySentence tells what a day more is worth, where one was tried.
+// oneDaySentence says what a day more is worth, where one was tried.
 func oneDaySentence(c *result.Comparison) []string {
 	for _, d := range c.Days {
 		if d.Days == 1 {
@@ -111,7 +111,7 @@ func comparisonSub(c *result.Comparison) string {
 	return line
 }
 
-// comparedSheet tells what was compared and how to repeat it.
+// comparedSheet says what was compared and how to repeat it.
 func comparedSheet(c *result.Comparison, program string) *sheet.Table {
 	t := &sheet.Table{Name: "compared", Title: "What was compared", Fields: []sheet.Field{{Key: "what", Heading: "what", Kind: sheet.OfWords}, {Key: "value", Heading: "value", Kind: sheet.OfWords}}}
 	t.Add("scenario", c.Title)

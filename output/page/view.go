@@ -70,7 +70,7 @@ func reportViewOf(r *output.Report) (*reportView, error) {
 	s := r.Summary
 	v := &reportView{Style: template.CSS(reportStyle), Title: words.OrElse(s.Scenario, "Unnamed scenario"), Sub: subtitle(r), Headline: append(text.Headlines(s), otherOrder(r.Orders)...),
 		Facts: text.Facts(s), Warnings: s.Warnings, Pictures: map[string]*picture{}, Consumables: sheet.Consumables(s), Cautions: check.Cautions(),
-		Run: sheet.Run(r).Only("what", "value"), Call: text.Call(s), BasisWords: text.BasisCounted(r.Basis) + " Three figures are the 1-in-10, the even and the 9-in-10 value.", Matters: mattersSheet(r)}
+		Run: sheet.Run(r).Only("what", "value"), Call: text.Call(s), BasisWords: text.BasisCounted(r.Basis) + " Three figures are P10, P50 and P90.", Matters: mattersSheet(r)}
 	for _, c := range chart.Of(r) {
 		svg, err := c.Svg()
 		if err != nil {
@@ -78,7 +78,7 @@ func reportViewOf(r *output.Report) (*reportView, error) {
 		}
 		pic := &picture{c.Title, c.Key, svg, c.Behind}
 		if strings.HasPrefix(c.Name, "site-") {
-			pic.Key, v.SiteKey = "", c.Key // told once, not for each site
+			pic.Key, v.SiteKey = "", c.Key // stated once, not for each site
 		}
 		v.Pictures[c.Name] = pic
 	}
@@ -146,10 +146,10 @@ func (v *reportView) verdicts(r *output.Report) {
 	}
 }
 
-// mostMattering is how many numbers are told to matter most.
+// mostMattering is how many numbers are given to matter most.
 const mostMattering = 10
 
-// mattersSheet is the numbers behind what drives the days needed; nil where no simulation tells.
+// mattersSheet is the numbers behind what drives the days needed; nil where no simulation says.
 func mattersSheet(r *output.Report) *sheet.Table {
 	first := text.Mattering(r.Basis)
 	if len(first) == 0 {

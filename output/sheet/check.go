@@ -44,7 +44,7 @@ func Check(found []check.Finding) *Table {
 // Basis has a row for each number that the plan rests on.
 func Basis(entries []basis.Entry) *Table {
 	t := &Table{Name: "basis", Title: "Basis of estimate", Fields: []Field{{"group", "group", OfWords, ""}, {"site", "site", OfWords, ""}, {"number", "number", OfWords, ""},
-		{"low", "1 in 10", ofNumber, "one in ten is below; as mid without spread"}, {"mid", "even", ofNumber, ""}, {"high", "9 in 10", ofNumber, "nine in ten are below"},
+		{"low", "P10", ofNumber, "one in ten is below; as mid without spread"}, {"mid", "P50", ofNumber, ""}, {"high", "P90", ofNumber, "nine in ten are below"},
 		{"unit", "unit", OfWords, ""}, {"varies", "varies by", OfWords, "levels at which the spread lives; empty without one"},
 		{"share", "share of the variance", ofShare, "of that of days needed from P1 to P99, as the drivers have; 0 where it may be chance, empty where no simulation tells"},
 		{"causes", "of which, in %", OfWords, "causes in whose time the share mostly lies, by the names of the drivers"},

@@ -16,7 +16,7 @@ import (
 var Tables = []string{"alternatives", "basis", "chances", "check", "classes", "consumables", "days_needed", "depth_days", "dictionary", "differences", "drivers",
 	"holes", "layers", "logged", "passages", "replications", "results", "run", "sea", "section", "sites"}
 
-// CSV writes all tables into a folder, a file each, and dictionary.csv, which tells what each column is.
+// CSV writes all tables into a folder, a file each, and dictionary.csv, which says what each column is.
 // Where the context ends, what is not written yet is not.
 func CSV(ctx context.Context, folder string, r *output.Report) error {
 	all := OfReport(r)
@@ -61,7 +61,7 @@ func (s *Table) csv(w io.Writer) error {
 	return out.Error()
 }
 
-// dictionary tells of each column of each sheet what it holds; files have an ending.
+// dictionary gives each column of each sheet what it holds; files have an ending.
 func dictionary(all []*Table, ending string) *Table {
 	d := &Table{Name: "dictionary", Title: "What each column is", Fields: []Field{{"table", "table", OfWords, "name of the table"}, {"column", "column", OfWords, "its key"},
 		{"unit", "unit", OfWords, "of the figures; 1 for counts and shares from 0 to 1"}, {"meaning", "meaning", OfWords, ""}}}

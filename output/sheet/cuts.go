@@ -17,7 +17,7 @@ func Cuts(c *result.Comparison) *Table {
 		{"row", "row", ofCount, "its row in the chart"}, {"saves_mean", "saves", ofDays, "days of the whole programme, replication by replication: mean"}}}
 	t.Fields = append(t.Fields, threeFields("saves", "saves", "days of the whole programme, replication by replication", ofDays)...)
 	t.Fields = append(t.Fields, intervalFields("core_less", "core less", "recovered less by the whole programme", ofMetres)...)
-	t.Fields = append(t.Fields, Field{"m_a_day", "m a day saved", ofCount, "core less for each day saved; of holes and sites"},
+	t.Fields = append(t.Fields, Field{"m_a_day", "core lost per day saved", ofCount, "core less for each day saved; of holes and sites"},
 		Field{"section_less", "section less", ofPoints, "of the site's section that no hole brings up any more, mean; of holes and sites"},
 		Field{"chance_primary", "rank 1 of the rest", ofShare, "chance within the days that all of rank 1 is done of what is left"},
 		Field{"chance_all", "all of the rest", ofShare, "chance within the days that all is done of what is left"})

@@ -117,7 +117,7 @@ func Chances(s *result.Summary) *Table {
 	return t
 }
 
-// Run tells what was simulated and how to repeat it.
+// Run says what was simulated and how to repeat it.
 func Run(r *output.Report) *Table {
 	s := r.Summary
 	t := &Table{Name: "run", Title: "What was simulated", Fields: []Field{

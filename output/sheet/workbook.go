@@ -165,7 +165,7 @@ func (s *Table) width(column int) float64 {
 	return float64(min(widest, 120))
 }
 
-// workbookValue is a cell; not-a-number leaves it empty, and what is true is told in words, since not
+// workbookValue is a cell; not-a-number leaves it empty, and what is true is given in words, since not
 // every program shows it so.
 func workbookValue(cell any) any {
 	if yes, is := cell.(bool); is {

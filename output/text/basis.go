@@ -14,7 +14,7 @@ import (
 	"coredays/output/words"
 )
 
-// Basis prints the numbers that a plan rests on, group by group; where a simulation tells, after what drives the
+// Basis prints the numbers that a plan rests on, group by group; where a simulation says, after what drives the
 // spread of days needed and the numbers behind that.
 func Basis(w io.Writer, p *plan.Plan, entries []basis.Entry, simulated *result.Summary) error {
 	var pg printer
@@ -64,7 +64,7 @@ func Mattering(entries []basis.Entry) (some []basis.Entry) {
 	return some
 }
 
-// BehindWords tells what the shares of numbers are.
+// BehindWords says what the shares of numbers are.
 func BehindWords(entries []basis.Entry) string {
 	return fmt.Sprintf("A number's share is its part of the variance of days needed, and lies in the causes named. All numbers together have %s %%; the rest is the luck of sea, breakdowns and trouble, and what several numbers do together. What may be chance is left out.",
 		words.Percent(basis.Together(entries)))
@@ -92,10 +92,10 @@ func LiesIn(e basis.Entry) string {
 
 func (p *printer) basisCounts(entries []basis.Entry) {
 	p.paragraph("", indent, BasisCounted(entries))
-	p.paragraph("", indent, "Values are the 1-in-10, the even and the 9-in-10 value where there is a spread.")
+	p.paragraph("", indent, "Values are P10, P50 and P90 where there is a spread.")
 }
 
-// BasisCounted tells how much of a basis somebody stated, and how much is from memory.
+// BasisCounted says how much of a basis somebody stated, and how much is from memory.
 func BasisCounted(entries []basis.Entry) string {
 	stated, memory := 0, 0
 	for _, e := range entries {

@@ -44,14 +44,25 @@ func (p *printer) checkTitle(s *plan.Plan, found []check.Finding) {
 	p.paragraph("", indent, VerdictLine(found))
 }
 
-// VerdictLine tells the worst that was found, and how much of each.
+// VerdictLine says the worst that was found, and how much of each.
 func VerdictLine(found []check.Finding) string {
 	worst := check.Worst(found)
-	return fmt.Sprintf("%s Verdict: %s. %d to stop for, %d to look at, %d passed.", Mark(worst), verdictWords[worst],
-		len(check.Of(found, check.Stop)), len(check.Of(found, check.Caution)), len(check.Of(found, check.Pass)))
+	return fmt.Sprintf("%s Verdict: %s. %s, %s, %d passed.", Mark(worst), verdictWords[worst],
+		many(len(check.Of(found, check.Stop)), "stop"), many(len(check.Of(found, check.Caution)), "caution"), len(check.Of(found, check.Pass)))
 }
 
-var VerdictHeadings = [...]string{"Passed (closest: nearest to its limit)", "To look at", "To stop for: the plan can't be done so"}
+// many is a number of things, "no stops", "1 caution", "6 cautions".
+func many(n int, thing string) string {
+	switch n {
+	case 0:
+		return "no " + thing + "s"
+	case 1:
+		return "1 " + thing
+	}
+	return fmt.Sprintf("%d %ss", n, thing)
+}
+
+var VerdictHeadings = [...]string{"Passed (closest: nearest to its limit)", "Cautions", "Stops: the plan can't be done so"}
 
 // verdicts prints the findings of one verdict.
 func (p *printer) verdicts(v check.Verdict, found []check.Finding) error {
@@ -124,7 +135,7 @@ func Together(found []check.Finding) (fewer []check.Finding) {
 	return fewer
 }
 
-// alike tells whether findings differ in nothing but site, hole and figures. What concerns the
+// alike reports whether findings differ in nothing but site, hole and figures. What concerns the
 // expedition stands alone.
 func alike(a, b check.Finding) bool {
 	return a.Site != "" && b.Site != "" && (a.Hole == "") == (b.Hole == "") && lookedAt(a) == lookedAt(b) && a.Unit == b.Unit && a.Source == b.Source
@@ -174,10 +185,10 @@ func apart(value, limit float64) (string, string) {
 	return unit.OfCount.TellApart(value, limit, ""), unit.OfCount.TellApart(limit, value, "")
 }
 
-// Stops tells the findings that stop a plan, a line each, and which they are.
+// Stops says the findings that stop a plan, a line each, and which they are.
 func Stops(found []check.Finding) []string { return findingLines(check.Of(found, check.Stop)) }
 
-// Unlikely tells the findings that nobody would count on to go well, though nothing stops them.
+// Unlikely says the findings that nobody would count on to go well, though nothing stops them.
 func Unlikely(found []check.Finding) []string {
 	const slight = 0.1
 	return findingLines(slices.DeleteFunc(check.Of(found, check.Caution), func(f check.Finding) bool { return f.Chance == nil || *f.Chance >= slight }))

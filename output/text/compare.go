@@ -60,7 +60,7 @@ func (p *printer) comparisonTitle(c *result.Comparison) {
 	}
 }
 
-// MadeOf tells what a comparison rests on, and where it was stopped.
+// MadeOf says what a comparison rests on, and where it was stopped.
 func MadeOf(c *result.Comparison) (lines []string) {
 	if !Answers(c) {
 		return []string{"Stopped before any alternative was sailed, so there is no answer."}
@@ -72,7 +72,7 @@ func MadeOf(c *result.Comparison) (lines []string) {
 		"Intervals tell what more replications could change, not how wrong a plan or the program may be.", c.Seed, counted(c.Replications, "replication")))
 }
 
-// Answers tells whether there is anything to compare.
+// Answers reports whether there is anything to compare.
 func Answers(c *result.Comparison) bool { return len(c.Alternatives) > 0 && c.Replications > 0 }
 
 // first prints which alternative comes first.
@@ -104,7 +104,7 @@ func StandingLines(c *result.Comparison) []string {
 	return append(lines, fmt.Sprintf("By the chance of rank 1 first (less than %s in a hundred counts as the same), then days, then metres.", words.Figures(100*c.SameChance)))
 }
 
-// plannedSentence tells how the order of the scenario stands to the first; empty where there is none.
+// plannedSentence says how the order of the scenario stands to the first; empty where there is none.
 func plannedSentence(c *result.Comparison) string {
 	switch {
 	case c.Planned < 0 || c.Planned >= len(c.Alternatives):
@@ -115,13 +115,13 @@ func plannedSentence(c *result.Comparison) string {
 	planned := &c.Alternatives[c.Planned]
 	how := "which is behind it"
 	if planned.Alike {
-		how = "which is not to be told from it"
+		how = "which is indistinguishable from it"
 	}
 	return fmt.Sprintf("The order of the scenario is %s, %s: rank 1 gets done %s, the whole programme needs P50 %s d.", planned.Name, how,
 		words.Often(planned.Summary.Allotted.ChancePrimary, c.Replications), words.Figures(words.InDays(planned.Summary.Needed.Total).P50))
 }
 
-// aliveSentence tells which alternatives can't be told from the first.
+// aliveSentence says which alternatives can't be given from the first.
 func aliveSentence(c *result.Comparison) string {
 	var alike []string
 	for i := range c.Alternatives {
@@ -135,10 +135,10 @@ func aliveSentence(c *result.Comparison) string {
 	case len(alike) == 0:
 		return fmt.Sprintf("All others are behind it, with %.0f %% confidence in all of this together.", 100*c.Confidence)
 	}
-	return fmt.Sprintf("Not to be told from it in %s: %s.", counted(c.Replications, "replication"), strings.Join(alike, "; "))
+	return fmt.Sprintf("Indistinguishable from it in %s: %s.", counted(c.Replications, "replication"), strings.Join(alike, "; "))
 }
 
-// settled tells how many replications would settle the days of an alternative against the first,
+// settled says how many replications would settle the days of an alternative against the first,
 // where more than there were.
 func settled(c *result.Comparison, i int) string {
 	for n := range c.Differences {

@@ -39,7 +39,7 @@ func (p *printer) cuts(c *result.Comparison) error {
 	return nil
 }
 
-// CutsNote tells what the columns of the table are of.
+// CutsNote says what the columns of the table are of.
 const CutsNote = "Saves and core: of the whole programme, no deadline, replication by replication; what comes later meets another sea, so one " +
 	"thing less may cost days once in a while. Section: points of the site's section that no hole brings up any more. The rest: chances within the days of what is left. " +
 	"Order: measurements and tasks by the days saved, the most first; holes and sites by the core for each day saved, the least first."
@@ -63,7 +63,7 @@ func CheapestSentence(c *result.Comparison) []string {
 	return []string{"No hole by itself saves half a day."}
 }
 
-// coreCost tells the core that a cut costs.
+// coreCost says the core that a cut costs.
 func coreCost(cut *result.Cut) string {
 	if cut.Metres.Mean < 0.5 {
 		return "no core"
@@ -71,7 +71,7 @@ func coreCost(cut *result.Cut) string {
 	return words.Fixed(cut.Metres.Mean, 0) + " m of core"
 }
 
-// AsPlannedSentence tells what gets done with nothing cut.
+// AsPlannedSentence says what gets done with nothing cut.
 func AsPlannedSentence(c *result.Comparison) string {
 	a := &c.Alternatives[0].Summary.Allotted
 	return fmt.Sprintf("Everything of rank 1 gets done %s, the whole programme %s, as planned.", words.Often(a.ChancePrimary, c.Replications), words.Often(a.ChanceAll, c.Replications))
@@ -112,12 +112,12 @@ func cutRow(cut *result.Cut, replications int) []string {
 	return row
 }
 
-// BringsCore tells whether what is cut brings up core.
+// BringsCore reports whether what is cut brings up core.
 func BringsCore(cut *result.Cut) bool {
 	return cut.Kind == plan.WholeHole || cut.Kind == plan.WholeSite
 }
 
-// CutName tells what is cut.
+// CutName says what is cut.
 func CutName(cut *result.Cut) string {
 	name := cut.Site + words.OrLess(" "+cut.What, cut.What != "")
 	if len(cut.Also) > 0 {

@@ -75,7 +75,7 @@ func diaryRow(e *result.Entry) []string {
 		words.Fixed(float64(e.Waves), 1), e.Note}
 }
 
-// hoursPlaces tells a core to the minute and a passage to six of them.
+// hoursPlaces describes a core to the minute and a passage to six of them.
 func hoursPlaces(hours float64) int {
 	if hours < 10 {
 		return 2
@@ -83,7 +83,7 @@ func hoursPlaces(hours float64) int {
 	return 1
 }
 
-// HasDepth tells whether the depth of an entry means anything.
+// HasDepth reports whether the depth of an entry means anything.
 func HasDepth(e *result.Entry) bool {
 	class := e.Kind.Of().Class
 	return class != activity.Sailing && class != activity.Port && words.Defined(float64(e.Depth))

@@ -67,7 +67,7 @@ func Unsettled(c *result.Comparison) (lines []string) {
 	return lines
 }
 
-// PairingSentence tells what the same luck and sea are good for; empty where nothing tells.
+// PairingSentence says what the same random numbers and sea are good for; empty where nothing says.
 func PairingSentence(c *result.Comparison) string {
 	gain := leastPairing(c)
 	if !words.Defined(gain) {

@@ -10,7 +10,7 @@ import (
 	"coredays/output/words"
 )
 
-// small is the share of the variance below which causes are told together. Our choice.
+// small is the share of the variance below which causes are given together. Our choice.
 const small = 0.02
 
 // drivers prints what makes days needed uncertain.

@@ -9,7 +9,7 @@ import (
 	"coredays/output/words"
 )
 
-// warnings prints what makes the answer weaker than it looks.
+// warnings prints warnings.
 func (p *printer) warnings(s *result.Summary) {
 	if len(s.Warnings) == 0 {
 		return
@@ -30,7 +30,7 @@ func (p *printer) cautions() {
 
 // again prints the call that gives the same answer.
 func (p *printer) again(call string) {
-	p.heading("The same answer again")
+	p.heading("To reproduce")
 	if line := indent + words.Printable(call); words.Displayed(line) <= PageWidth {
 		p.WriteString(line + "\n") // as it is, with several blanks in a path if it has them
 		return

@@ -19,7 +19,7 @@ func (p *printer) needed(s *result.Summary) error {
 	return nil
 }
 
-// plusMinus tells the simulation error of P50 where it is large enough to matter.
+// plusMinus says the simulation error of P50 where it is large enough to matter.
 func plusMinus(days result.Spread) string {
 	half, telling := words.SimulationError(days)
 	if !telling {

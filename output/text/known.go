@@ -40,7 +40,7 @@ func (p *printer) known(s *sea.Study) error {
 	return nil
 }
 
-// quiet tells that no month has a cyclone or ice.
+// quiet says that no month has a cyclone or ice.
 func quiet(y *places.Year) bool {
 	for m := range y.Ice {
 		if y.Cyclones[m].Storms > 0 || y.Ice[m] != places.NoIce {

@@ -6,7 +6,7 @@ import (
 	"coredays/model/result"
 )
 
-// Logged prints where a log has the ship against what was simulated, a line for each site that it tells of.
+// Logged prints where a log has the ship against what was simulated, a line for each site that it gives.
 // The summary is one looked at closely.
 func Logged(w io.Writer, s *result.Summary, log *result.Log) error {
 	var p printer

@@ -45,7 +45,7 @@ func amid(a, b result.DepthMark, depth unit.Depth) result.DepthMark {
 	return result.DepthMark{Depth: depth, Share: even(a.Share, b.Share), P10: even(a.P10, b.P10), P50: even(a.P50, b.P50), P90: even(a.P90, b.P90)}
 }
 
-// LoggedWords tells until when the log goes at a site and where it has the hole begun last; nothing where it
+// LoggedWords says until when the log goes at a site and where it has the hole begun last; nothing where it
 // has none.
 func LoggedWords(site *result.Site, stay *result.Stay) string {
 	if len(stay.Ways) == 0 {
@@ -68,7 +68,7 @@ func LoggedWords(site *result.Site, stay *result.Stay) string {
 	return fmt.Sprintf("%s is %s m deep %s days after arriving; no simulated hole of that name came so far.", text, words.Given(float64(end.Depth)), words.Fixed(end.After/words.SecondsOfDay, 1))
 }
 
-// aheadOrBehind tells how much later than the even way a hole is, s.
+// aheadOrBehind says how much later than the median way a hole is, s.
 func aheadOrBehind(late float64) string {
 	days := words.Fixed(math.Abs(late)/words.SecondsOfDay, 1)
 	switch {

@@ -60,7 +60,7 @@ func meanOf(a *result.Alternative, class activity.Class) string {
 	return words.Fixed(a.Summary.Needed.ByClass[class].Mean/float64(unit.Day), 1)
 }
 
-// lastSites tells which site pays in either order.
+// lastSites says which site pays in either order.
 func lastSites(best, short *result.Alternative) string {
 	one, other := lastSite(best), lastSite(short)
 	if one.Name == other.Name {
@@ -79,7 +79,7 @@ func lastSite(a *result.Alternative) (last result.Site) {
 	return last
 }
 
-// shareOfFirst tells how much of a site is of rank 1.
+// shareOfFirst says how much of a site is of rank 1.
 func shareOfFirst(s result.Site) string {
 	ones := 0
 	for _, h := range s.Holes {

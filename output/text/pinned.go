@@ -8,7 +8,7 @@ import (
 	"coredays/output/words"
 )
 
-// AgainstPinned tells how a plan differs from the one it is held against: the first and the second
+// AgainstPinned says how a plan differs from the one it is held against: the first and the second
 // alternative of a comparison.
 func AgainstPinned(c *result.Comparison) []string {
 	if len(c.Differences) == 0 || c.Replications < 2 {
@@ -19,7 +19,7 @@ func AgainstPinned(c *result.Comparison) []string {
 	return []string{daysAgainst(d), chance, fmt.Sprintf("Core within the days, more than with the pinned plan: %s m.", words.Bounded(d.Metres, 0))}
 }
 
-// daysAgainst tells the difference in days, and whether it is more than noise.
+// daysAgainst says the difference in days, and whether it is more than noise.
 func daysAgainst(d result.Difference) string {
 	days := words.DaysInterval(d.Days)
 	switch {

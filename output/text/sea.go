@@ -44,7 +44,7 @@ func (p *printer) months(s *sea.Study) error {
 	columns := []column{wordColumn("month", 8), numberColumn("mean\nHs (m)"), numberColumn("sd (m)")}
 	if s.Coring >= 0 {
 		p.heading("By month; storms are spells above %s m, the limit of coring", words.Figures(float64(s.Limits[s.Coring].Most)))
-		columns = append(columns, numberColumn("mean\nstorm (h)"), numberColumn("1-in-10\nstorm (h)"), numberColumn("mean wait\nfor 24 h (h)"), numberColumn("days lost\n(%)"))
+		columns = append(columns, numberColumn("mean\nstorm (h)"), numberColumn("P90 of\nstorm (h)"), numberColumn("mean wait\nfor 24 h (h)"), numberColumn("days lost\n(%)"))
 	} else {
 		p.heading("By month; no limit of coring is known")
 	}

@@ -26,16 +26,10 @@ func Headlines(s *result.Summary) []string {
 	}
 }
 
-// CheckedWords tells the verdict of the check in a sentence.
+// CheckedWords says the verdict of the check in a sentence.
 func CheckedWords(found []check.Finding) string {
 	worst := check.Worst(found)
-	text := Mark(worst) + " The check finds nothing to stop for"
-	if n := len(check.Of(found, check.Stop)); n > 0 {
-		text = fmt.Sprintf("%s The check STOPS the plan: %d to stop for", Mark(worst), n)
-	}
-	if n := len(check.Of(found, check.Caution)); n > 0 {
-		text += fmt.Sprintf(" and %d to look at", n)
-	}
+	text := Mark(worst) + " The check finds " + many(len(check.Of(found, check.Stop)), "stop") + " and " + many(len(check.Of(found, check.Caution)), "caution")
 	return text + "."
 }
 
@@ -58,7 +52,7 @@ func Facts(s *result.Summary) []Fact {
 
 func perCent(s *result.Summary) string { return words.OrLess(" %", s.Replications >= 2) }
 
-// spreadFact tells P50, and P10 and P90 below it.
+// spreadFact says P50, and P10 and P90 below it.
 func spreadFact(label string, s result.Spread, places int, unit string) Fact {
 	p10, p50, p90 := words.Quantiles(s, places)
 	note := ""
@@ -68,7 +62,7 @@ func spreadFact(label string, s result.Spread, places int, unit string) Fact {
 	return Fact{label, p50 + " " + unit, words.Exact(words.Middle(s)), note}
 }
 
-// SiteWords tells a site in a sentence.
+// SiteWords describes a site in a sentence.
 func SiteWords(site *result.Site) string {
 	text := fmt.Sprintf("Water depth %s m, target %s m below the sea floor. ", words.Given(float64(site.WaterDepth)), words.Given(float64(site.Target)))
 	if words.NeverReached(site) {

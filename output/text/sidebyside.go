@@ -35,7 +35,7 @@ func (p *printer) sideBySide(c *result.Comparison) error {
 	return nil
 }
 
-// SideNote tells what the columns of the table are of.
+// SideNote says what the columns of the table are of.
 func SideNote(c *result.Comparison) string {
 	return fmt.Sprintf("Done and core: within the days (%s d for the first). Days and waiting: of the whole programme, no deadline. Days more, "+
 		"waiting and core are means; the intervals hold all at once with %.0f %% confidence.", words.Given(c.Alternatives[c.Best].Summary.Allotted.SeaDays.Days()), 100*c.Confidence)
@@ -88,7 +88,7 @@ func More(c *result.Comparison, i int) string {
 	return words.Bounded(words.DaysInterval(c.Alternatives[i].Behind), 1)
 }
 
-// Standing tells how an alternative stands to the first.
+// Standing says how an alternative stands to the first.
 func Standing(c *result.Comparison, i int) string {
 	switch {
 	case i == c.Best:
@@ -99,7 +99,7 @@ func Standing(c *result.Comparison, i int) string {
 	return "behind"
 }
 
-// Starred tells whether an alternative has the mark of those that no other beats on all counts.
+// Starred reports whether an alternative has the mark of those that no other beats on all counts.
 func Starred(c *result.Comparison, i int) bool {
 	return len(c.Alternatives) > 2 && c.Alternatives[i].Unbeaten
 }

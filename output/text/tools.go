@@ -28,7 +28,7 @@ func (p *printer) tools(s *result.Summary) error {
 	return nil
 }
 
-// deck says how fast cores come up and whether the laboratory keeps pace.
+// deck says how fast cores are recovered and whether the laboratory keeps pace.
 func (p *printer) deck(d *result.Deck) {
 	if d.MostCores.N == 0 {
 		return

@@ -29,7 +29,7 @@ func Chance(share float64, replications int) string {
 	return "no"
 }
 
-// Happens is a sentence that tells a chance: "The programme fits in 38 of 100 expeditions.". A single
+// Happens is a sentence that describes a chance: "The programme fits in 38 of 100 expeditions.". A single
 // replication takes the other wording where it did not happen.
 func Happens(share float64, replications int, does, doesNot string) string {
 	if replications == 1 && share == 0 {
@@ -38,7 +38,7 @@ func Happens(share float64, replications int, does, doesNot string) string {
 	return does + " " + Often(share, replications) + "."
 }
 
-// Often tells a chance within a sentence. Fewer than a hundred replications are not blown up to a
+// Often describes a chance within a sentence. Fewer than a hundred replications are not blown up to a
 // hundred.
 func Often(share float64, replications int) string {
 	switch {

@@ -7,7 +7,7 @@ import (
 	"coredays/model/result"
 )
 
-// longest is the span after sailing beyond which a date is not told: a time.Duration ends at 292
+// longest is the span after sailing beyond which a date is not stated: a time.Duration ends at 292
 // years, and no expedition comes near.
 const longest = 100 * 365.25 * 86400 // s
 

@@ -40,7 +40,7 @@ func OrLess(text string, keep bool) string {
 	return ""
 }
 
-// NeverReached tells whether there are no days of a site to summarise.
+// NeverReached reports whether there are no days of a site to summarise.
 func NeverReached(site *result.Site) bool { return site.Days.N < 1 }
 
 // SiteName is the name, with a word on what an alternate is.

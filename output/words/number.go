@@ -10,7 +10,7 @@ import (
 // Absent stands for a figure that does not exist.
 const Absent = "–"
 
-// Defined tells whether a value is a number that can be told.
+// Defined reports whether a value is a number that can be given.
 func Defined(value float64) bool { return !math.IsNaN(value) && !math.IsInf(value, 0) }
 
 // Figures writes a single number to three significant figures: "12.3", "0.0449", "1230".
@@ -94,7 +94,7 @@ func Figure(value float64) string {
 	case !Defined(value):
 		return ""
 	case value >= 1000:
-		return strconv.FormatFloat(value, 'f', 0, 64) // depths and strings are told to the metre
+		return strconv.FormatFloat(value, 'f', 0, 64) // depths and strings are given to the metre
 	}
 	return Figures(value)
 }

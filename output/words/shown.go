@@ -20,5 +20,5 @@ func Shown(r rune) rune {
 // CellText is a text as it stands in a cell of a CSV file or a workbook: no spreadsheet runs it.
 func CellText(text string) string { return strings.Map(Shown, plaintext.Guarded(text)) }
 
-// AboutTexts is what the dictionary tells of all texts in cells.
+// AboutTexts is what the dictionary gives all texts in cells.
 const AboutTexts = "a text that begins with =, +, - or @ has an apostrophe before it, since spreadsheets would run it; numbers have none; a control character shows as U+FFFD"

@@ -21,7 +21,7 @@ func InDays(s result.Spread) result.Spread { return InUnits(s, float64(unit.Day)
 // InHours is a spread of seconds in hours.
 func InHours(s result.Spread) result.Spread { return InUnits(s, float64(unit.Hour)) }
 
-// Spreads tells whether P10 and P90 say more than P50 does.
+// Spreads reports whether P10 and P90 say more than P50 does.
 func Spreads(s result.Spread) bool {
 	return s.N >= 2 && Defined(s.P10) && Defined(s.P90) && (s.P10 != s.P50 || s.P90 != s.P50)
 }
@@ -53,7 +53,7 @@ func Ranged(s result.Spread, places int) string {
 	return p50 + " (" + Between(p10, p90) + ")"
 }
 
-// showsFrom is the share of P50 from which its simulation error is told: below it the error
+// showsFrom is the share of P50 from which its simulation error is given: below it the error
 // hides in the third figure. Our choice.
 const showsFrom = 0.01
 

@@ -53,7 +53,7 @@ func complete(r row) bool {
 // pieces are what the lower row of a heading says under what spans several columns.
 var pieces = []string{"deg", "degrees", "min", "minutes", "sec", "seconds", "ns", "ew", "n", "s", "e", "w", "hemisphere", "m", "metres", "ft", "feet", "km", "mbsf"}
 
-// ofPieces tells whether a row says nothing but pieces and units.
+// ofPieces reports whether a row says nothing but pieces and units.
 func ofPieces(r row) bool {
 	for i := range r.cells {
 		for _, word := range words(r.cell(i)) {
@@ -65,7 +65,7 @@ func ofPieces(r row) bool {
 	return true
 }
 
-// isHeading tells whether a row is part of a heading: it has no figure.
+// isHeading reports whether a row is part of a heading: it has no figure.
 func isHeading(r row) bool {
 	return !slices.ContainsFunc(r.cells, func(s string) bool { return strings.ContainsAny(s, "0123456789") })
 }
@@ -93,7 +93,7 @@ func words(title string) []string {
 // unitInHeading is a unit in brackets, after a comma or as the last word.
 var unitInHeading = regexp.MustCompile(`(?i)\b(m|metres|meters|km|ft|feet|fathoms|mbsf)\b\s*[\])]?\s*$`)
 
-// columnsOf tells the columns by their titles.
+// columnsOf says the columns by their titles.
 func columnsOf(titles []string) columns {
 	none := coordinate{-1, -1, -1, -1, -1, ""}
 	c := columns{name: -1, position: -1, depth: -1, target: -1, priority: -1, latitude: none, longitude: none}

@@ -181,12 +181,12 @@ func (r *reader) coordinate(c coordinate, positive, negative string) string {
 	case side == "":
 		side = positive
 	case minus:
-		return text + side // a sign and a hemisphere: the parser tells what is wrong
+		return text + side // a sign and a hemisphere: the parser says what is wrong
 	}
 	return strings.TrimPrefix(unsigned, "+") + side
 }
 
-// priority tells an alternate.
+// priority says an alternate.
 func (r *reader) priority() bool {
 	text := r.row.cell(r.columns.priority)
 	switch strings.ToLower(text) {

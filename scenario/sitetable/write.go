@@ -37,7 +37,7 @@ func Scenario(table string, sites []Site) []byte {
 	return b.Bytes()
 }
 
-// write writes a site with what its place tells.
+// write writes a site with what its place says.
 func (s Site) write(b *bytes.Buffer) {
 	fmt.Fprintf(b, "  - name: %s\n    position: %s\n", strconv.Quote(s.Name), s.Position)
 	least, most := places.ReliefAt(s.Position).Depths()
@@ -70,7 +70,7 @@ func (s Site) write(b *bytes.Buffer) {
 // noTarget is how deep a hole is planned where the table does not tell: as deep as a piston corer gets, judgement.
 const noTarget unit.Depth = 200
 
-// known is what the position tells, a line each.
+// known is what the position says, a line each.
 func (s Site) known() (lines []string) {
 	year := places.YearAt(s.Position)
 	var storms, ice []string

@@ -12,13 +12,13 @@ import (
 	"coredays/sim/statistics"
 )
 
-// Alternative is a voyage with the name by which it is told from others.
+// Alternative is a voyage with the name by which it is given from others.
 type Alternative struct {
 	Name   string
 	Voyage *voyage.Voyage
 }
 
-// Compare sails alternatives again and again, replication for replication with the same luck, in
+// Compare sails alternatives again and again, replication for replication with the same random numbers, in
 // seas that are the same on the same date. When the context ends, those that are done are compared.
 func Compare(ctx context.Context, alternatives []Alternative, run sim.Run) *result.Comparison {
 	sailed, stopped := sailAll(ctx, inOneSea(alternatives), run)
@@ -73,7 +73,7 @@ func outcomesIn(r *statistics.Results) []outcome {
 	return list
 }
 
-// compared ranks alternatives that were sailed and tells them apart, all statements about the best
+// compared ranks alternatives that were sailed and says them apart, all statements about the best
 // together with a chance of so much to miss.
 func compared(sailed []sailedAlternative, run sim.Run, stopped bool, miss float64) *result.Comparison {
 	c := &result.Comparison{Seed: run.Seed, StoppedEarly: stopped, Confidence: confidence, SameChance: sameChance, Reference: -1, Planned: -1}

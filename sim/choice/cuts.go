@@ -11,7 +11,7 @@ import (
 	"coredays/sim/statistics"
 )
 
-// moreDays are the days whose worth is told, beside the sea days.
+// moreDays are the days whose worth is given, beside the sea days.
 var moreDays = []float64{-2, -1, 1, 2}
 
 // Cuts sails the plan, the plan without each of the things that can be cut from it, and the plan
@@ -85,7 +85,7 @@ func weighCut(planned, rest *sailedAlternative, cut plan.Cut) result.Cut {
 	}
 }
 
-// sectionLess is the share of a site's section, as deep as it is planned, that comes up no more.
+// sectionLess is the share of a site's section, as deep as it is planned, that is recovered no more.
 func sectionLess(planned, rest *result.Summary, site string) float64 {
 	before, deep := section(planned, site)
 	after, _ := section(rest, site)

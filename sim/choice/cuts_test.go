@@ -9,7 +9,7 @@ import (
 	"coredays/sim/simtest"
 )
 
-// Everything that is cut comes up. Hole A goes to 100 m, hole B to 200: without A nothing is missing of the
+// Everything that is cut is recovered. Hole A goes to 100 m, hole B to 200: without A nothing is missing of the
 // section, without B its lower half; that the rest then has a shallower section counts for nothing.
 func TestWithoutTheDeepestHoleThePartBelowTheOthersIsMissing(t *testing.T) {
 	p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 100), simtest.PistonHole("B", 200)))

@@ -11,11 +11,11 @@ import (
 )
 
 // widestBeam is how many beginnings of orders of one length are followed up. Up to eight primary
-// sites that is all of them; of more, those with the least days reckoned so far and at the least to
+// sites that is all of them; of more, those with the least days estimated so far and at the least to
 // come.
 const widestBeam = 50_000
 
-// beam holds beginnings of orders, all of one length, reckoned by the visit book. What is known of a
+// beam holds beginnings of orders, all of one length, estimated by the visit book. What is known of a
 // beginning by replication stands in rows one after the other, so that two beams serve a whole search in
 // turn and leave no garbage.
 type beam struct {
@@ -42,13 +42,13 @@ type step struct {
 	score float64 // s: mean so far, and at least to come
 }
 
-// reckonedOrder is a whole order as reckoned.
+// reckonedOrder is a whole order as estimated.
 type reckonedOrder struct {
 	order []int
 	merits
 }
 
-// reckonOrders reckons the orders of the primary sites, and tells how many it got to the end of and
+// reckonOrders estimates the orders of the primary sites, and says how many it got to the end of and
 // whether beginnings were dropped.
 func (b *visitBook) reckonOrders(ctx context.Context, rules orderRules, width, processors int) (list []reckonedOrder, dropped bool) {
 	now, next := b.start(), &beam{}
@@ -107,7 +107,7 @@ func (x step) compare(y step) int {
 	return cmp.Or(cmp.Compare(x.score, y.score), cmp.Compare(x.from, y.from), cmp.Compare(x.site, y.site))
 }
 
-// score reckons the days of steps, without keeping what they are by replication.
+// score estimates the days of steps, without keeping what they are by replication.
 func (b *visitBook) score(ctx context.Context, now *beam, steps []step, primary []int, processors int) {
 	workers.Share(ctx, processors, 0, len(steps), func() func(int) {
 		return func(i int) {
@@ -154,7 +154,7 @@ func (b *visitBook) visit(next *beam, i int, now *beam, x step, primary []int) {
 	}
 }
 
-// within reckons a visit under the rules of the expedition: when the ship leaves, and whether all
+// within estimates a visit under the rules of the expedition: when the ship leaves, and whether all
 // of the first rank was done.
 func (b *visitBook) within(site, replication int, at, reserve float64) (left float64, done bool) {
 	whole, first := b.takes(b.whole, site, replication, at), b.takes(b.first, site, replication, at)
@@ -178,7 +178,7 @@ func (b *visitBook) reserve(site int, rest []int) (sum float64) {
 	return sum
 }
 
-// brought home, a reckoned order has its merits.
+// brought home, a estimated order has its merits.
 func (b *visitBook) brought(now *beam, i int) (m merits) {
 	order := now.orders[i]
 	home := b.legs[voyage.SitePlace(order[len(order)-1])][voyage.ToPort] + b.pilotage()

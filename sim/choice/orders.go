@@ -26,7 +26,7 @@ func orderRulesOf(v *voyage.Voyage) orderRules {
 	return rules
 }
 
-// may tells whether a site may come next, when those of a list are still to come: none of them must
+// may reports whether a site may come next, when those of a list are still to come: none of them must
 // come before it.
 func (r orderRules) may(site int, toCome []int) bool {
 	return !slices.ContainsFunc(r.before, func(b plan.Precedence) bool {
@@ -34,7 +34,7 @@ func (r orderRules) may(site int, toCome []int) bool {
 	})
 }
 
-// orders lists the orders of some sites that the rules allow, at most so many; all tells whether
+// orders lists the orders of some sites that the rules allow, at most so many; all reports whether
 // these are all. The first is that in which the sites are given, if it is allowed.
 func (r orderRules) orders(sites []int, most int) (list [][]int, all bool) {
 	all = true

@@ -161,7 +161,7 @@ func TestASearchOfFewOrdersAgreesWithSailingAll(t *testing.T) {
 	t.Errorf("the search found %s, which is no order", name)
 }
 
-// What the visit book reckons is what the ship sails where all is certain.
+// What the visit book estimates is what the ship sails where all is certain.
 func TestTheVisitBookReckonsWhatIsSailed(t *testing.T) {
 	p := scattered(4, rand.New(rand.NewPCG(1, 2)))
 	v := simtest.Compiled(t, p)
@@ -189,7 +189,7 @@ func TestTheVisitBookPutsOrdersAsSailingDoes(t *testing.T) {
 		c.sail(context.Background(), 1, 50)
 		byBook, bySailing = append(byBook, reckoned[i].days), append(bySailing, meritsOf(c.outcomes).days)
 	}
-	if r := stat.Correlation(byBook, bySailing, nil); r*r < 0.5 { // most of the variance between orders is told
+	if r := stat.Correlation(byBook, bySailing, nil); r*r < 0.5 { // most of the variance between orders is given
 		t.Errorf("reckoned and sailed days of %d orders are correlated by %.3f", len(byBook), r)
 	}
 }
@@ -258,7 +258,7 @@ func BenchmarkTwelveSites(b *testing.B) {
 	}
 }
 
-// With more beginnings of orders than are followed up the search tells so, and still finds a way that
+// With more beginnings of orders than are followed up the search says so, and still finds a way that
 // is short.
 func TestASearchThatDropsBeginningsTellsSo(t *testing.T) {
 	random := rand.New(rand.NewPCG(5, 5))

@@ -20,7 +20,7 @@ import (
 // they answer eight sites within a minute.
 type search struct {
 	few        int // orders up to which all are sailed
-	kept       int // orders sailed of those only reckoned
+	kept       int // orders sailed of those only estimated
 	reckonings int // replications of the visit book
 	beam       int
 	least      int // replications of the first stage
@@ -35,7 +35,7 @@ const growth = 4
 
 // BestOrder looks for the order in which to visit the sites. Where few orders keep the rules, all
 // are sailed; where many do, the visit book picks those to sail. Stages of more and more
-// replications rule out what is surely behind, and the last orders are sailed anew with the luck of
+// replications rule out what is surely behind, and the last orders are sailed anew with the random stream of
 // the run's seed, which none of them was picked for.
 func BestOrder(ctx context.Context, v *voyage.Voyage, run sim.Run) *result.Comparison {
 	return usual.bestOrder(ctx, v, run)
@@ -119,7 +119,7 @@ func (h *hunt) measure(order []int) {
 	}
 }
 
-// keep takes the best reckoned orders: by the rule of merit, and by days alone.
+// keep takes the best estimated orders: by the rule of merit, and by days alone.
 func (h *hunt) keep(reckoned []reckonedOrder) {
 	list := make([]merits, len(reckoned))
 	for i := range reckoned {
@@ -149,8 +149,8 @@ func (h *hunt) keep(reckoned []reckonedOrder) {
 	}
 }
 
-// judgeReckoning tells by how much the orders that were sailed in the end differ from what was
-// reckoned of them, beyond what all differ by alike.
+// judgeReckoning says by how much the orders that were sailed in the end differ from what was
+// estimated of them, beyond what all differ by alike.
 func (h *hunt) judgeReckoning(sailed []sailedAlternative) {
 	var first, days []float64
 	for i := range sailed {

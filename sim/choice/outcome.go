@@ -39,7 +39,7 @@ func outcomeOf(c statistics.Layout, needed, bound statistics.Row) outcome {
 	}
 }
 
-// recoveredIn is what came up at all sites, m.
+// recoveredIn is what was recovered at all sites, m.
 func recoveredIn(c statistics.Layout, r statistics.Row) (sum float64) {
 	for n := range c.Voyage.Sites {
 		if m := r[c.Site(n, statistics.SiteRecovered)]; !math.IsNaN(m) {

@@ -71,7 +71,7 @@ func (p paired) replicationsNeeded() (n int, orMore bool) {
 	return max(p.n+1, int(math.Ceil(need))), false
 }
 
-// difference tells two alternatives apart.
+// difference says two alternatives apart.
 func difference(a, b []outcome) result.Difference {
 	d, t := pair(a, b, daysNeeded), oneInterval(min(len(a), len(b)))
 	difference := result.Difference{
@@ -95,7 +95,7 @@ func difference(a, b []outcome) result.Difference {
 }
 
 // pairing is how many times smaller the standard error of a difference is than it would be between
-// runs that share no luck.
+// runs that have no random numbers in common.
 func pairing(a, b []outcome, figure int) float64 {
 	var apart float64
 	for _, one := range [][]outcome{a, b} {

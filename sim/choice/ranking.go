@@ -64,7 +64,7 @@ func (m merits) compare(o merits, enough float64) int {
 		cmp.Compare(math.Round(o.metres), math.Round(m.metres)))
 }
 
-// nondominated tells which alternatives no other beats: none is as good in chance, days and metres and
+// nondominated says which alternatives no other beats: none is as good in chance, days and metres and
 // better in one of them.
 func nondominated(list []merits) []bool {
 	front := make([]bool, len(list))
@@ -78,11 +78,11 @@ func (m merits) dominates(o merits) bool {
 	return m.first >= o.first && m.days <= o.days && m.metres >= o.metres && m != o
 }
 
-// comparisonMethod is the rule by which alternatives are told apart. Differences in chance have exact bounds
+// comparisonMethod is the rule by which alternatives are given apart. Differences in chance have exact bounds
 // (Clopper and Pearson 1934, Biometrika 26, 404-413), so that screening may begin with few replications;
 // those in days have paired t intervals, which are used only after chances are known to a point, that is from
 // some 500 replications on. All bounds that matter hold at once by Bonferroni's inequality, whatever
-// the correlation that shared luck brings. That is how Nelson and Matejcik (1995), "Using common random
+// the correlation that common random numbers bring. That is how Nelson and Matejcik (1995), "Using common random
 // numbers for indifference-zone selection and multiple comparisons in simulation", Management
 // Science 41, 1935-1945, make multiple comparisons with the best (Edwards and Hsu 1983, JASA 78,
 // 965-971: "any setting where comparison-with-control intervals can be computed regarding any
@@ -103,7 +103,7 @@ func tailOfAllPairs(k int, miss float64) float64 {
 // own or, where its chance is too low for days to count, the highest chance over its own.
 func tailOfTheBest(k int, miss float64) float64 { return miss / float64(2*max(1, k-1)) }
 
-// notRuledOut tells which alternatives may be the best by the rule of merit. One is ruled out where its chance
+// notRuledOut says which alternatives may be the best by the rule of merit. One is ruled out where its chance
 // is surely lower than another's by more than counts, or where its days are surely more than those of one
 // whose chance surely counts as the highest. The true best is ruled out with at most the given chance.
 func notRuledOut(alternatives [][]outcome, miss float64) []bool {
@@ -112,7 +112,7 @@ func notRuledOut(alternatives [][]outcome, miss float64) []bool {
 	return fewerDays(able, sure, alternatives, upperT(n, beyond))
 }
 
-// byChance tells which alternatives may have a chance that counts as the highest, and which surely have.
+// byChance says which alternatives may have a chance that counts as the highest, and which surely have.
 func byChance(alternatives [][]outcome, bounds *exactBounds) (able, sure []bool) {
 	able, sure = make([]bool, len(alternatives)), make([]bool, len(alternatives))
 	for i := range alternatives {

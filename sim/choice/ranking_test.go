@@ -25,15 +25,15 @@ func TestChanceComesFirstThenDaysThenMetres(t *testing.T) {
 	}
 }
 
-// madeUp draws outcomes of alternatives with given true means that share most of their luck: days
+// madeUp draws outcomes of alternatives with given true means that share most of their random numbers: days
 // with a standard deviation of 6 d, of which 4.5 d are common to all.
 func madeUp(truth []merits, seed uint64, n int) [][]outcome {
 	list := make([][]outcome, len(truth))
 	for i, m := range truth {
 		for r := range n {
-			luck := chance.Replication(seed, r)
-			own := luck.For(chance.Key(i + 1))
-			shared := luck.Normal(0)
+			stream := chance.Replication(seed, r)
+			own := stream.For(chance.Key(i + 1))
+			shared := stream.Normal(0)
 			var o outcome
 			o[daysNeeded] = m.days + 86400*(4.5*shared+4*own.Normal(0))
 			u := 0.5 * math.Erfc(-(0.8*shared+0.6*own.Normal(1))/math.Sqrt2)
@@ -85,7 +85,7 @@ func TestTheTrueBestIsSeldomRuledOutForRivalsThatAreShorter(t *testing.T) {
 }
 
 // Two rivals that fail where the best does, now and then, and else take 30 d less: from eight replications it
-// must not be told that they take less, nor from a few hundred that they never fail.
+// must not be given that they take less, nor from a few hundred that they never fail.
 func TestARareFailureIsNotTakenForNone(t *testing.T) {
 	const d = 86400
 	lost := 0

@@ -12,7 +12,7 @@ import (
 
 // visitBook says how long each site takes when the ship comes there on each day, in a few
 // replications. What a visit takes hangs on the replication and the date, and hardly on where the
-// ship was before, so adding up entries reckons any order of the sites in next to no time. It
+// ship was before, so adding up entries estimates any order of the sites in next to no time. It
 // leaves out what little is carried from site to site: pipe already measured, the age of the
 // drilling line, what the crew has learned. Orders that look well are sailed.
 type visitBook struct {
@@ -31,13 +31,13 @@ const day = 86400.0 // s
 
 // newVisitBook sails the visits.
 func newVisitBook(ctx context.Context, v *voyage.Voyage, seed uint64, replications, processors int) *visitBook {
-	guess := sim.EstimateByCrew(v)
-	b := &visitBook{v: v, replications: replications, days: lastDay(v, guess)}
+	crew := sim.EstimateByCrew(v)
+	b := &visitBook{v: v, replications: replications, days: lastDay(v, crew)}
 	b.whole, b.first = make([][]float32, len(v.Sites)), make([][]float32, len(v.Sites))
 	for n := range v.Sites {
 		b.whole[n], b.first[n] = make([]float32, replications*b.days), make([]float32, replications*b.days)
-		b.estimate = append(b.estimate, firstRank(v, n, guess))
-		b.home = append(b.home, guess.Leg[voyage.SitePlace(n)][voyage.ToPort]*sim.Contingency+v.Quantities[rig.Pilotage].Median)
+		b.estimate = append(b.estimate, firstRank(v, n, crew))
+		b.home = append(b.home, crew.Leg[voyage.SitePlace(n)][voyage.ToPort]*sim.Contingency+v.Quantities[rig.Pilotage].Median)
 	}
 	b.legs = sim.Passages(v)
 	b.fill(ctx, seed, processors)
@@ -46,20 +46,20 @@ func newVisitBook(ctx context.Context, v *voyage.Voyage, seed uint64, replicatio
 }
 
 // lastDay is the day after sailing after which nothing is begun any more, even in the worst sea.
-func lastDay(v *voyage.Voyage, guess *sim.CrewEstimates) int {
+func lastDay(v *voyage.Voyage, crew *sim.CrewEstimates) int {
 	longest := v.Deadline
 	var calm float64
-	for _, t := range guess.Item {
+	for _, t := range crew.Item {
 		calm += t
 	}
 	return 2 + int(max(longest, 1.6*calm)/day)
 }
 
 // firstRank is the crew's estimate of what is of the first rank at a site.
-func firstRank(v *voyage.Voyage, site int, guess *sim.CrewEstimates) (sum float64) {
+func firstRank(v *voyage.Voyage, site int, crew *sim.CrewEstimates) (sum float64) {
 	for i := range v.Sites[site].Items {
 		if item := &v.Sites[site].Items[i]; item.Rank <= 1 {
-			sum += guess.Item[item.Number]
+			sum += crew.Item[item.Number]
 		}
 	}
 	return sum

@@ -80,7 +80,7 @@ func TestCoresOfAHindcastAreThoseThatCameUp(t *testing.T) {
 	}
 }
 
-// Metres and cores of a visit of 33 m of mud, of which all comes up: four cores by hand, 33 m.
+// Metres and cores of a visit of 33 m of mud, of which all is recovered: four cores by hand, 33 m.
 func TestAVisitCountsItsMetresAndCores(t *testing.T) {
 	visits := hindcast.Sail(t.Context(), []*voyage.Voyage{simtest.Compiled(t, oneVisit())}, []string{"a"}, sim.Run{Replications: 3})
 	for n := range 3 {

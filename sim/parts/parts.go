@@ -74,7 +74,7 @@ func join(ctx context.Context, r *statistics.Results, v *voyage.Voyage, p *Part,
 	return nil
 }
 
-// isOf tells whether a part has the rows of a voyage, by sailing its first replication again.
+// isOf reports whether a part has the rows of a voyage, by sailing its first replication again.
 func (p *Part) isOf(ctx context.Context, v *voyage.Voyage) bool {
 	width, slices := statistics.NewLayout(v).Width, statistics.NewSlices(v).All
 	if p.Replications < 1 || len(p.Unconstrained) != p.Replications*width || len(p.Constrained) != len(p.Unconstrained) || len(p.Marks) != p.Replications*v.Items*statistics.DepthMarks ||

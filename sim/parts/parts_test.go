@@ -16,7 +16,7 @@ import (
 	"coredays/sim/statistics"
 )
 
-// inParts sails replications in parts that end where told.
+// inParts sails replications in parts that end where stated.
 func inParts(t *testing.T, v *voyage.Voyage, seed uint64, ends ...int) (list []parts.Part) {
 	t.Helper()
 	first := 0

@@ -26,8 +26,8 @@ func New(v *voyage.Voyage) Draws {
 }
 
 // Begins forgets what was drawn and takes up a replication.
-func (s *Draws) Begins(luck chance.Source) {
-	*s = Draws{v: s.v, Stream: luck, drawn: s.drawn, tally: s.tally}
+func (s *Draws) Begins(stream chance.Source) {
+	*s = Draws{v: s.v, Stream: stream, drawn: s.drawn, tally: s.tally}
 	clear(s.drawn)
 	s.tally.reset()
 }
@@ -40,7 +40,7 @@ func (s *Draws) CopyFrom(o *Draws) {
 	s.tally.copyFrom(&o.tally)
 }
 
-// Place keys the luck of where the ship works: a site, and a hole of it.
+// Place keys the random stream of where the ship works: a site, and a hole of it.
 type Place struct {
 	Site, Hole chance.Key
 }
@@ -87,17 +87,17 @@ func (s *Draws) Draw(id voyage.Quantity) float64 {
 
 // settle works out the score of the levels above the run.
 func (s *Draws) settle(d *drawn, q *spread.Drawn, purpose chance.Key) {
-	luck := s.Stream.For(purpose)
-	*d = drawn{place: s.Place, known: true, source: luck.For(s.Place.Hole)}
+	stream := s.Stream.For(purpose)
+	*d = drawn{place: s.Place, known: true, source: stream.For(s.Place.Hole)}
 	if w := q.Weight[spread.Expedition]; w > 0 {
-		own := luck.For(everywhere).Normal(0)
+		own := stream.For(everywhere).Normal(0)
 		if c := q.Common; c != 0 {
 			own = c*s.Stream.For(CommonFactor).Normal(0) + math.Sqrt(1-c*c)*own
 		}
 		d.score += w * own
 	}
 	if w := q.Weight[spread.Site]; w > 0 {
-		d.score += w * luck.For(s.Place.Site).For(wholeSite).Normal(0)
+		d.score += w * stream.For(s.Place.Site).For(wholeSite).Normal(0)
 	}
 	if w := q.Weight[spread.Hole]; w > 0 {
 		d.score += w * d.source.Normal(0)
@@ -157,7 +157,7 @@ func (s *Draws) Happens(r rig.Rate) bool {
 }
 
 // tally counts, for each place where the ship was, how often each quantity was drawn there and how often each
-// chance was taken. A hole goes on with its own luck when the ship comes back to it after another.
+// chance was taken. A hole goes on with its own random stream when the ship comes back to it after another.
 type tally struct {
 	width  int     // counts of a place: of the quantities, then of the chances among the rates
 	places []Place // in the order in which the ship came to them

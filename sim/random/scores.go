@@ -60,7 +60,7 @@ func apart(places []UsedAt, level spread.Level) (list []UsedAt) {
 	return list
 }
 
-// Score is the value of a score in the replication whose luck the ship has; the mean of runs has the deviation
+// Score is the value of a score in the replication whose random stream the ship has; the mean of runs has the deviation
 // that so many leave it.
 func (s *Draws) Score(x *Score) float64 {
 	s.Place = x.at.Place

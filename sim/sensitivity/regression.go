@@ -75,7 +75,7 @@ func center(m *mat.Dense) {
 }
 
 // influence regresses the days on the scores of a quantity. The factor that quantities have in common stands
-// beside them, so that each is told its own part of what that does.
+// beside them, so that each is given its own part of what that does.
 func (f *fit) influence(s *random.Draws, scores []random.Score) result.Influence {
 	x, own := f.regressors(s, scores)
 	replications, all := x.Dims()
@@ -119,10 +119,10 @@ func (f *fit) regressors(s *random.Draws, scores []random.Score) (x *mat.Dense, 
 	return x, own
 }
 
-// mayBeChance is the share of the quantities that do not matter which are told to matter. Our choice.
+// mayBeChance is the share of the quantities that do not matter which are given to matter. Our choice.
 const mayBeChance = 0.01
 
-// split tells how what a quantity's part of the days has in common with the days lies in the causes. Of each
+// split says how what a quantity's part of the days has in common with the days lies in the causes. Of each
 // covariance so much is taken as regressors that tell nothing would show too, the residual covariance times their
 // number over the degrees of freedom: for the sum that is the adjusted coefficient of determination (Ezekiel
 // 1930, from memory).

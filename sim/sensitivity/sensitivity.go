@@ -13,11 +13,11 @@ import (
 	"coredays/sim/statistics"
 )
 
-// Sensitivity tells how much each quantity matters: its share of the variance of days needed, split by the
-// causes in whose time it lies. It is the same reckoning as that of the drivers: the covariance of a part with
+// Sensitivity says how much each quantity matters: its share of the variance of days needed, split by the
+// causes in whose time it lies. It is the same estimate as that of the drivers: the covariance of a part with
 // the total, over the variance of the total. The part of a quantity is what a regression on its own scores
-// tells of the days, where and as often as it is drawn. What the shares of all quantities leave to 1 is the
-// luck of sea, breakdowns and trouble, and what several quantities do together.
+// gives the days, where and as often as it is drawn. What the shares of all quantities leave to 1 is the
+// random stream of sea, breakdowns and trouble, and what several quantities do together.
 //
 // It needs no further runs but a few, since scores are keyed. Where the context ends before them, the shares are
 // worth nothing. Shares of regressors that add up to the

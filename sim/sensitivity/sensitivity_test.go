@@ -38,7 +38,7 @@ func influenced(t *testing.T, p *plan.Plan, replications int) (*voyage.Voyage, [
 	return r.Layout.Voyage, Sensitivity(t.Context(), r), causes
 }
 
-// within tells of a share that is not what it must be.
+// within gives a share that is not what it must be.
 func within(t *testing.T, what string, got, want, by float64) {
 	t.Helper()
 	if !(math.Abs(got-want) <= by) {
@@ -47,7 +47,7 @@ func within(t *testing.T, what string, got, want, by float64) {
 }
 
 // One number alone varies, so the whole variance is its own, at whatever level it does, and however many holes
-// there are where it does not count. Of an even spread a cubic in the normal score tells 99.5 %: by
+// there are where it does not count. Of an even spread a cubic in the normal score says 99.5 %: by
 // hand, 12 (1/(4 pi) + 1/(96 pi)) = 0.9947.
 func TestTheOnlySpreadHasAllOfTheVariance(t *testing.T) {
 	for level := range spread.Levels {
@@ -57,15 +57,15 @@ func TestTheOnlySpreadHasAllOfTheVariance(t *testing.T) {
 			{simtest.RotaryHole("R", 120), simtest.RotaryHole("Q", 60)},
 		} {
 			p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, holes...))
-			p.Ship.Rates[rig.RotaryPace] = spreadOver(1, 0.5, level)
+			p.Ship.Rates[rig.RotaryDurationFactor] = spreadOver(1, 0.5, level)
 			_, influences, causes := influenced(t, p, 500)
 			by := 0.02
 			if level == spread.Run {
-				by = 0.06 // cores differ in length and in the way up, and the mean of their scores is what is told
+				by = 0.06 // cores differ in length and in the way up, and the mean of their scores is what is given
 			}
-			within(t, "the pace, by "+level.String(), influences[rig.RotaryPace].Share, 1, by)
+			within(t, "the pace, by "+level.String(), influences[rig.RotaryDurationFactor].Share, 1, by)
 			within(t, "coring, by "+level.String(), causes[activity.OfRotating.String()], 1, 0.03)
-			if first := influences[rig.RotaryPace].Causes[0]; first.Name != activity.OfRotating.String() {
+			if first := influences[rig.RotaryDurationFactor].Causes[0]; first.Name != activity.OfRotating.String() {
 				t.Errorf("the pace lies in %v", first)
 			}
 		}
@@ -136,23 +136,23 @@ func TestWhatTwoSitesDrawAlikeIsHalved(t *testing.T) {
 // What has no spread, or is drawn nowhere, has no share; what is drawn and moves no day has nothing but chance.
 func TestWhatMovesNoDayHasNoShare(t *testing.T) {
 	p := simtest.Tasks(spreadOver(20*simtest.Hours, 8*simtest.Hours, spread.Run))
-	p.Ship.Rates[rig.RotaryPace] = spreadOver(1, 0.5, spread.Run)
+	p.Ship.Rates[rig.RotaryDurationFactor] = spreadOver(1, 0.5, spread.Run)
 	p.InPort = spreadOver(50*simtest.Hours, 40*simtest.Hours, spread.Run)
 	v, influences, _ := influenced(t, p, 300)
-	for name, id := range map[string]voyage.Quantity{"a fixed rate": voyage.Quantity(rig.Connection), "a pace that is never drawn": voyage.Quantity(rig.RotaryPace), "days in port": v.InPort} {
+	for name, id := range map[string]voyage.Quantity{"a fixed rate": voyage.Quantity(rig.Connection), "a pace that is never drawn": voyage.Quantity(rig.RotaryDurationFactor), "days in port": v.InPort} {
 		if !math.IsNaN(influences[id].Share) {
 			t.Errorf("%s has a share of %g", name, influences[id].Share)
 		}
 	}
 }
 
-// Of quantities that are drawn and do not matter about one in a hundred is told to: of 4,000 that is 40, give or
+// Of quantities that are drawn and do not matter about one in a hundred is given to: of 4,000 that is 40, give or
 // take four times the deviation of 6.3.
 func TestWhatMayBeChanceIsNotTold(t *testing.T) {
 	told := 0
 	for seed := range uint64(4000) {
-		luck := chance.Replication(seed, 1<<40)
-		if madeUpInfluence(t, seed, 60, func(n int, _ float64) float64 { return luck.Normal(n) }).Share != 0 {
+		stream := chance.Replication(seed, 1<<40)
+		if madeUpInfluence(t, seed, 60, func(n int, _ float64) float64 { return stream.Normal(n) }).Share != 0 {
 			told++
 		}
 	}
@@ -161,14 +161,14 @@ func TestWhatMayBeChanceIsNotTold(t *testing.T) {
 	}
 }
 
-// Days of which one of six scores has four fifths are told so, on average over few replications: six
+// Days of which one of six scores has four fifths are given so, on average over few replications: six
 // regressors for 40 replications would tell 0.8+0.2*6/39 = 0.83 if that were not taken off.
 func TestManyRegressorsOfFewReplicationsTellNoMoreThanThereIs(t *testing.T) {
 	sum := 0.0
 	const experiments = 400
 	for seed := range uint64(experiments) {
-		luck := chance.Replication(seed, 1<<40)
-		sum += madeUpInfluence(t, seed, 40, func(n int, score float64) float64 { return 2*score + luck.Normal(n) }).Share
+		stream := chance.Replication(seed, 1<<40)
+		sum += madeUpInfluence(t, seed, 40, func(n int, score float64) float64 { return 2*score + stream.Normal(n) }).Share
 	}
 	within(t, "the quantity", sum/experiments, 0.8, 0.012)
 }

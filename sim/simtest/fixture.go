@@ -34,7 +34,7 @@ var RoundRates = map[rig.Rate]float64{
 	rig.StandLength: 30, rig.JointLength: 10, rig.Tripping: 20 / Hours, rig.TrippingInHole: 10 / Hours,
 	rig.StandsBetweenFills: 1e9, rig.TopDrive: 30 * Minutes, rig.PipeMass: 30, rig.TravellingMass: 50_000,
 	rig.OffsetMove: 60 * Minutes, rig.MudlineClearance: 4.5, rig.MudlineReset: 30 * Minutes,
-	rig.PistonPace: 1, rig.PistonAlone: 1, rig.ExtendedDeepFrom: 1e4, rig.ExtendedDeep: 1, rig.ExtendedPace: 1, rig.RotaryPace: 1,
+	rig.PistonDurationFactor: 1, rig.PistonAlone: 1, rig.ExtendedDeepFrom: 1e4, rig.ExtendedDeep: 1, rig.ExtendedDurationFactor: 1, rig.RotaryDurationFactor: 1,
 	rig.PistonWire: 250.0 / 60, rig.ExtendedWire: 250.0 / 60, rig.RotaryWire: 250.0 / 60,
 	rig.PistonHandling: 10 * Minutes, rig.HalfPistonHandling: 10 * Minutes, rig.ExtendedHandling: 10 * Minutes, rig.RotaryHandling: 10 * Minutes,
 	rig.Shot: 4 * Minutes, rig.CorePull: 3 * Minutes, rig.OrientationWait: 6 * Minutes, rig.TemperatureStop: 10 * Minutes,
@@ -72,7 +72,7 @@ func roundShip() rig.Ship {
 	return ship
 }
 
-// Mud is a soft sediment that a piston corer can take to 300 m and of which all comes up.
+// Mud is a soft sediment that a piston corer can take to 300 m and of which all is recovered.
 func Mud() ground.Lithology {
 	l := ground.Lithology{Name: "mud", Strength: spread.Just(100), Rate: spread.Just(30 / Hours), Ahead: spread.Just(40 / Hours)}
 	for t := range l.Recovery {
@@ -173,7 +173,7 @@ func Uncertain(order ...int) *plan.Plan {
 		p.Order = order
 	}
 	p.SeaDays = 28 * unit.Day
-	for r, factor := range map[rig.Rate]float64{rig.SailingSpeed: 1.1, rig.Tripping: 1.15, rig.PistonPace: 1.4, rig.ExtendedPace: 1.4, rig.Connection: 1.5, rig.StuckTime: 3, rig.RepairTime: 3} {
+	for r, factor := range map[rig.Rate]float64{rig.SailingSpeed: 1.1, rig.Tripping: 1.15, rig.PistonDurationFactor: 1.4, rig.ExtendedDurationFactor: 1.4, rig.Connection: 1.5, rig.StuckTime: 3, rig.RepairTime: 3} {
 		p.Ship.Rates[r] = Wide(RoundRates[r], factor)
 	}
 	for r, chance := range map[rig.Rate]float64{rig.PistonTrouble: 0.03, rig.RotaryTrouble: 0.05, rig.StuckChance: 0.01, rig.LostBHA: 0.2, rig.WaterCore: 0.3, rig.Bridge: 0.2, rig.FunnelLost: 0.1} {
@@ -183,7 +183,7 @@ func Uncertain(order ...int) *plan.Plan {
 	return p
 }
 
-// Near tells whether two times agree to a thousandth of a second.
+// Near reports whether two times agree to a thousandth of a second.
 func Near(a, b float64) bool { return math.Abs(a-b) < 1e-3 }
 
 // Tasks is an expedition to one site with tasks of given times.

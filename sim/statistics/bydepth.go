@@ -9,7 +9,7 @@ const DepthSteps = 20
 // DepthMarks is how many marks a hole has.
 const DepthMarks = DepthSteps + 1
 
-// Slice is the thickness for which cored, recovered and covered section are told, m.
+// Slice is the thickness for which cored, recovered and covered section are given, m.
 const Slice = 10.0
 
 // InSlice is how many half-metres a slice has.

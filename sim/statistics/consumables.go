@@ -20,7 +20,7 @@ const (
 
 func (t Consumable) String() string {
 	return [Consumables]string{"core liners", "core catchers", "sections of 1.5 m", "shear pins", "rotary bits", "free-fall funnels", "bottom-hole assemblies lost",
-		"mud sweeps, 30 to 40 barrels each", "fillings with heavy mud", "cement plugs"}[t]
+		"mud sweeps, 30 to 40 barrels each", "heavy-mud displacements", "cement plugs"}[t]
 }
 
 // Consumed counts what was used up.

@@ -12,7 +12,7 @@ type Results struct {
 	Constrained   []float64 // the same replications under the rules of the expedition
 	Done          []bool    // by replication
 	Marks         []float32 // s after sailing, by replication, item and mark of its depth; NaN where it was not reached
-	Section       BroughtUp // what was cored, came up and is covered by depth
+	Section       BroughtUp // what was cored, was recovered and is covered by depth
 	Stopped       bool      // the context ended the run
 }
 

@@ -150,7 +150,7 @@ func (r *Results) holes(n int, rows []float64) []result.Hole {
 	return holes
 }
 
-// consumables is what is used up, at the even value and the 9-in-10 value.
+// consumables is what is used up, at the median and the P90 value.
 func (r *Results) consumables() []result.Consumable {
 	var list []result.Consumable
 	for t := range Consumables {
@@ -169,7 +169,7 @@ func inPercent(share float64) string {
 	return fmt.Sprintf("%.2g", 100*share)
 }
 
-// warnings tells what is weak in the results.
+// warnings says what is weak in the results.
 func (r *Results) warnings(s *result.Summary) []string {
 	var w []string
 	if never := share(r.Column(r.Unconstrained, ColNever), func(x float64) bool { return x > 0 }); never > 0 {

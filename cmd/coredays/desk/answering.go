@@ -59,7 +59,7 @@ func (d *Desk) answer(w http.ResponseWriter, r *http.Request) {
 	}
 }
 
-// sail answers roughly, then well, then tells the difference to the pinned plan.
+// sail answers roughly, then well, then says the difference to the pinned plan.
 func (d *Desk) sail(ctx context.Context, s stream, q question) error {
 	now := d.readingOf(q.Text)
 	if err := s.send("read", now); err != nil || !now.sails() {

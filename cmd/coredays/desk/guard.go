@@ -68,7 +68,7 @@ func (g guard) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	g.next.ServeHTTP(w, within)
 }
 
-// isLoopback tells whether a request names this machine by number or as localhost: a name that
+// isLoopback reports whether a request names this machine by number or as localhost: a name that
 // somebody else made to lead here does not.
 func isLoopback(host string) bool {
 	name, _, err := net.SplitHostPort(host)

@@ -63,7 +63,7 @@ func (r *reading) compile(p *plan.Plan) {
 	r.voyage = v
 }
 
-// sails tells whether there is something to simulate.
+// sails reports whether there is something to simulate.
 func (r *reading) sails() bool { return r.voyage != nil && len(r.Stops) == 0 }
 
 func (d *Desk) read(w http.ResponseWriter, r *http.Request) {
