@@ -33,6 +33,7 @@ const mostReplications = 1_000_000
 func Replicate(ctx context.Context, v *voyage.Voyage, run Run) *statistics.Results {
 	r := statistics.NewResults(v, run.Seed, run.First)
 	r.Workers = run.Workers
+	r.Reserve(max(1, run.Replications))
 	crew := EstimateByCrew(v)
 	for want := max(1, run.Replications); len(r.Done) < want && ctx.Err() == nil; {
 		run.extend(ctx, r, crew, min(want, len(r.Done)+batch))

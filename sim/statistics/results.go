@@ -1,6 +1,10 @@
 package statistics
 
-import "coredays/model/voyage"
+import (
+	"slices"
+
+	"coredays/model/voyage"
+)
 
 // Results are the rows of all replications that were done.
 type Results struct {
@@ -19,6 +23,18 @@ type Results struct {
 // NewResults are those of no replication yet.
 func NewResults(v *voyage.Voyage, seed uint64, first int) *Results {
 	return &Results{Layout: NewLayout(v), Seed: seed, First: first, Section: NewBroughtUp(v)}
+}
+
+// mostReserved is for how many replications room is reserved at once: more may never be done.
+const mostReserved = 1 << 16
+
+// Reserve says that there will be so many replications, so that rows need not be copied as they grow.
+func (r *Results) Reserve(replications int) {
+	n := min(replications, mostReserved)
+	r.Unconstrained = slices.Grow(r.Unconstrained, n*r.Layout.Width)
+	r.Constrained = slices.Grow(r.Constrained, n*r.Layout.Width)
+	r.Done = slices.Grow(r.Done, n)
+	r.Marks = slices.Grow(r.Marks, n*r.Layout.Voyage.Items*DepthMarks)
 }
 
 // Grow makes room for so many replications more.
