@@ -90,3 +90,22 @@ func (p *Posterior) Total(of int, at Place) Score {
 	}
 	return Score{mean, math.Sqrt(math.Max(0, variance))}
 }
+
+// Reading is an observation as a score.
+type Reading struct {
+	At           Place
+	Score, Error float64 // Error is the standard deviation of the reading, in units of the score
+}
+
+// Readings are the scores of the values that are known themselves and lie within what the shape allows.
+func Readings(q spread.Quantity, seen []Observation) (list []Reading) {
+	d := q.Compile()
+	for _, o := range seen {
+		score, slope, inside := scoreOf(&d, o.Value)
+		if o.Bound != Exactly || !inside || slope <= 0 {
+			continue
+		}
+		list = append(list, Reading{o.At, score, o.Error / slope})
+	}
+	return list
+}

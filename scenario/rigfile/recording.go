@@ -95,4 +95,3 @@ func (c *clerk) sample(name string) (float64, bool) {
 	}
 	return x, true
 }
-
