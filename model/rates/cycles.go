@@ -161,7 +161,7 @@ const (
 )
 
 // Where the bench may bind: below the first share of its time the rig waits for it in most cycles, above the second in few
-// [judgement].
+// [judgement]. A cycle longer than the bench ever takes, 9 times in 10, was not set by it.
 const (
 	benchBinds = 0.8
 	benchFree  = 1.25
@@ -194,7 +194,7 @@ func connections(c *cycle, g *gatherer) float64 {
 
 // paces takes in the pace of each cycle.
 func (g *gatherer) paces(cycles []cycle) {
-	bench := g.median(rig.Bench)
+	bench, slowBench := g.median(rig.Bench), g.ship[rig.Bench].Shape.Quantile(0.9)
 	for i := range cycles {
 		c := &cycles[i]
 		if c.troubled || math.IsNaN(c.way) {
@@ -208,12 +208,11 @@ func (g *gatherer) paces(cycles []cycle) {
 		paced, rest, sd := g.expected(c)
 		s := sample{site: c.core.Leg + "/" + c.core.Site, hole: c.core.Hole, from: c.core.OnDeck, to: c.core.OnDeck, run: c.order,
 			value: (c.seconds - rest) / paced, err: sd / paced, exposure: 1, along: c.way}
-		switch usual := paced + rest; {
-		case usual < benchBinds*bench: // the bench sets the cycle, and the pace may be anything that is quicker
-			g.add(rig.Bench, sample{site: s.site, hole: s.hole, from: s.from, to: s.to, run: c.order, value: c.seconds, exposure: 1, along: c.way}, "cores")
-			s.bound = learn.AtMost
-		case usual < benchFree*bench:
-			s.bound = learn.AtMost
+		if paced+rest < benchFree*bench && c.seconds <= slowBench {
+			if paced+rest < benchBinds*bench { // the bench sets the cycle
+				g.add(rig.Bench, sample{site: s.site, hole: s.hole, from: s.from, to: s.to, run: c.order, value: c.seconds, exposure: 1, along: c.way}, "cores")
+			}
+			s.bound = learn.AtMost // the pace may be anything that is quicker
 		}
 		g.add(r.pace, s, "cores")
 	}

@@ -57,7 +57,7 @@ func (g *gatherer) rate(of rig.Rate, samples []sample) Rate {
 	if g.ship[of].IsFixed() {
 		r.Ship = Triple{g.median(of), g.median(of), g.median(of)}
 	}
-	seen := placed(samples)
+	seen := placed(g.steadied(of, samples))
 	var exact []float64
 	for i, s := range samples {
 		r.Exposure += s.exposure
@@ -81,12 +81,16 @@ func (g *gatherer) rate(of rig.Rate, samples []sample) Rate {
 	q = g.unbounded(q, seen)
 	scatter := runScatter(q, seen)
 	q.Shares[spread.Run] *= scatter
+	hidden := g.hidden(of, &q, samples)
+	q.Shares[spread.Hole] += hidden
 	p, err := learn.From(learn.Evidence{Of: q, Seen: seen})
 	if err != nil {
 		r.Use, r.Identified, r.Why, r.Shares = r.Ship, false, err.Error(), q.Shares
 		return r
 	}
 	next := p.Total(0, elsewhere)
+	next.SD = math.Sqrt(next.SD*next.SD - hidden)
+	q.Shares[spread.Hole] -= hidden
 	r.Use = through(&q, next)
 	e := p.Of(learn.Factor{Level: spread.Expedition})
 	r.Shares = q.Shares

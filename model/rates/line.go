@@ -67,7 +67,7 @@ func (g *gatherer) line(cycles []cycle) (l Line) {
 		l.Why = "not identified: in water so shallow the bench sets the cycle"
 		return l
 	case l.Holes < leastHoles || n < leastCycles || l.spanned < leastSpan:
-		l.Why = fmt.Sprintf("not identified: wire and rig floor are told apart by %d holes over %g m of depth and more, and these are %d over %.0f m", leastHoles, leastSpan, l.Holes, l.spanned)
+		l.Why = fmt.Sprintf("not identified: to part wire and rig floor takes %d holes over %g m of depth, and these are %d over %.0f m", leastHoles, leastSpan, l.Holes, l.spanned)
 		return l
 	}
 	l.At0, l.PerMetre = stat.LinearRegression(way, took, nil, false)

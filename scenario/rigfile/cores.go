@@ -111,8 +111,9 @@ func (c *clerk) datum(hole []*riglog.Core) {
 }
 
 // alike is how many steps of exactly the same length, one after the other, are no longer taken for times that somebody
-// wrote down when the cores came up. Times to five minutes give three alike by chance in one hole in some ten [judgement].
-const alike = 5
+// wrote down when the cores came up. Times to five minutes give six alike where the bench sets the cycle, as on record
+// (core records, doi:10.5281/zenodo.10498831, Leg 172), so it takes more [judgement].
+const alike = 8
 
 // deckTimes takes away times on deck that can't be relied on: twice the same, backwards, or filled in later at even steps.
 func (c *clerk) deckTimes(hole []*riglog.Core) {
