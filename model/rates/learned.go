@@ -66,7 +66,9 @@ func (g *gatherer) rate(of rig.Rate, samples []sample) Rate {
 			x = float64(i + 1)
 		}
 		r.Points = append(r.Points, Point{x, s.value, s.bound != learn.Exactly})
-		r.From, r.To = earlier(r.From, s.from), later(r.To, s.to)
+		if !s.from.IsZero() {
+			r.From, r.To = earlier(r.From, s.from), later(r.To, s.to)
+		}
 		if s.bound == learn.Exactly {
 			exact = append(exact, s.value)
 		} else {

@@ -18,6 +18,7 @@ func Learn(ship [rig.Rates]spread.Quantity, p *riglog.Papers, water map[string]f
 	r := &Result{Files: p.Files, Cores: len(p.Cores), Days: riglog.Balance(p.Lines), Unmapped: riglog.Unmapped(p.Lines)}
 	works := worksOf(p.Lines)
 	g.read(works, func(w *work) (bool, bool) { return rotary(w, p) })
+	g.recordings(p.Recordings)
 	cores := watered(p.Cores, water)
 	cycles, _ := cyclesOf(cores, p.Lines)
 	r.Cycles = g.cyclesByTool(cycles)
