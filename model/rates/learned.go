@@ -106,10 +106,20 @@ func (g *gatherer) rate(of rig.Rate, samples []sample) Rate {
 // differ from it [judgement]. Without it no log, however long, could move the figure.
 const unsure = 0.2
 
-// open leaves room for a mean of the ship's own.
+// between is the share of the variance that lies between runs of a figure that is stated as varying by expedition, site
+// or hole alone [judgement]: no two trips take the same.
+const between = 0.1
+
+// open leaves room for a mean of the ship's own, and for runs that differ.
 func open(q spread.Quantity) spread.Quantity {
-	if q.Shares[spread.Run] == 1 {
+	switch q.Shares[spread.Run] {
+	case 1:
 		q.Shares = spread.Shares{spread.Expedition: unsure, spread.Run: 1 - unsure}
+	case 0:
+		for l := range q.Shares {
+			q.Shares[l] *= 1 - between
+		}
+		q.Shares[spread.Run] = between
 	}
 	return q
 }

@@ -63,6 +63,11 @@ func (r *Result) account(p *riglog.Papers, g *gatherer) {
 			r.From, r.To = earlier(r.From, at), later(r.To, at)
 		}
 	}
+	for i := range p.Recordings {
+		if x := &p.Recordings[i]; !x.Start.IsZero() {
+			r.From, r.To = earlier(r.From, x.Start), later(r.To, moment(x, x.Time[len(x.Time)-1]))
+		}
+	}
 	for _, n := range p.Notes {
 		if n.Lost {
 			r.LeftOut = append(r.LeftOut, n)

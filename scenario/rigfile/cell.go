@@ -3,6 +3,7 @@ package rigfile
 import (
 	"fmt"
 	"math"
+	"regexp"
 	"strconv"
 	"strings"
 	"time"
@@ -74,6 +75,9 @@ func (c *clerk) number(name string, least, most float64) float64 {
 var forms = []string{"2006-01-02T15:04:05", "2006-01-02 15:04:05", "2006-01-02T15:04", "2006-01-02 15:04", "2006/01/02 15:04", "2006/01/02 15:04:05",
 	"2 Jan 2006 15:04", "2 Jan 2006 15:04:05", "02-Jan-2006 15:04", "2-Jan-2006 15:04", "2006-01-02T15:04:05.999", "2006-01-02 1504", "2 January 2006 15:04"}
 
+// endOfDay is a time of day of 24:00.
+var endOfDay = regexp.MustCompile(`([ T])24:?00(:00)?$`)
+
 var zoned = []string{time.RFC3339, "2006-01-02T15:04Z07:00", "2006-01-02 15:04Z07:00", "2006-01-02 15:04 Z07:00", "2006-01-02 15:04:05 Z07:00", "2006-01-02 15:04 -0700"}
 
 // moment is the time of a cell; the zero time where it can't be read, with the reason why.
@@ -87,9 +91,9 @@ func (c *clerk) moment(name string) (at time.Time, why string) {
 			return at.UTC(), ""
 		}
 	}
-	midnight := strings.Contains(text, "24:00")
+	midnight := endOfDay.MatchString(text)
 	if midnight { // the end of a day is the beginning of the next
-		text = strings.Replace(text, "24:00", "00:00", 1)
+		text = endOfDay.ReplaceAllString(text, "${1}00:00")
 	}
 	for _, form := range forms {
 		if at, err := time.ParseInLocation(form, text, c.zone); err == nil {
