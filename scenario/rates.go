@@ -9,7 +9,11 @@ import (
 
 // rates reads figures of the ship over those in base: what is not stated stays as it is.
 func (c *clerk) rates(path string, given map[string]spreadFile, base [rig.Rates]spread.Quantity) [rig.Rates]spread.Quantity {
+	base = c.ratesBeside(path, given, base)
 	for _, key := range sortedKeys(given) {
+		if key == fileKey {
+			continue
+		}
 		s := given[key]
 		r, known := rig.ParseRate(key)
 		if !known {
