@@ -212,33 +212,45 @@ func TestRatesPutInComeBackFromShiftSheets(t *testing.T) {
 	}
 }
 
-// With three cores a rate hardly moves from the ship's: less than a quarter of the way that three hundred move it.
-func TestThreeCoresHardlyMoveARate(t *testing.T) {
-	table := func(n int) string {
+// Three cycles of one hole move a rate as far as the levels say, which is by hand: of a mean of three runs the
+// expedition's share of the variance is e / (e + s + h + r/3), with a little more for the runs that hang together.
+// Three hundred cycles at ten sites move it nearly all the way.
+func TestAFewCoresMoveARateAsFarAsItsLevelsSay(t *testing.T) {
+	table := func(n, apart int) string {
 		var b strings.Builder
 		b.WriteString("site,hole,core,type,top_depth_mbsf,cored_m,recovered_m,time_on_deck,water_depth_m\n")
 		at := time.Date(2027, 3, 1, 6, 0, 0, 0, time.UTC)
 		for i := range n {
-			fmt.Fprintf(&b, "S%d,A,%d,H,%.1f,9.5,9.5,%s,3500\n", i/30, i%30+1, 9.5*float64(i%30), at.Format("2006-01-02 15:04"))
-			at = at.Add(time.Duration(75+i%5) * time.Minute) // the ship takes 62 min there
+			fmt.Fprintf(&b, "S%d,A,%d,H,%.1f,9.5,9.5,%s,3500\n", i/30, i%30+1, 0.0, at.Format("2006-01-02 15:04"))
+			at = at.Add(time.Duration(75+apart*(i%2*2-1)) * time.Minute)
 		}
 		return b.String()
 	}
 	ship := scenario.BuiltInRates()
-	pace := func(n int) float64 {
+	pace := func(n, apart int) (moved, all float64) {
 		var papers riglog.Papers
-		if err := new(rigfile.Reading).Read(&papers, "cores.csv", []byte(table(n))); err != nil {
+		if err := new(rigfile.Reading).Read(&papers, "cores.csv", []byte(table(n, apart))); err != nil {
 			t.Fatal(err)
 		}
 		r, found := rates.Learn(ship, &papers, nil).Find(rig.PistonDurationFactor)
 		if !found {
 			t.Fatal("nothing was learned")
 		}
-		return math.Log(r.Use[1])
+		return math.Log(r.Use[1]), math.Log(r.Log[1])
 	}
-	few, many := pace(4), pace(300) // four cores are three cycles
-	t.Logf("three cycles move it by %.1f %%, 290 by %.1f %%", 100*few, 100*many)
-	if !(few > 0 && few < 0.7*many && many > 0.1) {
-		t.Errorf("three cycles move the pace by %.3f in the logarithm, 290 by %.3f", few, many)
+	// A cycle of 75 min less 6 min of connection, against 2 x 3500 m at 190 m/min, 9 min, 4 min and 3 min: ship file.
+	want := math.Log((75 - 6.0) / (7000/190.0 + 16))
+	few, all := pace(4, 0) // four cores are three cycles
+	if math.Abs(all-want) > 1e-6 {
+		t.Errorf("the pace is %.5f in the logarithm, by hand %.5f", all, want)
+	}
+	s := ship[rig.PistonPace].Shares
+	// That the three are alike brings the variance between runs down to 10/12: ten observations' worth are the ship's.
+	three := 10.0 / 12 * s[spread.Run] / 3 * (1 + 2.0/3*(2*0.05+0.05*0.05)) // variance of a mean of three, lag-1 correlation 0.05
+	if weight := s[spread.Expedition] / (s[spread.Expedition] + s[spread.Site] + s[spread.Hole] + three); math.Abs(few/want-weight) > 0.002 {
+		t.Errorf("three cycles move the pace %.3f of the way, by hand %.3f", few/want, weight)
+	}
+	if many, _ := pace(300, 1); many < 0.9*want {
+		t.Errorf("three hundred cycles move the pace %.2f of the way", many/want)
 	}
 }

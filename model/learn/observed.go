@@ -97,12 +97,13 @@ type Reading struct {
 	Score, Error float64 // Error is the standard deviation of the reading, in units of the score
 }
 
-// Readings are the scores of the values that are known themselves and lie within what the shape allows.
+// Readings are the scores of the values that are known themselves; those outside of what the shape allows have the
+// furthest score on their side.
 func Readings(q spread.Quantity, seen []Observation) (list []Reading) {
 	d := q.Compile()
 	for _, o := range seen {
-		score, slope, inside := scoreOf(&d, o.Value)
-		if o.Bound != Exactly || !inside || slope <= 0 {
+		score, slope, _ := scoreOf(&d, o.Value)
+		if o.Bound != Exactly || slope <= 0 {
 			continue
 		}
 		list = append(list, Reading{o.At, score, o.Error / slope})

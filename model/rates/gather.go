@@ -187,7 +187,8 @@ func (g *gatherer) observe(w *work, list []part, t *trips) {
 		}
 		s := sample{site: w.site, hole: w.hole, from: w.from, to: w.to, value: seconds, bound: bound, err: math.Sqrt(variance), exposure: 1}
 		unit := "times"
-		if p.trip {
+		if p.trip { // of a trip in hand its stands so far are known
+			s.bound = learn.Exactly
 			s, unit = t.sample(w, g, p, s), "stands"
 		}
 		g.add(p.rate, s, unit)

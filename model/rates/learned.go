@@ -35,7 +35,7 @@ const (
 	// mostOutside is the share of values that may lie outside of what the ship's figure allows before its bounds give
 	// way to a spread without them [judgement].
 	mostOutside = 0.1
-	// Fewer than so many cycles or times, or stands, move a rate only a little.
+	// Fewer cycles or times, or stands, than these are little to go by (common practice).
 	manyTimes  = 10
 	manyStands = 100
 )
@@ -208,9 +208,9 @@ func (g *gatherer) little(r *Rate) string {
 	case r.Bounds == r.N:
 		return "only bounds are known: the bench sets the cycle, or the work was cut short"
 	case r.Unit == "stands" && r.Exposure < manyStands:
-		return fmt.Sprintf("little: %.0f stands; it takes some %d before this rate moves much", r.Exposure, manyStands)
+		return fmt.Sprintf("little: %.0f stands, where %d and more are wanted", r.Exposure, manyStands)
 	case r.Unit != "stands" && r.N < manyTimes:
-		return fmt.Sprintf("little: %d %s; it takes some %d before this rate moves much", r.N, r.Unit, manyTimes)
+		return fmt.Sprintf("little: %d %s, where %d and more are wanted", r.N, r.Unit, manyTimes)
 	}
 	return ""
 }

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"coredays/model/activity"
-	"coredays/model/learn"
 	"coredays/model/rig"
 )
 
@@ -70,9 +69,6 @@ func (t *trips) sample(w *work, g *gatherer, p part, s sample) sample {
 	}
 	s.err = math.Hypot(s.err, sd) * stands / (running * running) // derivative of stands over time
 	s.value, s.exposure = stands/running, stands
-	if s.bound == learn.AtLeast { // it took at least so long: the rate is at most this
-		s.bound = learn.AtMost
-	}
 	s.along = math.Max(w.bitFrom, w.bitTo)
 	return s
 }

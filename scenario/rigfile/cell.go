@@ -48,24 +48,25 @@ func (c *clerk) number(name string, least, most float64) float64 {
 	if text == "" {
 		return math.NaN()
 	}
+	title := c.column[name].title
 	figures := strings.TrimSpace(strings.TrimRight(text, " mMhH"))
 	if strings.Count(figures, ",") == 1 && !strings.Contains(figures, ".") {
 		if c.comma && len(figures) > 0 {
-			c.lose(fmt.Sprintf("%s %q: a comma before the decimals in a table that commas divide", name, text), "write a point, or divide the columns by semicolons")
+			c.lose(fmt.Sprintf("%s %q: a comma before the decimals in a table that commas divide", title, text), "write a point, or divide the columns by semicolons")
 			return math.NaN()
 		}
 		figures = strings.Replace(figures, ",", ".", 1)
 	}
 	x, err := strconv.ParseFloat(figures, 64)
 	if err != nil || math.IsNaN(x) || math.IsInf(x, 0) {
-		c.lose(fmt.Sprintf("%s %q is no number", name, text), "write a number, or leave the cell empty")
+		c.lose(fmt.Sprintf("%s %q is no number", title, text), "write a number, or leave the cell empty")
 		return math.NaN()
 	}
 	if c.column[name].unit == "ft" {
 		x *= 0.3048 // exact, international foot of 1959
 	}
 	if x < least || x > most {
-		c.lose(fmt.Sprintf("%s %q is not from %g to %g", name, text, least, most), "put the number right, or leave the cell empty")
+		c.lose(fmt.Sprintf("%s %q is not from %g to %g", title, text, least, most), "put the number right, or leave the cell empty")
 		return math.NaN()
 	}
 	return x
@@ -82,6 +83,17 @@ var zoned = []string{time.RFC3339, "2006-01-02T15:04Z07:00", "2006-01-02 15:04Z0
 
 // moment is the time of a cell; the zero time where it can't be read, with the reason why.
 func (c *clerk) moment(name string) (at time.Time, why string) {
+	if at, why = c.anyMoment(name); why == "" && (at.Before(earliest) || at.After(latest)) {
+		return time.Time{}, fmt.Sprintf("is not from %d to %d", earliest.Year(), latest.Year())
+	}
+	return at, why
+}
+
+// Scientific coring began in 1961 [from memory], and no log is of the next century.
+var earliest, latest = time.Date(1961, 1, 1, 0, 0, 0, 0, time.UTC), time.Date(2100, 1, 1, 0, 0, 0, 0, time.UTC)
+
+// anyMoment is a time of any year.
+func (c *clerk) anyMoment(name string) (at time.Time, why string) {
 	text := c.text(name)
 	if text == "" {
 		return time.Time{}, "is empty"
