@@ -54,7 +54,7 @@ says what the rates learned do to the days needed. --yaml writes a file that a s
 
 Words of the ship's own are given their meaning by --words FILE; --words-starter prints one to begin with.`,
 		Example: `  coredays rates log.csv cores.csv
-  coredays rates plan.yaml log.csv --yaml rates.yaml
+  coredays rates plan.yaml cores.csv --yaml rates.yaml
   coredays rates --words-starter > words.yaml`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			return r.execute(cmd.Context(), args, cmd.OutOrStdout(), cmd.ErrOrStderr())

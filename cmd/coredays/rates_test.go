@@ -244,7 +244,7 @@ func TestAFewCoresMoveARateAsFarAsItsLevelsSay(t *testing.T) {
 	if math.Abs(all-want) > 1e-6 {
 		t.Errorf("the pace is %.5f in the logarithm, by hand %.5f", all, want)
 	}
-	s := ship[rig.PistonPace].Shares
+	s := ship[rig.PistonDurationFactor].Shares
 	// That the three are alike brings the variance between runs down to 10/12: ten observations' worth are the ship's.
 	three := 10.0 / 12 * s[spread.Run] / 3 * (1 + 2.0/3*(2*0.05+0.05*0.05)) // variance of a mean of three, lag-1 correlation 0.05
 	if weight := s[spread.Expedition] / (s[spread.Expedition] + s[spread.Site] + s[spread.Hole] + three); math.Abs(few/want-weight) > 0.002 {

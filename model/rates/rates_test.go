@@ -181,7 +181,7 @@ func TestDepthsOfWaterPartWireAndRigFloor(t *testing.T) {
 	near(t, "min at no depth", line.At0/60, 26, 0.05)
 	near(t, "m/min to use", found(t, r, rig.PistonWire).Use[1]*60, 200, 0.5)
 	near(t, "min on the rig floor, shot and pull of 4 and 3 min taken off", found(t, r, rig.PistonHandling).Log[1]/60, 13, 0.2)
-	near(t, "pace", found(t, r, rig.PistonPace).Log[1], 1, 0.06)
+	near(t, "pace", found(t, r, rig.PistonDurationFactor).Log[1], 1, 0.06)
 	for _, depths := range [][]float64{{3000, 3000, 3000, 3000}, {2500, 5500}} {
 		r := Learn(scenario.BuiltInRates(), read(t, table(depths...)), nil)
 		x := found(t, r, rig.PistonWire)

@@ -64,7 +64,7 @@ func ratesSpan(r *rates.Result) string {
 	if !r.From.IsZero() {
 		text += fmt.Sprintf("; %s to %s", words.Date(r.From), words.Date(r.To))
 	}
-	return text + ". Values are the 1-in-10, the even and the 9-in-10 value."
+	return text + ". Values are P10, P50 and P90."
 }
 
 // triple writes three values in the unit of a rate.

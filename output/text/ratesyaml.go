@@ -39,7 +39,7 @@ func RatesYAML(r *rates.Result) string {
 		fmt.Fprintf(&b, "  %s: {%s%s,\n      source: %s}\n", x.Of.Of().Key, shapeYAML(x), variesYAML(x), strconv.Quote(SourceOf(r, x)))
 	}
 	if lines == 0 {
-		b.WriteString("rates: {}\n")
+		b.WriteString("# The files say too little of every rate: nothing was learned.\n")
 	}
 	return b.String()
 }
