@@ -20,6 +20,7 @@ import (
 	"coredays/model/unit"
 	"coredays/model/voyage"
 	"coredays/output/json"
+	"coredays/output/page"
 	"coredays/output/text"
 	"coredays/scenario"
 	"coredays/scenario/rigfile"
@@ -30,6 +31,7 @@ import (
 type ratesCall struct {
 	chosen
 	words, yaml  string
+	report       string
 	zone         string
 	starter      bool
 	replications int
@@ -65,6 +67,7 @@ Words of the ship's own are given their meaning by --words FILE; --words-starter
 	cmd.Flags().Var(inFile(&r.words), "words", "take the meaning of the log's words from the word list in `FILE`")
 	cmd.Flags().BoolVar(&r.starter, "words-starter", false, "print a commented word list to begin with, and do nothing else")
 	cmd.Flags().Var(outFile(&r.yaml, ".yaml", ".yml"), "yaml", "write the rates to use to `FILE.yaml`, for a scenario's rates: {file: …}")
+	cmd.Flags().Var(outFile(&r.report, asPage...), "report", "write a web page to `FILE.html`: the table, and a chart of each rate")
 	cmd.Flags().Var((*freeText)(&r.zone), "zone", "of local times: how far they are ahead of UTC, as `±hh:mm`")
 	cmd.Flags().IntVar(&r.replications, "replications", 500, "with a scenario: how many expeditions to simulate, with the ship's rates and with those learned")
 	cmd.Flags().Uint64Var(&r.seed, "seed", 1, "seed of all chance of that simulation")
@@ -130,6 +133,9 @@ func (r *ratesCall) execute(ctx context.Context, args []string, stdout, stderr i
 		}
 	}
 	if err := writeTo(ctx, "yaml", r.yaml, func(w io.Writer) error { _, err := io.WriteString(w, yaml); return err }); err != nil {
+		return asFault(err)
+	}
+	if err := writeTo(ctx, "report", r.report, func(w io.Writer) error { return page.Rates(w, learned, papers.Notes, program()) }); err != nil {
 		return asFault(err)
 	}
 	return r.give(stdout,
