@@ -60,12 +60,12 @@ func sheets(d *result.Diary, p *plan.Plan, random *rand.Rand) (log, cores string
 		floor[p.Sites[i].Name] = float64(p.Sites[i].WaterDepth)
 	}
 	type line struct {
-		from, to   time.Time
-		what       string
-		place      result.Place
-		bit        [2]string
-		coring     bool
-		idle, lump bool
+		from, to time.Time
+		what     string
+		place    result.Place
+		bit      [2]string
+		coring   bool
+		idle     bool
 	}
 	var lines []line
 	var table strings.Builder
