@@ -32,7 +32,7 @@ func rateChart(x *rates.Rate) *Chart {
 	m := x.Of.Of()
 	inUnit := func(si float64) float64 { return text.InUnit(x.Of, si) }
 	c := &Chart{Name: "rate-" + m.Key, Title: m.Key + ": " + m.What, width: chartWidth, height: 6.5 * vg.Centimeter,
-		Key: "Discs are what was observed, triangles are bounds: of work cut short, or where the bench sets the cycle. The band is the spread to use, 1 in 10 to 9 in 10, with its even value; the dashed line is the ship's even value.",
+		Key: "Discs are what was observed, triangles are bounds: of work cut short, or where the bench sets the cycle. The band is the spread to use, P10 to P90, with its median; the dashed line is the ship's median.",
 		Desc: fmt.Sprintf("%d observations; to use %s, %s, %s %s; ship %s %s.", x.N, words.Figures(inUnit(x.Use[0])), words.Figures(inUnit(x.Use[1])), words.Figures(inUnit(x.Use[2])), m.Unit,
 			words.Figures(inUnit(x.Ship[1])), m.Unit),
 		Behind: []*sheet.Table{sheet.RatePoints(x)}}

@@ -8,11 +8,11 @@ import (
 
 // Rates are the rates learned, each with the ship's figure and the spread to use.
 func Rates(r *rates.Result) *Table {
-	t := &Table{Name: "rates", Title: "Rates: low, even and high values of the log, of the ship, and to use", Fields: []Field{{Key: "rate", Heading: "rate", Kind: OfWords}, {Key: "unit", Heading: "unit", Kind: OfWords},
+	t := &Table{Name: "rates", Title: "Rates: P10, P50 and P90 of the log, of the ship, and to use", Fields: []Field{{Key: "rate", Heading: "rate", Kind: OfWords}, {Key: "unit", Heading: "unit", Kind: OfWords},
 		{Key: "n", Heading: "n"}, {Key: "exposure", Heading: "exposure"},
-		{Key: "log_low", Heading: "log, low"}, {Key: "log_mid", Heading: "log, even"}, {Key: "log_high", Heading: "log, high"},
-		{Key: "ship_low", Heading: "ship, low"}, {Key: "ship_mid", Heading: "ship, even"}, {Key: "ship_high", Heading: "ship, high"},
-		{Key: "use_low", Heading: "to use, low"}, {Key: "use_mid", Heading: "to use, even"}, {Key: "use_high", Heading: "to use, high"},
+		{Key: "log_low", Heading: "log, P10"}, {Key: "log_mid", Heading: "log, P50"}, {Key: "log_high", Heading: "log, P90"},
+		{Key: "ship_low", Heading: "ship, P10"}, {Key: "ship_mid", Heading: "ship, P50"}, {Key: "ship_high", Heading: "ship, P90"},
+		{Key: "use_low", Heading: "to use, P10"}, {Key: "use_mid", Heading: "to use, P50"}, {Key: "use_high", Heading: "to use, P90"},
 		{Key: "varies", Heading: "varies by", Kind: OfWords}, {Key: "why", Heading: "remark", Kind: OfWords}}}
 	for i := range r.Rates {
 		x := &r.Rates[i]

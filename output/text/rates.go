@@ -101,7 +101,7 @@ func (p *printer) ratesTable(r *rates.Result) error {
 	return p.table([]column{wordColumn("rate", 16), wordColumn("unit", 8), wordColumn("n", 8), wordColumn("log", 16), wordColumn("ship", 16), wordColumn("to use", 16), wordColumn("varies by", 12)}, rows)
 }
 
-// muchMoved is the change of an even value from which the page names it [our choice].
+// muchMoved is the change of a median from which the page names it [our choice].
 const muchMoved = 0.05
 
 func (p *printer) ratesMoved(r *rates.Result) {
