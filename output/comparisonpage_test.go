@@ -195,7 +195,7 @@ func TestThePageOfAPlanLeadsWithAnOrderThatIsBetter(t *testing.T) {
 
 func TestTheOrderOfTheScenarioIsMarkedInChartAndTable(t *testing.T) {
 	c := outputtest.ThreeOrders() // the first in the list is that of the scenario, and second by merit
-	if svg, _ := chart.Alternatives(c)[0].Svg(); strings.Count(string(svg), "→") != 1 || !strings.Contains(string(svg), "→ 2. TR-02, TR-01<") {
+	if svg, _ := chart.Alternatives(c)[0].SVG(); strings.Count(string(svg), "→") != 1 || !strings.Contains(string(svg), "→ 2. TR-02, TR-01<") {
 		t.Error("no arrow at the order of the scenario, or more than one")
 	}
 	for _, row := range tablesOf(pageOf(t, c))["alternatives"][3:] {

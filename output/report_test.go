@@ -53,7 +53,7 @@ func TestEveryChartIsXMLWithTitleAndDescriptionAndTheSameEachTime(t *testing.T) 
 		t.Fatalf("%d charts", len(charts))
 	}
 	for i, c := range charts {
-		text, err := c.Svg()
+		text, err := c.SVG()
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -65,7 +65,7 @@ func TestEveryChartIsXMLWithTitleAndDescriptionAndTheSameEachTime(t *testing.T) 
 		if err := xml.Unmarshal([]byte(text), &top); err != nil || top.Title == "" || len(top.Desc) < 20 || top.Role != "img" {
 			t.Errorf("%s: %v; title %q, description %q, role %q", c.Name, err, top.Title, top.Desc, top.Role)
 		}
-		if other, _ := again[i].Svg(); other != text {
+		if other, _ := again[i].SVG(); other != text {
 			t.Errorf("%s is drawn another way the second time", c.Name)
 		}
 		if len(c.Behind) == 0 || len(c.Behind[0].Fields) == 0 {

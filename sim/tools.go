@@ -5,7 +5,7 @@ import (
 	"coredays/model/rig"
 )
 
-// pistonDurationFactor is the pace of the next piston cycle.
+// pistonDurationFactor is the duration factor of the next piston cycle.
 func (s *ship) pistonDurationFactor(t coring.Tool) float64 {
 	return s.Rate(t.Of().DurationFactor) * s.alone()
 }

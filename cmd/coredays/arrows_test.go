@@ -37,7 +37,7 @@ var onlyIn = map[string][]string{
 	"github.com/cheggaaa/pb":              {"output/progress"},
 	"gonum.org/v1/plot":                   {"output/chart", "cmd/fitlevels"},
 	"github.com/go-viper/mapstructure/v2": {"scenario"},
-	"github.com/xuri/excelize":            {"output/sheet", "output", "scenario/sitetable", "scenario/rigfile"},
+	"github.com/xuri/excelize":            {"output/sheet", "output", "scenario/spreadsheet", "scenario/sitetable", "cmd/coredays"},
 	"html/template":                       {"output/page", "output/chart"},
 }
 

@@ -13,7 +13,7 @@ import (
 // simulation estimates with the same.
 const contingency = 1.1
 
-const reckoning = "quick reckoning: even values, calm sea, no trouble"
+const reckoning = "quick estimate: medians, calm sea, no trouble"
 
 // days holds the estimated days against those allotted: all that ranks first must fit into them in a calm
 // sea, the whole programme with something left for weather.
@@ -22,7 +22,7 @@ func (i *inspector) days() {
 		return
 	}
 	if !i.reckoned.Home {
-		i.note(Finding{What: "programme never ends in a quick reckoning", Verdict: Stop, Value: i.reckoned.Total.Days(), Limit: i.plan.SeaDays.Days(), Unit: "d", Source: reckoning})
+		i.note(Finding{What: "programme never ends in a quick estimate", Verdict: Stop, Value: i.reckoned.Total.Days(), Limit: i.plan.SeaDays.Days(), Unit: "d", Source: reckoning})
 		return
 	}
 	first, whole, most := i.firstRank().Days(), contingency*i.reckoned.Total.Days(), i.plan.SeaDays.Days()

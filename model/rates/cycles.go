@@ -140,15 +140,13 @@ func troubles(cycles []cycle) {
 	}
 }
 
-// toolRates are the rates that make up a cycle.
-var toolRates = [coring.Tools]struct {
-	pace, wire, handling rig.Rate
-	ways                 float64
-}{
-	coring.APC:   {rig.PistonDurationFactor, rig.PistonWire, rig.PistonHandling, 2},
-	coring.HLAPC: {rig.PistonDurationFactor, rig.PistonWire, rig.HalfPistonHandling, 2},
-	coring.XCB:   {rig.ExtendedDurationFactor, rig.ExtendedWire, rig.ExtendedHandling, 3},
-	coring.RCB:   {rig.RotaryDurationFactor, rig.RotaryWire, rig.RotaryHandling, 3},
+// ways are how often a barrel's cycle goes the length of the pipe: down and up on the wire, or down, down with the
+// overshot, and up.
+func ways(t coring.Tool) float64 {
+	if t.Piston() {
+		return 2
+	}
+	return 3
 }
 
 // Cutting with the extended barrel: 20 min for a full core, as the ship's figure for its handling takes it (core
@@ -170,8 +168,8 @@ const (
 // expected is what a cycle takes at the ship's figures but for its pace: the part that goes at that pace, and the rest,
 // with the spread of the rest, s. wire and handling may have been learned.
 func (g *gatherer) expected(c *cycle) (paced, rest, sd float64) {
-	r := toolRates[c.tool]
-	paced = r.ways*c.way/g.median(r.wire) + g.median(r.handling)
+	r := c.tool.Of()
+	paced = ways(c.tool)*c.way/g.median(r.Wire) + g.median(r.Handling)
 	rest = g.median(rig.Connection) * connections(c, g)
 	if c.tool.Piston() {
 		paced += g.median(rig.Shot) + g.median(rig.CorePull)
@@ -200,7 +198,7 @@ func (g *gatherer) paces(cycles []cycle) {
 		if c.troubled || math.IsNaN(c.way) {
 			continue
 		}
-		r := toolRates[c.tool]
+		r := c.tool.Of()
 		if c.tool == coring.RCB {
 			g.why[rig.RotaryDurationFactor] = "not identified: how long the rotary barrel cut is not in a core table, and most of its cycle is that"
 			continue
@@ -214,7 +212,7 @@ func (g *gatherer) paces(cycles []cycle) {
 			}
 			s.bound = learn.AtMost // the pace may be anything that is quicker
 		}
-		g.add(r.pace, s, "cores")
+		g.add(r.DurationFactor, s, "cores")
 	}
 }
 

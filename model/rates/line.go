@@ -81,8 +81,8 @@ func (g *gatherer) line(cycles []cycle) (l Line) {
 	residual := squares / float64(l.Holes-2)
 	l.Error = math.Sqrt(residual / across)                                         // standard error of a slope, Draper and Smith 1998, ch. 1 (from memory)
 	l.ErrorAt0 = math.Sqrt(residual * (1/float64(l.Holes) + l.mean*l.mean/across)) // same, of the intercept
-	r := toolRates[cycles[0].tool]
-	if usual := r.ways / g.median(r.wire); l.PerMetre <= 0 || l.Error > mostUnsure*usual {
+	r := cycles[0].tool.Of()
+	if usual := ways(cycles[0].tool) / g.median(r.Wire); l.PerMetre <= 0 || l.Error > mostUnsure*usual {
 		l.Why = fmt.Sprintf("not identified: the slope with depth is %.1f ± %.1f min for each km", l.PerMetre*1000/60, l.Error*1000/60)
 		return l
 	}
@@ -116,15 +116,15 @@ func loosened(q spread.Quantity, shares spread.Shares) spread.Quantity {
 func (g *gatherer) wires(cycles []cycle, lines []Cycles) (learned []Rate) {
 	for i := range lines {
 		x := &lines[i]
-		r := toolRates[x.Tool]
+		r := x.Tool.Of()
 		if !x.Identified {
-			g.why[r.wire] = x.Why
+			g.why[r.Wire] = x.Why
 			continue
 		}
-		speed := r.ways / x.PerMetre
-		wire := g.single(r.wire, speed, speed/x.PerMetre*x.Error, x.N)
-		g.ship[r.wire] = wire.quantity()
-		at0 := x.At0 + x.PerMetre*x.mean - r.ways/wire.Use[1]*x.mean // the line through the mean of the holes, at the wire's speed as learned
+		speed := ways(x.Tool) / x.PerMetre
+		wire := g.single(r.Wire, speed, speed/x.PerMetre*x.Error, x.N)
+		g.ship[r.Wire] = wire.quantity()
+		at0 := x.At0 + x.PerMetre*x.mean - ways(x.Tool)/wire.Use[1]*x.mean // the line through the mean of the holes, at the wire's speed as learned
 		floor := at0
 		if x.Tool.Piston() {
 			floor -= g.median(rig.Shot) + g.median(rig.CorePull)
@@ -133,8 +133,8 @@ func (g *gatherer) wires(cycles []cycle, lines []Cycles) (learned []Rate) {
 		}
 		floor -= g.median(rig.Connection)
 		if floor > 0 && !x.Tool.Piston() || floor > 60 {
-			handling := g.single(r.handling, floor, x.Error*x.mean/2+60, x.N)
-			g.ship[r.handling] = handling.quantity()
+			handling := g.single(r.Handling, floor, x.Error*x.mean/2+60, x.N)
+			g.ship[r.Handling] = handling.quantity()
 			learned = append(learned, wire, handling)
 			continue
 		}

@@ -40,7 +40,7 @@ func recordedCores(t *testing.T) *riglog.Papers {
 func forecast(rates [rig.Rates]spread.Quantity, c *cycle, random *rand.Rand, n int) (draws []float64) {
 	g := &gatherer{ship: rates}
 	paced, rest, sd := g.expected(c)
-	pace, bench := rates[toolRates[c.tool].pace].Compile(), rates[rig.Bench].Compile()
+	pace, bench := rates[c.tool.Of().DurationFactor].Compile(), rates[rig.Bench].Compile()
 	for range n {
 		took := pace.At(random.NormFloat64())*paced + rest + sd*random.NormFloat64()
 		draws = append(draws, math.Max(took, bench.At(random.NormFloat64())))

@@ -54,8 +54,8 @@ func (c *Chart) drawOn(canvas draw.Canvas) {
 	}
 }
 
-// Svg is the chart as an element of a page. Text stays text.
-func (c *Chart) Svg() (template.HTML, error) { return c.element(c.height, c.drawOn) }
+// SVG is the chart as an element of a page. Text stays text.
+func (c *Chart) SVG() (template.HTML, error) { return c.element(c.height, c.drawOn) }
 
 // element is what is drawn as an SVG element with its title and description.
 func (c *Chart) element(height vg.Length, drawOn func(draw.Canvas)) (template.HTML, error) {

@@ -17,7 +17,7 @@ import (
 // svgOf is the picture of one chart.
 func svgOf(t *testing.T, c *Chart) string {
 	t.Helper()
-	svg, err := c.Svg()
+	svg, err := c.SVG()
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -52,7 +52,7 @@ func TestTheDrawnTrackHasNoJump(t *testing.T) {
 
 func TestTheMapSaysItsProjectionAndItsPlaces(t *testing.T) {
 	c := trackChart(mapOf(at(-18, 178.5), at(-21.5, -175.5), at(-17, 179.6), at(-17.5, -179.7)))
-	text, err := c.Svg()
+	text, err := c.SVG()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -74,11 +74,11 @@ func TestTheMapSaysItsProjectionAndItsPlaces(t *testing.T) {
 // Round the Cape of Good Hope the map has land to the north and none in the south.
 func TestTheMapHasTheCoast(t *testing.T) {
 	r := mapOf(at(-30, 14), at(-32, 32), at(-38, 20))
-	text, err := trackChart(r).Svg()
+	text, err := trackChart(r).SVG()
 	if err != nil {
 		t.Fatal(err)
 	}
-	open, err := trackChart(mapOf(at(-30, -140), at(-32, -122), at(-38, -134))).Svg()
+	open, err := trackChart(mapOf(at(-30, -140), at(-32, -122), at(-38, -134))).SVG()
 	if err != nil {
 		t.Fatal(err)
 	}

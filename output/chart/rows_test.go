@@ -14,7 +14,7 @@ func TestChartsOfAComparisonTellEveryRowInWords(t *testing.T) {
 		list := append(Alternatives(c), Cuts(c)...)
 		words := ""
 		for _, ch := range list {
-			svg, err := ch.Svg()
+			svg, err := ch.SVG()
 			if err != nil {
 				t.Fatal(err)
 			}

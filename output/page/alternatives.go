@@ -103,7 +103,7 @@ func whyViewOf(c *result.Comparison) *whyView {
 // picturesOf sets charts into a page.
 func picturesOf(charts []*chart.Chart) (list []*picture, err error) {
 	for _, c := range charts {
-		svg, err := c.Svg()
+		svg, err := c.SVG()
 		if err != nil {
 			return nil, err
 		}

@@ -72,7 +72,7 @@ func reportViewOf(r *output.Report) (*reportView, error) {
 		Facts: text.Facts(s), Warnings: s.Warnings, Pictures: map[string]*picture{}, Consumables: sheet.Consumables(s), Cautions: check.Cautions(),
 		Run: sheet.Run(r).Only("what", "value"), Call: text.Call(s), BasisWords: text.BasisCounted(r.Basis) + " Three figures are P10, P50 and P90.", Matters: mattersSheet(r)}
 	for _, c := range chart.Of(r) {
-		svg, err := c.Svg()
+		svg, err := c.SVG()
 		if err != nil {
 			return nil, err
 		}

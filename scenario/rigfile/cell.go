@@ -10,12 +10,13 @@ import (
 
 	"coredays/model/plaintext"
 	"coredays/model/riglog"
+	"coredays/scenario/spreadsheet"
 )
 
 // clerk reads the rows of a table and notes what is wrong.
 type clerk struct {
 	*table
-	row   row
+	row   spreadsheet.Row
 	notes *[]riglog.Note
 	zone  *time.Location // of the times that state none
 	wrong bool           // with the row in hand: it is left out
@@ -23,22 +24,22 @@ type clerk struct {
 
 // note adds something worth a second look.
 func (c *clerk) note(why, cure string) {
-	*c.notes = append(*c.notes, riglog.Note{File: c.file, Row: c.row.number, Why: why, Cure: cure})
+	*c.notes = append(*c.notes, riglog.Note{File: c.file, Row: c.row.Number, Why: why, Cure: cure})
 }
 
 // lose leaves the row in hand out.
 func (c *clerk) lose(why, cure string) {
 	c.wrong = true
-	*c.notes = append(*c.notes, riglog.Note{File: c.file, Row: c.row.number, Why: why, Cure: cure, Lost: true})
+	*c.notes = append(*c.notes, riglog.Note{File: c.file, Row: c.row.Number, Why: why, Cure: cure, Lost: true})
 }
 
 // text is what a cell says; nothing where there is no such column.
 func (c *clerk) text(name string) string {
 	col, has := c.column[name]
-	if !has || col.at >= len(c.row.cells) {
+	if !has || col.at >= len(c.row.Cells) {
 		return ""
 	}
-	return c.row.cells[col.at]
+	return c.row.Cells[col.at]
 }
 
 // number is that of a cell, not a number where it is empty. A comma may stand before the decimals where commas do
@@ -51,7 +52,7 @@ func (c *clerk) number(name string, least, most float64) float64 {
 	title := c.column[name].title
 	figures := strings.TrimSpace(strings.TrimRight(text, " mMhH"))
 	if strings.Count(figures, ",") == 1 && !strings.Contains(figures, ".") {
-		if c.comma && len(figures) > 0 {
+		if c.CommaDivides && len(figures) > 0 {
 			c.lose(fmt.Sprintf("%s %q: a comma before the decimals in a table that commas divide", title, text), "write a point, or divide the columns by semicolons")
 			return math.NaN()
 		}

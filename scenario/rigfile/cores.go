@@ -14,7 +14,7 @@ import (
 func (c *clerk) cores() (list []riglog.Core) {
 	for i := range c.rows {
 		c.row, c.wrong = c.rows[i], false
-		core := riglog.Core{File: c.file, Row: c.row.number, Leg: c.text("leg"), Type: strings.ToUpper(c.text("type"))}
+		core := riglog.Core{File: c.file, Row: c.row.Number, Leg: c.text("leg"), Type: strings.ToUpper(c.text("type"))}
 		if program := c.text("program"); program != "" {
 			core.Leg = program + " " + core.Leg
 		}
@@ -89,7 +89,7 @@ func (c *clerk) datum(hole []*riglog.Core) {
 	if unknown(top) {
 		return
 	}
-	c.row.number = first.Row
+	c.row.Number = first.Row
 	_, floor := c.column["top_rig_floor"]
 	by := 0.0
 	switch {
@@ -123,7 +123,7 @@ func (c *clerk) deckTimes(hole []*riglog.Core) {
 			continue
 		}
 		if last != nil && !core.OnDeck.After(last.OnDeck) {
-			c.row.number = core.Row
+			c.row.Number = core.Row
 			if core.OnDeck.Equal(last.OnDeck) {
 				c.note(fmt.Sprintf("core %d of hole %s is on deck at the same time as core %d, on line %d", core.Number, core.Hole, last.Number, last.Row), "put one of them right; this one counts without its time")
 			} else {
@@ -145,7 +145,7 @@ func (c *clerk) backFilled(hole []*riglog.Core) {
 			j++
 		}
 		if j-i > alike {
-			c.row.number = hole[i].Row
+			c.row.Number = hole[i].Row
 			c.note(fmt.Sprintf("cores %d to %d of hole %s came up every %.0f min: their times were filled in later", hole[i].Number, hole[j-1].Number, hole[i].Hole, steps(hole[i], hole[i+1]).Minutes()),
 				"give the times of the log; these cores count without theirs")
 			for _, core := range hole[i+1 : j] {

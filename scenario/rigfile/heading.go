@@ -1,6 +1,7 @@
 package rigfile
 
 import (
+	"coredays/scenario/spreadsheet"
 	"fmt"
 	"regexp"
 	"slices"
@@ -51,7 +52,7 @@ type table struct {
 	*sheet
 	kind   kind
 	column map[string]column
-	rows   []row // below the heading
+	rows   []spreadsheet.Row // below the heading
 }
 
 // mostAbove is how many rows, such as a title and the ship's name, may stand above the heading.
@@ -62,11 +63,11 @@ var inUnit = regexp.MustCompile(`^(.*?)[ _]*[\[(/]?\b(mbsf|mbrf|m|ft|min|hours|h
 
 // tabled finds the heading of a sheet.
 func tabled(s *sheet) (*table, error) {
-	for i := range min(mostAbove, len(s.cells)) {
-		found := headed(s.cells[i].cells)
+	for i := range min(mostAbove, len(s.Rows)) {
+		found := headed(s.Rows[i].Cells)
 		for k, wanted := range needs {
 			if !slices.ContainsFunc(wanted, func(c string) bool { _, has := found[c]; return !has }) {
-				t := &table{sheet: s, kind: kind(k), column: found, rows: s.cells[i+1:]}
+				t := &table{sheet: s, kind: kind(k), column: found, rows: s.Rows[i+1:]}
 				t.unitRow()
 				return t, nil
 			}
@@ -108,7 +109,7 @@ func (t *table) unitRow() {
 		return
 	}
 	units := 0
-	for _, cell := range t.rows[0].cells {
+	for _, cell := range t.rows[0].Cells {
 		if cell == "" {
 			continue
 		}
@@ -121,8 +122,8 @@ func (t *table) unitRow() {
 		return
 	}
 	for name, c := range t.column {
-		if c.at < len(t.rows[0].cells) {
-			unit := strings.Trim(strings.ToLower(t.rows[0].cells[c.at]), "[]() ")
+		if c.at < len(t.rows[0].Cells) {
+			unit := strings.Trim(strings.ToLower(t.rows[0].Cells[c.at]), "[]() ")
 			if unit != "" {
 				c.unit, c.local = unit, c.local || unit == "local" || unit == "lt"
 			}

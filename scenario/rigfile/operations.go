@@ -19,7 +19,7 @@ const tolerated = 3 * time.Minute
 func (c *clerk) operations(words *Words) (lines []riglog.Line) {
 	for i := range c.rows {
 		c.row, c.wrong = c.rows[i], false
-		line := riglog.Line{File: c.file, Row: c.row.number, What: c.text("what"), Note: c.text("note")}
+		line := riglog.Line{File: c.file, Row: c.row.Number, What: c.text("what"), Note: c.text("note")}
 		line.Doing, line.Mapped = words.meaning(line.What)
 		c.times(&line, i)
 		line.Site, line.Hole = c.siteHole()
@@ -100,7 +100,7 @@ func (c *clerk) depths(line *riglog.Line) {
 func (c *clerk) apart(lines []riglog.Line) {
 	for i := 1; i < len(lines); i++ {
 		before, l := &lines[i-1], &lines[i]
-		c.row.number = l.Row
+		c.row.Number = l.Row
 		switch gap := l.From.Sub(before.To); {
 		case l.From.Equal(before.From) && l.To.Equal(before.To) && l.What == before.What:
 			c.note(fmt.Sprintf("it is line %d again", before.Row), "take one of them out; it is counted once")

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"coredays/model/riglog"
+	"coredays/scenario/spreadsheet"
 )
 
 // loads are the units of a hook load, in newtons.
@@ -18,7 +19,7 @@ const mostLost = 20
 // recording reads the rig's channels. Rows in which one cannot be read are lost samples.
 func (c *clerk) recording() (r riglog.Recording, any bool) {
 	r.File = c.file
-	c.row = row{number: 1}
+	c.row = spreadsheet.Row{Number: 1}
 	unit, known := loads[c.column["hook_load"].unit]
 	if !known {
 		c.lose("the heading of the hook load states no unit that is known", "name the column hook_load_klbf, hook_load_t or hook_load_kN")
@@ -53,7 +54,7 @@ func (c *clerk) recording() (r riglog.Recording, any bool) {
 			r.Wire = append(r.Wire, wire)
 		}
 	}
-	c.row.number = 0
+	c.row.Number = 0
 	if lost > 0 {
 		c.note(fmt.Sprintf("%d of %d samples are missing or can't be read", lost, len(c.rows)), "none needed where they are few")
 	}
@@ -83,7 +84,7 @@ func (c *clerk) instant(r *riglog.Recording) (float64, bool) {
 // sample is a number without a note: thousands of rows would have one.
 func (c *clerk) sample(name string) (float64, bool) {
 	text := c.text(name)
-	if !c.comma {
+	if !c.CommaDivides {
 		text = strings.Replace(text, ",", ".", 1)
 	}
 	x, err := strconv.ParseFloat(text, 64)

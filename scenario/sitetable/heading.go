@@ -1,6 +1,7 @@
 package sitetable
 
 import (
+	"coredays/scenario/spreadsheet"
 	"regexp"
 	"slices"
 	"strings"
@@ -30,9 +31,9 @@ func (c *columns) complete() bool {
 const mostHeadings = 20
 
 // heading finds the heading, of one row or two, and the first row below it.
-func heading(list []row) (found columns, below int, ok bool) {
+func heading(list []spreadsheet.Row) (found columns, below int, ok bool) {
 	for i := range min(len(list), mostHeadings) {
-		one := columnsOf(list[i].cells)
+		one := columnsOf(list[i].Cells)
 		if i+1 < len(list) && isHeading(list[i+1]) && (ofPieces(list[i+1]) || !one.complete() && !complete(list[i+1])) {
 			if c := columnsOf(joined(list[i], list[i+1])); c.complete() {
 				return c, i + 2, true
@@ -45,8 +46,8 @@ func heading(list []row) (found columns, below int, ok bool) {
 	return found, 0, false
 }
 
-func complete(r row) bool {
-	c := columnsOf(r.cells)
+func complete(r spreadsheet.Row) bool {
+	c := columnsOf(r.Cells)
 	return c.complete()
 }
 
@@ -54,9 +55,9 @@ func complete(r row) bool {
 var pieces = []string{"deg", "degrees", "min", "minutes", "sec", "seconds", "ns", "ew", "n", "s", "e", "w", "hemisphere", "m", "metres", "ft", "feet", "km", "mbsf"}
 
 // ofPieces reports whether a row says nothing but pieces and units.
-func ofPieces(r row) bool {
-	for i := range r.cells {
-		for _, word := range words(r.cell(i)) {
+func ofPieces(r spreadsheet.Row) bool {
+	for i := range r.Cells {
+		for _, word := range words(r.Cell(i)) {
 			if !slices.Contains(pieces, word) {
 				return false
 			}
@@ -66,20 +67,20 @@ func ofPieces(r row) bool {
 }
 
 // isHeading reports whether a row is part of a heading: it has no figure.
-func isHeading(r row) bool {
-	return !slices.ContainsFunc(r.cells, func(s string) bool { return strings.ContainsAny(s, "0123456789") })
+func isHeading(r spreadsheet.Row) bool {
+	return !slices.ContainsFunc(r.Cells, func(s string) bool { return strings.ContainsAny(s, "0123456789") })
 }
 
 // joined puts two rows of a heading together; what spans several columns stands in the first of them.
-func joined(upper, lower row) (titles []string) {
+func joined(upper, lower spreadsheet.Row) (titles []string) {
 	above := ""
-	for i := range max(len(upper.cells), len(lower.cells)) {
-		if u := upper.cell(i); u != "" {
+	for i := range max(len(upper.Cells), len(lower.Cells)) {
+		if u := upper.Cell(i); u != "" {
 			above = u
-		} else if lower.cell(i) == "" {
+		} else if lower.Cell(i) == "" {
 			above = ""
 		}
-		titles = append(titles, above+" "+lower.cell(i))
+		titles = append(titles, above+" "+lower.Cell(i))
 	}
 	return titles
 }

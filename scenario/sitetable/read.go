@@ -10,6 +10,7 @@ import (
 	"coredays/model/places"
 	"coredays/model/unit"
 	"coredays/scenario"
+	"coredays/scenario/spreadsheet"
 )
 
 // Site is a row of the table.
@@ -27,17 +28,18 @@ const mostRows = 100
 
 // Read reads the sites of a table, by the extension of its name. The error is scenario.Faults: all rows' at once.
 func Read(name string, data []byte) ([]Site, error) {
-	list, commas, err := rows(name, data)
+	table, err := tableIn(name, data)
 	if err != nil {
 		return nil, err
 	}
+	list := table.Rows
 	c, below, found := heading(list)
 	if !found {
 		return nil, scenario.Faults{{File: name, Wanted: "a heading with the columns name, latitude and longitude (or position), and where known water depth, target, priority, each with its unit"}}
 	}
-	r := reader{name: name, columns: c, commas: commas, known: map[string]int{}}
+	r := reader{name: name, columns: c, commas: !table.CommaDivides, known: map[string]int{}}
 	for _, title := range c.twice {
-		r.faults = append(r.faults, scenario.Fault{File: name, Line: list[below-1].line, Value: title, Wanted: "one column for it; another one says the same"})
+		r.faults = append(r.faults, scenario.Fault{File: name, Line: list[below-1].Number, Value: title, Wanted: "one column for it; another one says the same"})
 	}
 	if len(list)-below > mostRows {
 		r.faults = append(r.faults, scenario.Fault{File: name, Value: fmt.Sprintf("%d rows", len(list)-below), Wanted: fmt.Sprintf("at most %d sites", mostRows)})
@@ -60,29 +62,29 @@ type reader struct {
 	name    string
 	columns columns
 	commas  bool // may stand before decimals
-	row     row
+	row     spreadsheet.Row
 	known   map[string]int // lines of the names
 	sites   []Site
 	faults  scenario.Faults
 }
 
 func (r *reader) fault(column, value, wanted string) {
-	r.faults = append(r.faults, scenario.Fault{File: r.name, Line: r.row.line, Path: column, Value: value, Wanted: wanted})
+	r.faults = append(r.faults, scenario.Fault{File: r.name, Line: r.row.Number, Path: column, Value: value, Wanted: wanted})
 }
 
-func (r *reader) read(row row) {
+func (r *reader) read(row spreadsheet.Row) {
 	r.row = row
-	s := Site{Name: row.cell(r.columns.name)}
+	s := Site{Name: row.Cell(r.columns.name)}
 	if line, twice := r.known[s.Name]; s.Name == "" {
 		r.fault("name", "", "a name")
 	} else if twice {
 		r.fault("name", s.Name, fmt.Sprintf("a name that no other site has; line %d has it", line))
 	}
-	r.known[s.Name] = row.line
+	r.known[s.Name] = row.Number
 	var placed bool
 	s.Position, placed = r.position()
 	s.Depth = r.depth()
-	if s.Depth == 0 && placed && row.cell(r.columns.depth) == "" {
+	if s.Depth == 0 && placed && row.Cell(r.columns.depth) == "" {
 		s.Filled = true
 		s.Depth = unit.Length(math.Round(float64(-places.ReliefAt(s.Position).Mean)/10) * 10)
 		if s.Depth < leastDepth {
@@ -103,7 +105,7 @@ func (r *reader) depth() unit.Length {
 
 // length reads a length with the unit of its cell or of the heading; an empty cell is 0.
 func (r *reader) length(column string, at int, heading string, least, most float64) float64 {
-	text := r.row.cell(at)
+	text := r.row.Cell(at)
 	if text == "" || strings.Trim(text, "-–") == "" {
 		return 0
 	}
@@ -141,7 +143,7 @@ func (r *reader) decimals(text string) string {
 func (r *reader) position() (geo.Position, bool) {
 	text := ""
 	if c := r.columns; c.position >= 0 {
-		text = r.decimals(r.row.cell(c.position))
+		text = r.decimals(r.row.Cell(c.position))
 	} else {
 		text = r.coordinate(c.latitude, "N", "S") + " " + r.coordinate(c.longitude, "E", "W")
 	}
@@ -157,11 +159,11 @@ func (r *reader) position() (geo.Position, bool) {
 func (r *reader) coordinate(c coordinate, positive, negative string) string {
 	parts := []string{}
 	for _, at := range []int{c.whole, c.degrees, c.minutes, c.seconds} {
-		if part := r.decimals(r.row.cell(at)); part != "" {
+		if part := r.decimals(r.row.Cell(at)); part != "" {
 			parts = append(parts, part)
 		}
 	}
-	text, side := strings.Join(parts, " "), strings.ToUpper(r.row.cell(c.side))
+	text, side := strings.Join(parts, " "), strings.ToUpper(r.row.Cell(c.side))
 	if text == "" {
 		return ""
 	}
@@ -188,7 +190,7 @@ func (r *reader) coordinate(c coordinate, positive, negative string) string {
 
 // priority says an alternate.
 func (r *reader) priority() bool {
-	text := r.row.cell(r.columns.priority)
+	text := r.row.Cell(r.columns.priority)
 	switch strings.ToLower(text) {
 	case "", "primary", "1", "p":
 		return false

@@ -11,7 +11,7 @@ import (
 	"coredays/model/result"
 	"coredays/output"
 	"coredays/output/chart"
-	output_json "coredays/output/json"
+	jsonout "coredays/output/json"
 	"coredays/output/text"
 	"coredays/sim"
 	"coredays/sim/choice"
@@ -99,7 +99,7 @@ func (d *Desk) answerOf(now *reading, results *statistics.Results, rough bool) (
 	s.Invented = d.invented()
 	a = said{Rough: rough, Headlines: text.Headlines(s), Facts: text.Facts(s), Call: text.Call(s)}
 	var simulation, track bytes.Buffer
-	if err := errors.Join(output_json.Simulation(&simulation, s), output_json.Tracks(&track, choice.Track(now.voyage, s))); err != nil {
+	if err := errors.Join(jsonout.Simulation(&simulation, s), jsonout.Tracks(&track, choice.Track(now.voyage, s))); err != nil {
 		return a, err
 	}
 	a.Simulation, a.Track = simulation.Bytes(), track.Bytes()
@@ -114,7 +114,7 @@ func (d *Desk) answerOf(now *reading, results *statistics.Results, rough bool) (
 
 func chartsOf(now *reading, s *result.Summary) (list []chartSaid, err error) {
 	for _, c := range chart.Of(&output.Report{Summary: s, Plan: now.voyage.Plan}) {
-		svg, err := c.Svg()
+		svg, err := c.SVG()
 		if err != nil {
 			return nil, err
 		}

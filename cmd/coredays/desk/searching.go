@@ -23,7 +23,6 @@ const searchReplications = 200
 type proposal struct {
 	Name  string   `json:"name"`
 	Order []string `json:"order"` // to take over; empty for a cut
-	Path  string   `json:"path"`  // what to take out; empty for an order
 	Words string   `json:"words"`
 	Best  bool     `json:"best"`
 	Alike bool     `json:"alike"`

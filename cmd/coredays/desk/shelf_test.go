@@ -73,7 +73,7 @@ func TestAFileChangedUnderneathIsShownAndNotWrittenOver(t *testing.T) {
 func TestNoPathIsTakenFromThePage(t *testing.T) {
 	file := planFile(t)
 	s := serve(t, file)
-	for _, name := range []string{"../out.yaml", "/tmp/out.yaml", `..\out.yaml`, "a/b.yaml", ".hidden.yaml", "plan.txt", "..", "plan.yaml", "nul\x00.yaml", strings.Repeat("a", 300) + ".yaml"} {
+	for _, name := range []string{"../out.yaml", filepath.Join(t.TempDir(), "out.yaml"), `..\out.yaml`, "a/b.yaml", ".hidden.yaml", "plan.txt", "..", "plan.yaml", "nul\x00.yaml", strings.Repeat("a", 300) + ".yaml"} {
 		if code, body := s.call("save", question{Text: "x: 1\n", Name: name}, nil); code != http.StatusUnprocessableEntity {
 			t.Errorf("%q: %d %s", name, code, body)
 		}
