@@ -52,7 +52,7 @@ func TestARecordOfOnesOwnBesideTheScenarioMakesTheSea(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, want := range []string{"buoy.csv: record from 2011-01-01", "1 row (first on line 17534) hold a fill code", "1 row (first on line 17535) have a time that can't be read",
-		"buoy.csv: limits of heave reckon with its peak periods, in the middle 7 s", "too few for pieces"} {
+		"buoy.csv: limits of heave count with its peak periods, in the middle 7 s", "too few for pieces"} {
 		if strings.Count(warnings, want) != 1 {
 			t.Errorf("%q does not say %q once", warnings, want)
 		}

@@ -38,7 +38,7 @@ func newCompare() *cobra.Command {
 	var c comparison
 	cmd := &cobra.Command{
 		Use:   "compare SCENARIO SCENARIO… | --orders | --departures DATES | --drop [SCENARIO]",
-		Short: "Alternatives under the same sea and the same luck: plans, orders, dates, cuts",
+		Short: "Alternatives under the same sea and with the same random numbers: plans, orders, dates, cuts",
 		Long: `Compare sets alternatives side by side, replication by replication with the same ground, the same
 stream and, on the same date, the same sea, and says which differences are more than noise.
 

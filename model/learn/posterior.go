@@ -139,7 +139,7 @@ func (p *Posterior) keep(mean *mat.VecDense, cov *mat.SymDense) error {
 	}
 	var root mat.Cholesky
 	if !root.Factorize(steady) {
-		return fmt.Errorf("what the values tell can't be told from rounding")
+		return fmt.Errorf("what the values say is within rounding")
 	}
 	p.root = mat.NewTriDense(n, mat.Lower, nil)
 	root.LTo(p.root)

@@ -66,7 +66,7 @@ func Mattering(entries []basis.Entry) (some []basis.Entry) {
 
 // BehindWords says what the shares of numbers are.
 func BehindWords(entries []basis.Entry) string {
-	return fmt.Sprintf("A number's share is its part of the variance of days needed, and lies in the causes named. All numbers together have %s %%; the rest is the luck of sea, breakdowns and trouble, and what several numbers do together. What may be chance is left out.",
+	return fmt.Sprintf("A number's share is its part of the variance of days needed, and lies in the causes named. All numbers together have %s %%; the rest is chance in sea, breakdowns and trouble, and what several numbers do together. What may be chance is left out.",
 		words.Percent(basis.Together(entries)))
 }
 

@@ -68,7 +68,7 @@ func MadeOf(c *result.Comparison) (lines []string) {
 	if c.StoppedEarly {
 		lines = append(lines, "Stopped early: alternatives that were not done are left out.")
 	}
-	return append(lines, fmt.Sprintf("Seed %d; %s of each, with the same luck and the same sea on the same date. "+
+	return append(lines, fmt.Sprintf("Seed %d; %s of each, with the same random numbers and the same sea on the same date. "+
 		"Intervals tell what more replications could change, not how wrong a plan or the program may be.", c.Seed, counted(c.Replications, "replication")))
 }
 

@@ -73,7 +73,7 @@ func PairingSentence(c *result.Comparison) string {
 	if !words.Defined(gain) {
 		return ""
 	}
-	return fmt.Sprintf("The error of the differences in days is at least %s times smaller than it would be without the same luck and sea.", words.Figures(gain))
+	return fmt.Sprintf("The error of the differences in days is at least %s times smaller than it would be without common random numbers and sea.", words.Figures(gain))
 }
 
 // FromTheFirst turns a difference round where the first alternative would not be the one taken away.

@@ -24,10 +24,10 @@ func SearchLines(c *result.Comparison) (lines []string) {
 	say := func(text string) { lines = append(lines, text) }
 	switch {
 	case s.Uncounted:
-		say(fmt.Sprintf("More than %d orders keep the rules. Of beginnings of orders, those with the least days reckoned were followed up; %d orders were "+
-			"reckoned from single visits to each site.", s.Allowed, s.Reckoned))
+		say(fmt.Sprintf("More than %d orders keep the rules. Of beginnings of orders, those with the fewest days by estimate were followed up; %d orders were "+
+			"estimated from single visits to each site.", s.Allowed, s.Reckoned))
 	case s.Reckoned > 0:
-		say(fmt.Sprintf("%d orders by the rules of the scenario. All were reckoned from single visits to each site on each day.", s.Allowed))
+		say(fmt.Sprintf("%d orders by the rules of the scenario. All were estimated from single visits to each site on each day.", s.Allowed))
 	default:
 		say(counted(s.Allowed, "order") + " in all by the rules of the scenario, and all were sailed.")
 	}
@@ -39,14 +39,14 @@ func SearchLines(c *result.Comparison) (lines []string) {
 	}
 	if s.Reckoned > 0 {
 		next := words.DaysInterval(s.NextDays)
-		say(fmt.Sprintf("The next order, which was not sailed, is behind the first by %s points of chance and %s d as reckoned. "+
-			"Sailed less reckoned, the orders above differ among themselves by %s points and %s d (standard deviation): the reckoning is no proof.",
+		say(fmt.Sprintf("The next order, which was not sailed, is behind the first by %s points of chance and %s d by estimate. "+
+			"Sailed less estimated, the orders above differ among themselves by %s points and %s d (standard deviation): the estimate is no proof.",
 			words.SignedFixed(100*s.NextFirst, 0), words.SignedFixed(next.Mean, 1), words.Figures(100*s.ErrorFirst), words.Figures(s.ErrorDays/float64(unit.Day))))
 	}
 	if s.LeftOut > 0 {
 		say(fmt.Sprintf("%d orders were left out that nothing had ruled out, for being behind by the estimates so far.", s.LeftOut))
 	}
-	say(fmt.Sprintf("The %d orders above were sailed in %s with luck that none of them was picked for.", len(c.Alternatives), counted(c.Replications, "replication")))
+	say(fmt.Sprintf("The %d orders above were sailed in %s with random numbers that none of them was picked for.", len(c.Alternatives), counted(c.Replications, "replication")))
 	say("Ruled out by: " + s.Rule + ".")
 	return lines
 }

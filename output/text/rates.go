@@ -126,7 +126,7 @@ func (p *printer) ratesMoved(r *rates.Result) {
 		}
 	}
 	if len(lines) > 0 {
-		p.heading("Too little, or not told apart")
+		p.heading("Too little, or not identified")
 		for _, l := range lines {
 			p.item(l)
 		}

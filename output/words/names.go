@@ -18,7 +18,7 @@ func Simulated(s *result.Summary) string {
 	case s.Replications == 0:
 		return "no replication finished, so there is no answer"
 	case s.Replications == 1:
-		return "1 replication, which tells no spread"
+		return "1 replication, which has no spread"
 	case s.StoppedEarly:
 		return fmt.Sprintf("%d replications, stopped early", s.Replications)
 	}

@@ -182,7 +182,7 @@ func (r *Results) warnings(s *result.Summary) []string {
 		w = append(w, fmt.Sprintf("Stopped early after %d replications.", s.Replications))
 	}
 	if s.Allotted.Late > 0.01 {
-		why := "the way home took longer than the crew had reckoned"
+		why := "the way home took longer than the crew had estimated"
 		if s.Allotted.Late > 0.5 {
 			why = "they are too few for the passages"
 		}
