@@ -37,7 +37,8 @@ func TestEveryRateOfTheBuiltInShipHasAValueAndASource(t *testing.T) {
 }
 
 func TestEveryLithologyIsComplete(t *testing.T) {
-	for _, l := range builtIn().lithologies {
+	all, _ := builtInLithologies()
+	for _, l := range all {
 		checkComplete(t, l.Name+" side shear", l.Strength)
 		checkComplete(t, l.Name+" drilling rate", l.Rate)
 		checkComplete(t, l.Name+" drilling ahead rate", l.Ahead)
@@ -47,7 +48,7 @@ func TestEveryLithologyIsComplete(t *testing.T) {
 	}
 	for _, name := range []string{"nannofossil ooze", "diatom ooze", "pelagic clay", "hemipelagic mud", "silty clay", "sand", "chalk", "limestone", "chert",
 		"claystone", "volcaniclastic", "basalt", "gabbro", assumedLithology} {
-		if _, found := named(builtIn().lithologies, name); !found {
+		if _, found := named(all, name); !found {
 			t.Errorf("%s is missing", name)
 		}
 	}
@@ -73,7 +74,8 @@ func checkComplete(t *testing.T, what string, q spread.Quantity) {
 func TestPistonsAreRefusedWhereRecordsSayInMud(t *testing.T) {
 	const lbf = 4.4482216152605 // N, exact by definition
 	side := math.Pi * 3.75 * 0.0254 * 9.5
-	for _, l := range builtIn().lithologies {
+	all, _ := builtInLithologies()
+	for _, l := range all {
 		if !strings.Contains(l.Name, "ooze") && !strings.Contains(l.Name, "mud") && !strings.Contains(l.Name, "clay") || l.Name == "claystone" {
 			continue
 		}

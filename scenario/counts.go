@@ -24,7 +24,7 @@ var (
 )
 
 // few keeps the first of a list that is too long, with a fault; of what is in it nothing more is said.
-func few[T any](c *clerk, path string, list []T, m most) []T {
+func few[T any](c *reader, path string, list []T, m most) []T {
 	if len(list) <= m.number {
 		return list
 	}

@@ -13,7 +13,7 @@ const (
 )
 
 // date is a moment in the years of scientific drilling.
-func (c *clerk) date(path string, t text) time.Time {
+func (c *reader) date(path string, t text) time.Time {
 	before := len(c.faults)
 	m := c.moment(path, t)
 	if len(c.faults) == before && !Plausible(m) {

@@ -24,17 +24,6 @@ func decode(v *viper.Viper, o *outline, mirror any) (said []string) {
 	return said
 }
 
-// mirrored fills the mirror of a kind of file; false where there is nothing to go on with.
-func mirrored[F any](name string, data []byte) (c *clerk, f F, readable bool) {
-	v, o := load(name, data)
-	c = &clerk{outline: o}
-	if len(o.faults) > 0 && !o.onlyEmpty() {
-		return c, f, false
-	}
-	c.said = decode(v, o, &f)
-	return c, f, true
-}
-
 // placed is an error of the decoder that knows its place.
 type placed interface {
 	error

@@ -42,7 +42,7 @@ func (c *clerk) expedition(f expeditionFile) *plan.Plan {
 	if p.NoTrouble {
 		c.warn("trouble is off: no breakdowns, no stuck pipe, no lost cores or holes but those lost to the sea")
 	}
-	if len(few(c, "sites", f.Sites, mostSites)) < len(f.Sites) || len(few(c, "order", f.Order, mostSites)) < len(f.Order) {
+	if len(few(c.reader, "sites", f.Sites, mostSites)) < len(f.Sites) || len(few(c.reader, "order", f.Order, mostSites)) < len(f.Order) {
 		return p // so many are read no further
 	}
 	p.Sites = c.sites(f.Sites, ship)
@@ -54,13 +54,6 @@ func (c *clerk) expedition(f expeditionFile) *plan.Plan {
 	}
 	p.Warnings = c.warnings
 	return p
-}
-
-// version is the version of the file format.
-func (c *clerk) version(t text) {
-	if t.value != "1" {
-		c.fault("version", t.value, "the version of the file format, which is 1")
-	}
 }
 
 func (c *clerk) port(path string, f portFile) plan.Port {

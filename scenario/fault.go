@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 )
 
 // Fault is one thing that is wrong with a file: where, what stands there, and what is wanted.
@@ -96,4 +97,18 @@ func (f Faults) orNil() error {
 		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line))
 	})
 	return f
+}
+
+// unprintable is the first letter that steers a terminal, a table or the direction of writing rather than
+// being printed, and its place from 1; place 0 where there is none. The two joiners that some scripts
+// need within words are none.
+func unprintable(s string) (letter rune, place int) {
+	const nonJoiner, joiner = '\u200c', '\u200d'
+	for _, r := range s {
+		place++
+		if r != nonJoiner && r != joiner && unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp) {
+			return r, place
+		}
+	}
+	return 0, 0
 }

@@ -11,7 +11,7 @@ import (
 )
 
 // fitted makes the shape, nil with a fault where the numbers allow none.
-func (c *clerk) fitted(path string, f form, values map[string]float64, m measure, words string) spread.Shape {
+func (c *reader) fitted(path string, f form, values map[string]float64, m measure, words string) spread.Shape {
 	shape, err := f.makeShape(values, m)
 	if err != nil {
 		c.fault(path, words, inPeoplesUnit(f, values, m, err))
@@ -48,7 +48,7 @@ const (
 
 // possible refuses a shape that reaches values that the quantity can't have, or goes often beyond what
 // it can mean.
-func (c *clerk) possible(path string, shape spread.Shape, m measure, words string) spread.Shape {
+func (c *reader) possible(path string, shape spread.Shape, m measure, words string) spread.Shape {
 	low, high := shape.Quantile(rare), shape.Quantile(1-rare)
 	switch {
 	case !(low >= min(m.least, 0)) || low == 0 && (m.above || m.least > 0):
@@ -75,7 +75,7 @@ func (m measure) strays(to, limit float64, bound string) string {
 }
 
 // table reads a spread given by its quantiles.
-func (c *clerk) table(path string, rows []quantileFile, m measure) (spread.Shape, string) {
+func (c *reader) table(path string, rows []quantileFile, m measure) (spread.Shape, string) {
 	before := len(c.outline.faults)
 	var t spread.Table
 	var words []string
@@ -97,4 +97,12 @@ func (c *clerk) table(path string, rows []quantileFile, m measure) (spread.Shape
 		return nil, ""
 	}
 	return t, "quantiles " + strings.Join(words, ", ")
+}
+
+// hoursOrDays is the unit in which people tell a time.
+func hoursOrDays(value float64) string {
+	if value < 2*day {
+		return "h"
+	}
+	return "d"
 }

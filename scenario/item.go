@@ -13,7 +13,7 @@ func (r siteReader) items() []plan.Item {
 	if len(r.file.Holes) == 0 {
 		r.fault(r.at("holes"), "", "at least one hole or task")
 	}
-	for i, f := range few(r.clerk, r.at("holes"), r.file.Holes, mostItems) {
+	for i, f := range few(r.reader, r.at("holes"), r.file.Holes, mostItems) {
 		path := at(r.at("holes"), i)
 		item := r.item(path, f)
 		same := func(other plan.Item) bool { return other.Name == item.Name && item.Name != "" }

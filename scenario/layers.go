@@ -10,14 +10,14 @@ import (
 func (r siteReader) layers() []ground.Layer {
 	var layers []ground.Layer
 	last := unit.Depth(0)
-	for i, f := range few(r.clerk, r.at("layers"), r.file.Layers, mostLayers) {
+	for i, f := range few(r.reader, r.at("layers"), r.file.Layers, mostLayers) {
 		path := at(r.at("layers"), i)
 		bottom := unit.Depth(r.number(join(path, "bottom"), f.Bottom, depthMeasure))
 		if bottom > 0 && bottom <= last {
 			r.fault(join(path, "bottom"), f.Bottom.value, "deeper than the layer above, "+exactly(last))
 		}
 		last = max(last, bottom)
-		layers = append(layers, ground.Layer{Bottom: bottom, Lithology: r.altered(path, f, r.byStrength(path, f, r.lithologyOf(path, f))),
+		layers = append(layers, ground.Layer{Bottom: bottom, Lithology: altered(r.reader, path, f.stated(), r.byStrength(path, f, r.lithologyOf(path, f))),
 			Stated: f.DrillingRate != nil || f.RockStrength != nil})
 	}
 	return layers
@@ -44,7 +44,7 @@ func (r siteReader) byStrength(path string, f layerFile, l ground.Lithology) gro
 
 // lithologyOf finds the lithology of a layer.
 func (r siteReader) lithologyOf(path string, f layerFile) ground.Lithology {
-	stock := builtIn().lithologies
+	stock, _ := builtInLithologies()
 	if !f.Lithology.given {
 		r.fault(join(path, "lithology"), "", listed(names(stock)))
 		return ground.Lithology{}
@@ -67,7 +67,8 @@ func (r siteReader) assumeLayer() {
 	if len(r.file.Layers) > 0 || r.site.ApprovedTo == 0 && r.deepest() == 0 {
 		return
 	}
-	l, _ := named(builtIn().lithologies, assumedLithology)
+	stock, _ := builtInLithologies()
+	l, _ := named(stock, assumedLithology)
 	bottom := max(r.site.ApprovedTo, r.deepest())
 	r.site.Layers = []ground.Layer{{Bottom: bottom, Lithology: l}}
 	r.warn("site %s: no layers are given, so %s is assumed down to %s", r.site.Name, assumedLithology, exactly(bottom))
@@ -81,4 +82,9 @@ func (r siteReader) allowed() unit.Depth {
 		known = r.site.Layers[n-1].Bottom
 	}
 	return known
+}
+
+// stated is what a layer says otherwise of its lithology.
+func (f layerFile) stated() lithologyFile {
+	return lithologyFile{SideShear: f.SideShear, DrillingRate: f.DrillingRate, DrillingAheadRate: f.DrillingAheadRate, Recovery: f.Recovery}
 }

@@ -13,7 +13,7 @@ import (
 // limits reads limits of sea. Work that is named here loses all the limits it has in base.
 func (c *clerk) limits(path string, given []limitFile, base []rig.SeaLimit) []rig.SeaLimit {
 	limits := make([]rig.SeaLimit, 0, len(given)+len(base))
-	given = few(c, path, given, mostLimits)
+	given = few(c.reader, path, given, mostLimits)
 	for i, l := range given {
 		limits = append(limits, c.limit(at(path, i), l))
 	}

@@ -1,12 +1,34 @@
 package scenario
 
 import (
+	_ "embed"
+	"maps"
 	"slices"
+	"sync"
 
 	"coredays/model/coring"
 	"coredays/model/ground"
 	"coredays/model/spread"
 )
+
+//go:embed lithologies.yaml
+var lithologiesText []byte
+
+// builtInLithologies are those that come with the program, and their faults: none, which a test holds.
+var builtInLithologies = sync.OnceValues(func() ([]ground.Lithology, Faults) { return readLithologies("lithologies.yaml", lithologiesText) })
+
+type lithologiesFile struct {
+	Version     text            `mapstructure:"version"`
+	Lithologies []lithologyFile `mapstructure:"lithologies"`
+}
+
+type lithologyFile struct {
+	Name              text                  `mapstructure:"name"`
+	SideShear         *spreadFile           `mapstructure:"side_shear"`
+	DrillingRate      *spreadFile           `mapstructure:"drilling_rate"`
+	DrillingAheadRate *spreadFile           `mapstructure:"drilling_ahead_rate"`
+	Recovery          map[string]spreadFile `mapstructure:"recovery"` // by the key of a coring.Tool
+}
 
 // readLithologies reads the file of lithologies.
 func readLithologies(name string, data []byte) ([]ground.Lithology, Faults) {
@@ -17,13 +39,13 @@ func readLithologies(name string, data []byte) ([]ground.Lithology, Faults) {
 	c.version(f.Version)
 	var all []ground.Lithology
 	for i, l := range f.Lithologies {
-		all = append(all, c.lithology(at("lithologies", i), l))
+		all = append(all, readLithology(c, at("lithologies", i), l))
 	}
 	return all, c.faults
 }
 
-// lithology reads one lithology, which must be complete and sourced.
-func (c *clerk) lithology(path string, f lithologyFile) ground.Lithology {
+// readLithology reads one lithology, which must be complete and sourced.
+func readLithology(c *reader, path string, f lithologyFile) ground.Lithology {
 	l := ground.Lithology{Name: c.name(join(path, "name"), f.Name)}
 	c.sourced(join(path, "side_shear"), f.SideShear)
 	c.sourced(join(path, "drilling_rate"), f.DrillingRate)
@@ -31,7 +53,7 @@ func (c *clerk) lithology(path string, f lithologyFile) ground.Lithology {
 	l.Strength = c.quantity(join(path, "side_shear"), f.SideShear, strengthMeasure, spread.Quantity{})
 	l.Rate = c.quantity(join(path, "drilling_rate"), f.DrillingRate, penetrationRate, spread.Quantity{})
 	l.Ahead = c.quantity(join(path, "drilling_ahead_rate"), f.DrillingAheadRate, penetrationRate, spread.Quantity{})
-	c.toolKeys(join(path, "recovery"), f.Recovery)
+	toolKeys(c, join(path, "recovery"), f.Recovery)
 	for tool := range coring.Tools {
 		inner := join(path, "recovery."+tool.Key())
 		given := ofTool(f.Recovery, tool)
@@ -50,12 +72,12 @@ func ofTool(given map[string]spreadFile, t coring.Tool) *spreadFile {
 }
 
 // toolKeys refuses keys that are no tools.
-func (c *clerk) toolKeys(path string, given map[string]spreadFile) {
+func toolKeys(c *reader, path string, given map[string]spreadFile) {
 	var known []string
 	for tool := range coring.Tools {
 		known = append(known, tool.Key())
 	}
-	for _, key := range sortedKeys(given) {
+	for _, key := range slices.Sorted(maps.Keys(given)) {
 		if !slices.Contains(known, key) {
 			wanted, meant := suggest(key, known, "key")
 			c.outline.fault(join(path, key), "", wanted) // even where an empty value is said
@@ -66,8 +88,8 @@ func (c *clerk) toolKeys(path string, given map[string]spreadFile) {
 	}
 }
 
-// altered is a lithology with what a layer says otherwise.
-func (c *clerk) altered(path string, f layerFile, l ground.Lithology) ground.Lithology {
+// altered is a lithology with what is stated otherwise.
+func altered(c *reader, path string, f lithologyFile, l ground.Lithology) ground.Lithology {
 	if f.SideShear != nil {
 		l.Strength = c.quantity(join(path, "side_shear"), f.SideShear, strengthMeasure, l.Strength)
 	}
@@ -77,7 +99,7 @@ func (c *clerk) altered(path string, f layerFile, l ground.Lithology) ground.Lit
 	if f.DrillingAheadRate != nil {
 		l.Ahead = c.quantity(join(path, "drilling_ahead_rate"), f.DrillingAheadRate, penetrationRate, l.Ahead)
 	}
-	c.toolKeys(join(path, "recovery"), f.Recovery)
+	toolKeys(c, join(path, "recovery"), f.Recovery)
 	for tool := range coring.Tools {
 		if given := ofTool(f.Recovery, tool); given != nil {
 			l.Recovery[tool] = c.quantity(join(path, "recovery."+tool.Key()), given, recoveryMeasure, l.Recovery[tool])

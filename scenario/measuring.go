@@ -39,7 +39,7 @@ func (r siteReader) cores(path string, given []text) (all []int) {
 	if len(given) == 0 {
 		r.fault(path, "", `the numbers of the cores, such as "[4, 7, 10]"`)
 	}
-	for i, t := range few(r.clerk, path, given, mostStops) {
+	for i, t := range few(r.reader, path, given, mostStops) {
 		n := int(r.number(at(path, i), t, countMeasure))
 		if len(all) > 0 && n > 0 && n <= all[len(all)-1] {
 			r.fault(at(path, i), t.value, fmt.Sprintf("a number above %d", all[len(all)-1]))
@@ -92,7 +92,7 @@ func (r siteReader) penetrometer(path string, given []text, h *plan.Hole) {
 		r.fault(path, "", `depths, such as "[40 mbsf, 80 mbsf]"`)
 	}
 	last := unit.Depth(0)
-	for i, t := range few(r.clerk, path, given, mostStops) {
+	for i, t := range few(r.reader, path, given, mostStops) {
 		depth := unit.Depth(r.number(at(path, i), t, depthMeasure))
 		switch {
 		case depth > bottomOf(h):

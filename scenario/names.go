@@ -3,7 +3,6 @@ package scenario
 import (
 	"fmt"
 	"strings"
-	"unicode"
 	"unicode/utf8"
 )
 
@@ -19,10 +18,10 @@ const (
 const wantedText = `a text; put what looks like a number in quotes, such as "1208"`
 
 // name is a text that must be there, on one line.
-func (c *clerk) name(path string, t text) string { return c.called(path, t, mostName) }
+func (c *reader) name(path string, t text) string { return c.called(path, t, mostName) }
 
 // called is a text of so many letters at most.
-func (c *clerk) called(path string, t text, most int) string {
+func (c *reader) called(path string, t text, most int) string {
 	value := strings.TrimSpace(t.value)
 	letter, place := unprintable(value)
 	switch {
@@ -40,22 +39,8 @@ func (c *clerk) called(path string, t text, most int) string {
 	return value
 }
 
-// unprintable is the first letter that steers a terminal, a table or the direction of writing rather than
-// being printed, and its place from 1; place 0 where there is none. The two joiners that some scripts
-// need within words are none.
-func unprintable(s string) (letter rune, place int) {
-	const nonJoiner, joiner = '\u200c', '\u200d'
-	for _, r := range s {
-		place++
-		if r != nonJoiner && r != joiner && unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp) {
-			return r, place
-		}
-	}
-	return 0, 0
-}
-
 // words is a text that may be left out. Its lines are made one.
-func (c *clerk) words(path string, t text, missing string) string {
+func (c *reader) words(path string, t text, missing string) string {
 	if !t.given {
 		return missing
 	}
@@ -64,7 +49,7 @@ func (c *clerk) words(path string, t text, missing string) string {
 }
 
 // title is the name of the expedition, which may be longer than other names.
-func (c *clerk) title(path string, t text, missing string) string {
+func (c *reader) title(path string, t text, missing string) string {
 	if !t.given {
 		return missing
 	}

@@ -36,3 +36,6 @@ func readFile(path string) ([]byte, error) {
 	defer file.Close()
 	return io.ReadAll(io.LimitReader(file, mostBytes+1)) // should it grow, whoever reads it says that it is too large
 }
+
+// mostTable is far more than the cores of all expeditions so far, which are 30 MB.
+const mostTable = 256 << 20

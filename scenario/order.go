@@ -59,7 +59,7 @@ func (c *clerk) siteNamed(path string, t text, sites []plan.Site) (int, bool) {
 
 // precedences reads the rules that the order must keep.
 func (c *clerk) precedences(f expeditionFile, p *plan.Plan) (rules []plan.Precedence) {
-	for i, rule := range few(c, "order_rules", f.OrderRules, mostRules) {
+	for i, rule := range few(c.reader, "order_rules", f.OrderRules, mostRules) {
 		path := at("order_rules", i)
 		first, found := c.siteNamed(join(path, "first"), rule.First, p.Sites)
 		then, foundToo := c.siteNamed(join(path, "then"), rule.Then, p.Sites)

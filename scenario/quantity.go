@@ -7,7 +7,7 @@ import (
 
 // quantity reads a quantity with its spread. What the file does not say of levels, persistence
 // and common factor stays as in base.
-func (c *clerk) quantity(path string, s *spreadFile, m measure, base spread.Quantity) spread.Quantity {
+func (c *reader) quantity(path string, s *spreadFile, m measure, base spread.Quantity) spread.Quantity {
 	if s == nil {
 		c.fault(path, "", m.wanted()+", or a spread")
 		return base
@@ -26,7 +26,7 @@ func (c *clerk) quantity(path string, s *spreadFile, m measure, base spread.Quan
 }
 
 // levels reads at which levels a spread lives.
-func (c *clerk) levels(path string, s *spreadFile, q *spread.Quantity) {
+func (c *reader) levels(path string, s *spreadFile, q *spread.Quantity) {
 	if s.Varies != nil {
 		q.Shares = c.shares(join(path, "varies"), *s.Varies)
 		q.Persistence = 0
@@ -40,7 +40,7 @@ func (c *clerk) levels(path string, s *spreadFile, q *spread.Quantity) {
 }
 
 // shares reads a level or the shares of several.
-func (c *clerk) shares(path string, v variesFile) spread.Shares {
+func (c *reader) shares(path string, v variesFile) spread.Shares {
 	if v.level.given {
 		level, err := spread.ParseLevel(v.level.value)
 		if err != nil {
@@ -60,4 +60,17 @@ func (c *clerk) shares(path string, v variesFile) spread.Shares {
 		c.fault(path, unit.OfShare.TellApart(sum, 1, "%"), "shares that add up to 100 %")
 	}
 	return shares
+}
+
+// sourced asks a quantity of a ship or lithology for its source, and a spread for its level.
+func (c *reader) sourced(path string, s *spreadFile) {
+	if s == nil {
+		return
+	}
+	if !s.Source.given {
+		c.fault(join(path, "source"), "", "where the value comes from")
+	}
+	if s.Varies == nil && !s.Value.given {
+		c.fault(join(path, "varies"), "", "the level at which the spread lives: expedition, site, hole or run, or shares")
+	}
 }

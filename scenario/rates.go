@@ -1,6 +1,7 @@
 package scenario
 
 import (
+	"maps"
 	"slices"
 
 	"coredays/model/rig"
@@ -10,7 +11,7 @@ import (
 // rates reads figures of the ship over those in base: what is not stated stays as it is.
 func (c *clerk) rates(path string, given map[string]spreadFile, base [rig.Rates]spread.Quantity) [rig.Rates]spread.Quantity {
 	base = c.ratesBeside(path, given, base)
-	for _, key := range sortedKeys(given) {
+	for _, key := range slices.Sorted(maps.Keys(given)) {
 		if key == fileKey {
 			continue
 		}
@@ -33,14 +34,6 @@ func statedPace(given map[string]spreadFile, rates *[rig.Rates]spread.Quantity) 
 	if pace && !alone {
 		rates[rig.PistonAlone] = spread.Just(1)
 	}
-}
-
-func sortedKeys(m map[string]spreadFile) (keys []string) {
-	for key := range m {
-		keys = append(keys, key)
-	}
-	slices.Sort(keys)
-	return keys
 }
 
 func rateKeys() (keys []string) {

@@ -49,7 +49,7 @@ func readRates(name string, data []byte, base [rig.Rates]spread.Quantity) ([rig.
 	if len(o.faults) > 0 && !o.onlyEmpty() {
 		return base, o.faults
 	}
-	c := &clerk{outline: o}
+	c := &clerk{reader: &reader{outline: o}}
 	var f ratesFile
 	c.said = decode(v, o, &f)
 	c.version(f.Version)

@@ -31,7 +31,7 @@ func WithSettings(data []byte, name string, settings []string) (*plan.Plan, erro
 	}
 	v = withSettings(v, o, settings)
 	p := read(v, o)
-	o.blame(data, settings)
+	blame(o, data, settings)
 	if err := o.faults.orNil(); err != nil {
 		return nil, err
 	}
@@ -48,7 +48,7 @@ func ToCheck(data []byte, name string, settings []string) (p *plan.Plan, infeasi
 	}
 	v = withSettings(v, o, settings)
 	p = read(v, o)
-	o.blame(data, settings)
+	blame(o, data, settings)
 	var malformed Faults
 	for _, f := range o.faults {
 		if f.Infeasible {
@@ -75,7 +75,7 @@ func OpenToCheck(path string, settings ...string) (*plan.Plan, Faults, error) {
 // read turns what was loaded into a plan and notes what is wrong.
 func read(v *viper.Viper, o *outline) *plan.Plan {
 	o.faults = append(o.faults, builtIn().faults...)
-	c := &clerk{outline: o}
+	c := &clerk{reader: &reader{outline: o}}
 	var f expeditionFile
 	c.said = decode(v, o, &f)
 	p := c.expedition(f)

@@ -55,7 +55,8 @@ var (
 
 // readUnrecorded reads what a record leaves open.
 func readUnrecorded(name string, data []byte) (Unrecorded, Faults) {
-	c, f, readable := mirrored[recordFile](name, data)
+	r, f, readable := mirrored[recordFile](name, data)
+	c := unrecordedReader{r}
 	if !readable {
 		return Unrecorded{}, c.faults
 	}
@@ -78,13 +79,16 @@ func readUnrecorded(name string, data []byte) (Unrecorded, Faults) {
 	return u, c.faults
 }
 
+// unrecordedReader reads the parts of record.yaml.
+type unrecordedReader struct{ *reader }
+
 var workKeys = [UnrecordedClasses]string{"piston", "extended", "rotary", "rotary_from_the_sea_floor", "without_cores"}
 
-func (c *clerk) slower(path string, f fromFile) Slower {
+func (c unrecordedReader) slower(path string, f fromFile) Slower {
 	return Slower{From: c.number(join(path, "from"), f.From, waterLimitMeasure), Rate: c.number(join(path, "rate"), f.Rate, paceMeasure)}
 }
 
-func (c *clerk) sometimes(path string, f sometimesFile) Sometimes {
+func (c unrecordedReader) sometimes(path string, f sometimesFile) Sometimes {
 	return Sometimes{
 		Chance: c.number(join(path, "chance"), f.Chance, shareMeasure),
 		Median: c.number(join(path, "median"), f.Median, taskMeasure),
@@ -93,13 +97,13 @@ func (c *clerk) sometimes(path string, f sometimesFile) Sometimes {
 }
 
 // grounds reads the lithologies, of which there is one for each ground.
-func (c *clerk) grounds(given []lithologyFile) (all [grounds]ground.Lithology) {
+func (c unrecordedReader) grounds(given []lithologyFile) (all [grounds]ground.Lithology) {
 	if len(given) != grounds {
 		c.fault("lithologies", "", "one for each ground of a record: soft, rotary and bare")
 		return all
 	}
 	for i, f := range given {
-		all[i] = c.lithology(at("lithologies", i), f)
+		all[i] = readLithology(c.reader, at("lithologies", i), f)
 	}
 	return all
 }

@@ -83,7 +83,7 @@ const mostUnrecorded = 60 * float64(unit.Day)
 // RecordModel is what is built in.
 var RecordModel = sync.OnceValues(func() (Unrecorded, Faults) {
 	u, faults := readUnrecorded("record.yaml", recordText)
-	u.Ship = builtIn().ship.Ship
+	u.Ship = BuiltInShip()
 	return u, faults
 })
 

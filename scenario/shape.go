@@ -10,13 +10,8 @@ import (
 // numberKeys are the keys of a spread that hold its numbers.
 var numberKeys = []string{"value", "low", "mid", "high", "median", "factor", "lowest", "mode", "highest", "scale", "shape_parameter", "mean"}
 
-func (s *spreadFile) number(key string) text {
-	return map[string]text{"value": s.Value, "low": s.Low, "mid": s.Mid, "high": s.High, "median": s.Median, "factor": s.Factor, "lowest": s.Lowest,
-		"mode": s.Mode, "highest": s.Highest, "scale": s.Scale, "shape_parameter": s.ShapeParameter, "mean": s.Mean}[key]
-}
-
 // shape reads the shape of a quantity and its text, nil where it has a fault.
-func (c *clerk) shape(path string, s *spreadFile, m measure) (spread.Shape, string) {
+func (c *reader) shape(path string, s *spreadFile, m measure) (spread.Shape, string) {
 	if s.short {
 		return c.single(path, s.Value, m)
 	}
@@ -37,7 +32,7 @@ func (c *clerk) shape(path string, s *spreadFile, m measure) (spread.Shape, stri
 }
 
 // single is a quantity written as one value without keys.
-func (c *clerk) single(path string, t text, m measure) (spread.Shape, string) {
+func (c *reader) single(path string, t text, m measure) (spread.Shape, string) {
 	before := len(c.outline.faults)
 	value := c.number(path, t, m)
 	if len(c.outline.faults) > before {
@@ -47,7 +42,7 @@ func (c *clerk) single(path string, t text, m measure) (spread.Shape, string) {
 }
 
 // saidWithin lists what the decoder has said of a path and what is inside.
-func (c *clerk) saidWithin(path string) (said []string) {
+func (c *reader) saidWithin(path string) (said []string) {
 	for _, s := range c.said {
 		if within(s, path) {
 			said = append(said, s)
@@ -59,7 +54,7 @@ func (c *clerk) saidWithin(path string) (said []string) {
 const wantedForm = "one value, or low, mid and high, or a shape, or quantiles"
 
 // form finds out in which form the quantity is written.
-func (c *clerk) form(path string, s *spreadFile) (form, bool) {
+func (c *reader) form(path string, s *spreadFile) (form, bool) {
 	switch {
 	case s.Shape.given:
 		for _, f := range shapeForms {
@@ -83,7 +78,7 @@ func (c *clerk) form(path string, s *spreadFile) (form, bool) {
 }
 
 // values reads the numbers of a form.
-func (c *clerk) values(path string, s *spreadFile, f form, m measure) (map[string]float64, string) {
+func (c *reader) values(path string, s *spreadFile, f form, m measure) (map[string]float64, string) {
 	values := map[string]float64{}
 	var words []string
 	for _, key := range append(slices.Clone(f.needs), f.may...) {
@@ -104,7 +99,7 @@ func (c *clerk) values(path string, s *spreadFile, f form, m measure) (map[strin
 }
 
 // only notes keys that do not go with the form.
-func (c *clerk) only(path string, s *spreadFile, f form) {
+func (c *reader) only(path string, s *spreadFile, f form) {
 	for _, key := range numberKeys {
 		if t := s.number(key); t.given && !slices.Contains(f.needs, key) && !slices.Contains(f.may, key) {
 			c.fault(join(path, key), t.value, "nothing here: this does not go with "+f.name)

@@ -45,7 +45,8 @@ func (c *clerk) ship(t text) vessel {
 
 // readShip reads a ship file.
 func readShip(name string, data []byte) (vessel, Faults) {
-	c, f, readable := mirrored[shipFile](name, data)
+	r, f, readable := mirrored[shipFile](name, data)
+	c := &clerk{reader: r}
 	if !readable {
 		return vessel{}, c.faults
 	}

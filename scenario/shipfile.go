@@ -50,16 +50,3 @@ type toolStringFile struct {
 	Seismic text `mapstructure:"seismic"`
 	Source  text `mapstructure:"source"`
 }
-
-type lithologiesFile struct {
-	Version     text            `mapstructure:"version"`
-	Lithologies []lithologyFile `mapstructure:"lithologies"`
-}
-
-type lithologyFile struct {
-	Name              text                  `mapstructure:"name"`
-	SideShear         *spreadFile           `mapstructure:"side_shear"`
-	DrillingRate      *spreadFile           `mapstructure:"drilling_rate"`
-	DrillingAheadRate *spreadFile           `mapstructure:"drilling_ahead_rate"`
-	Recovery          map[string]spreadFile `mapstructure:"recovery"` // by the key of a coring.Tool
-}

@@ -45,7 +45,7 @@ func (r siteReader) read() {
 	f, s := r.file, r.site
 	s.Name = r.name(r.at("name"), f.Name)
 	s.Position = r.position(r.at("position"), f.Position)
-	for i, via := range few(r.clerk, r.at("via"), f.Via, mostWaypoints) {
+	for i, via := range few(r.reader, r.at("via"), f.Via, mostWaypoints) {
 		s.Via = append(s.Via, r.position(at(r.at("via"), i), via))
 	}
 	s.WaterDepth = r.waterDepth()

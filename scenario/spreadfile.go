@@ -1,12 +1,5 @@
 package scenario
 
-// text is a single value as it stands in a file.
-type text struct {
-	value string
-	given bool
-	bare  bool // a number or a date rather than a text: 12, not "12 m"
-}
-
 // spreadFile is a quantity as it stands in a file: one value, or one of the forms of a spread.
 type spreadFile struct {
 	Value          text           `mapstructure:"value"`
@@ -44,4 +37,10 @@ type variesFile struct {
 	Run        text `mapstructure:"run"`
 
 	level text // written as one level without keys
+}
+
+// number is what stands at a key of a spread.
+func (s *spreadFile) number(key string) text {
+	return map[string]text{"value": s.Value, "low": s.Low, "mid": s.Mid, "high": s.High, "median": s.Median, "factor": s.Factor, "lowest": s.Lowest,
+		"mode": s.Mode, "highest": s.Highest, "scale": s.Scale, "shape_parameter": s.ShapeParameter, "mean": s.Mean}[key]
 }

@@ -15,7 +15,7 @@ func (r siteReader) stages(path string, f itemFile, h *plan.Hole) {
 	}
 	r.reachable(join(path, "drill_ahead_to"), f.DrillAheadTo, h.DrillAheadTo)
 	depth := h.DrillAheadTo
-	for i, s := range few(r.clerk, join(path, "core"), f.Core, mostStages) {
+	for i, s := range few(r.reader, join(path, "core"), f.Core, mostStages) {
 		inner := at(join(path, "core"), i)
 		stage := plan.Stage{With: r.tool(join(inner, "with"), s.With)}
 		r.follows(join(inner, "with"), stage.With, h)

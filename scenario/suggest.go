@@ -11,6 +11,9 @@ import (
 // alike is how similar a name must be to be suggested: 1 is the same, 0 has nothing in common.
 const alike = 0.6
 
+// longest is the length of names beyond which none is suggested, in letters: nobody has names of a page's length.
+const longest = 80
+
 // suggest says that there is no such thing and names the nearest that there is. meant is that
 // name, empty where none is near.
 func suggest(name string, known []string, thing string) (wanted, meant string) {
@@ -19,7 +22,7 @@ func suggest(name string, known []string, thing string) (wanted, meant string) {
 	}
 	best := 0.0
 	for _, k := range known {
-		if len(name) > mostName {
+		if len(name) > longest {
 			break // nobody's slip of a letter
 		}
 		near := levenshtein.Match(strings.ToLower(name), strings.ToLower(k), nil)

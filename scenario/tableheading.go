@@ -13,9 +13,6 @@ import (
 	"coredays/model/plaintext"
 )
 
-// mostTable is far more than the cores of all expeditions so far, which are 30 MB.
-const mostTable = 256 << 20
-
 // openTable reads the heading, which must have the columns named, in small letters or capitals, their units
 // in brackets or not. The error is Faults.
 func openTable(name string, r io.Reader, columns []string) (*recordTable, error) {

@@ -82,14 +82,6 @@ func apart(value, limit float64) string {
 	return unit.OfDuration.TellApart(value, limit, hoursOrDays(value))
 }
 
-// hoursOrDays is the unit in which people tell a time.
-func hoursOrDays(value float64) string {
-	if value < 2*day {
-		return "h"
-	}
-	return "d"
-}
-
 // mean is that of a spread, by its middle values of a thousand equal parts. It leaves out a tail of one
 // draw in two thousand.
 func mean(q spread.Quantity) float64 {

@@ -39,7 +39,7 @@ func TestNamesThatCannotBePrintedAreRefused(t *testing.T) {
 		"\x00": false, "\x1b": false, "\x7f": false, "\u0085": false, "\u200b": false, "\u200e": false, "\u202e": false, "\u2066": false, "\u2028": false, "\u2029": false, "\ufeff": false,
 		"\n": false, "\t": false, "é": true, "深": true, "می" + nonJoiner + "خواهم": true, "क्" + joiner + "ष": true, "'": true, "=": true,
 	} {
-		c := &clerk{outline: newOutline("starter.yaml")}
+		c := &reader{outline: newOutline("starter.yaml")}
 		c.name("title", text{value: "A" + letter + "B", given: true})
 		if (len(c.faults) == 0) != want {
 			t.Errorf("%q in a name: %v", letter, c.faults)

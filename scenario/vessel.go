@@ -26,19 +26,6 @@ func (c *clerk) shipRates(given map[string]spreadFile) [rig.Rates]spread.Quantit
 	return c.rates("rates", given, [rig.Rates]spread.Quantity{})
 }
 
-// sourced asks a quantity of a ship or lithology for its source, and a spread for its level.
-func (c *clerk) sourced(path string, s *spreadFile) {
-	if s == nil {
-		return
-	}
-	if !s.Source.given {
-		c.fault(join(path, "source"), "", "where the value comes from")
-	}
-	if s.Varies == nil && !s.Value.given {
-		c.fault(join(path, "varies"), "", "the level at which the spread lives: expedition, site, hole or run, or shares")
-	}
-}
-
 // limitsSourced asks limits and the storm for their sources.
 func (c *clerk) limitsSourced(f shipFile) {
 	for i, l := range f.Limits {
@@ -74,7 +61,7 @@ func (c *clerk) heading(t text) float64 {
 // strings reads the tool strings for logging.
 func (c *clerk) strings(given []toolStringFile) (all []rig.ToolString) {
 	seen := map[string]bool{}
-	for i, t := range few(c, "tool_strings", given, mostStrings) {
+	for i, t := range few(c.reader, "tool_strings", given, mostStrings) {
 		path := at("tool_strings", i)
 		s := rig.ToolString{Name: c.name(join(path, "name"), t.Name), Passes: 1, Seismic: c.yes(join(path, "seismic"), t.Seismic, false),
 			Source: c.words(join(path, "source"), t.Source, c.source(path))}
