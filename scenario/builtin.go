@@ -7,6 +7,8 @@ import (
 
 	"coredays/model/plan"
 	"coredays/model/rig"
+	"coredays/scenario/fault"
+	"coredays/scenario/lithology"
 )
 
 //go:embed drillship.yaml
@@ -21,13 +23,13 @@ var starterText []byte
 // stock is what is built in: it comes with the program and never changes.
 type stock struct {
 	ship   vessel
-	faults Faults // none, which a test holds
+	faults fault.List // none, which a test holds
 }
 
 // builtIn reads the built-in ship once.
 var builtIn = sync.OnceValue(func() stock {
 	ship, faults := readShip("drillship.yaml", drillshipText)
-	_, more := builtInLithologies()
+	_, more := lithology.BuiltIn()
 	return stock{ship, append(faults, more...)}
 })
 

@@ -1,10 +1,13 @@
 package scenario
 
-import "coredays/model/sea"
+import (
+	"coredays/model/sea"
+	"coredays/scenario/entry"
+)
 
 // clerk reads the parts of an expedition and of a ship.
 type clerk struct {
-	*reader
+	*entry.Reader
 	records map[string]*sea.Likeness // of the sea, by path
 	reads   []string                 // paths of the files that the scenario names
 }

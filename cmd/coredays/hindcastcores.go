@@ -13,7 +13,8 @@ import (
 	"coredays/model/record"
 	"coredays/model/score"
 	"coredays/model/unit"
-	"coredays/scenario"
+	"coredays/scenario/document"
+	"coredays/scenario/records"
 	"coredays/sim"
 	"coredays/sim/hindcast"
 )
@@ -25,21 +26,21 @@ const coreReplications = 40
 // scoreCores adds cycles and recovery to a score: the same holes on record and simulated, with the
 // cores of each tool known.
 func scoreCores(ctx context.Context, file string, result *score.Hindcast, sites []record.Site, run sim.Run) error {
-	r, err := scenario.OpenFile(file)
+	r, err := document.OpenFile(file)
 	if err != nil {
-		return fault{fmt.Errorf("the table of cores can't be read: %w", err)}
+		return planFault{fmt.Errorf("the table of cores can't be read: %w", err)}
 	}
 	defer r.Close()
-	cores, out, err := scenario.ReadCores(file, r)
+	cores, out, err := records.ReadCores(file, r)
 	if err != nil {
-		return fault{err}
+		return planFault{err}
 	}
 	for _, o := range out {
 		result.LeftOut = append(result.LeftOut, record.LeftOut{Row: o.Row, Why: "core: " + o.Why})
 	}
-	f, err := foresee(withCores(sites, cores), scenario.Counts)
+	f, err := foresee(withCores(sites, cores), records.Counts)
 	if err != nil {
-		return fault{err}
+		return planFault{err}
 	}
 	run.Replications = min(run.Replications, coreReplications)
 	simulated := hindcast.Cores(ctx, f.voyages, f.legs, run)

@@ -48,7 +48,7 @@ func (s *simulation) merge(ctx context.Context, paths []string, stdout, stderr i
 	err := orInterrupted(ctx, func() error {
 		shares, err := readParts(paths)
 		if err != nil {
-			return fault{err}
+			return planFault{err}
 		}
 		call = shares[0].Call
 		if p, err = s.prepareToMerge(&call); err != nil {
@@ -71,7 +71,7 @@ func (s *simulation) prepareToMerge(call *partCall) (*prepared, error) {
 	s.settings, s.anyway = call.Settings, call.Anyway
 	p, err := s.prepare(call.Scenario)
 	if errors.Is(err, fs.ErrNotExist) {
-		return nil, fault{fmt.Errorf("%w: the shares name it so; merge them in the folder where they were sailed", err)}
+		return nil, planFault{fmt.Errorf("%w: the shares name it so; merge them in the folder where they were sailed", err)}
 	}
 	return p, err
 }

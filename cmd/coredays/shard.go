@@ -70,7 +70,7 @@ func (s *simulation) sailShare(ctx context.Context, p *prepared, run sim.Run, st
 	}
 	file := partFile{Call: partCall{p.args, s.settings, s.anyway, run.Seed, all}, Program: machine(), Plan: listing.Of(p.v.Plan), Part: *part}
 	if err := writeTo(context.WithoutCancel(ctx), "part", s.shard.part, file.write); err != nil { // sailed to its end, it is worth keeping
-		return fault{err}
+		return planFault{err}
 	}
 	_, err = fmt.Fprintf(stdout, "Replications %d to %d of %d are in %s.\n", run.First, end-1, all, s.shard.part)
 	return asFault(err)
