@@ -5,15 +5,14 @@ import (
 	_ "embed"
 	"sync"
 
-	"coredays/model/ground"
 	"coredays/model/plan"
+	"coredays/model/rig"
+	"coredays/scenario/fault"
+	"coredays/scenario/lithology"
 )
 
 //go:embed drillship.yaml
 var drillshipText []byte
-
-//go:embed lithologies.yaml
-var lithologiesText []byte
 
 //go:embed demonstration.yaml
 var demonstrationText []byte
@@ -23,16 +22,15 @@ var starterText []byte
 
 // stock is what is built in: it comes with the program and never changes.
 type stock struct {
-	ship        vessel
-	lithologies []ground.Lithology
-	faults      Faults // none, which a test holds
+	ship   vessel
+	faults fault.List // none, which a test holds
 }
 
-// builtIn reads the built-in ship and lithologies once.
+// builtIn reads the built-in ship once.
 var builtIn = sync.OnceValue(func() stock {
 	ship, faults := readShip("drillship.yaml", drillshipText)
-	lithologies, more := readLithologies("lithologies.yaml", lithologiesText)
-	return stock{ship, lithologies, append(faults, more...)}
+	_, more := lithology.BuiltIn()
+	return stock{ship, append(faults, more...)}
 })
 
 // Demonstration is the built-in scenario, an invented expedition.
@@ -43,3 +41,6 @@ func DemonstrationText() []byte { return bytes.Clone(demonstrationText) }
 
 // Starter is a commented scenario to begin one's own from.
 func Starter() []byte { return bytes.Clone(starterText) }
+
+// BuiltInShip is the ship that needs no file.
+func BuiltInShip() rig.Ship { return builtIn().ship.Ship }

@@ -13,10 +13,12 @@ import (
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/spread"
+	"coredays/scenario/document"
+	"coredays/scenario/lithology"
 )
 
 func TestWhatIsBuiltInHasNoFaults(t *testing.T) {
-	if err := builtIn().faults.orNil(); err != nil {
+	if err := builtIn().faults.OrNil(); err != nil {
 		t.Fatal(err)
 	}
 }
@@ -37,7 +39,8 @@ func TestEveryRateOfTheBuiltInShipHasAValueAndASource(t *testing.T) {
 }
 
 func TestEveryLithologyIsComplete(t *testing.T) {
-	for _, l := range builtIn().lithologies {
+	all, _ := lithology.BuiltIn()
+	for _, l := range all {
 		checkComplete(t, l.Name+" side shear", l.Strength)
 		checkComplete(t, l.Name+" drilling rate", l.Rate)
 		checkComplete(t, l.Name+" drilling ahead rate", l.Ahead)
@@ -47,7 +50,7 @@ func TestEveryLithologyIsComplete(t *testing.T) {
 	}
 	for _, name := range []string{"nannofossil ooze", "diatom ooze", "pelagic clay", "hemipelagic mud", "silty clay", "sand", "chalk", "limestone", "chert",
 		"claystone", "volcaniclastic", "basalt", "gabbro", assumedLithology} {
-		if _, found := named(builtIn().lithologies, name); !found {
+		if _, found := lithology.Named(all, name); !found {
 			t.Errorf("%s is missing", name)
 		}
 	}
@@ -73,7 +76,8 @@ func checkComplete(t *testing.T, what string, q spread.Quantity) {
 func TestPistonsAreRefusedWhereRecordsSayInMud(t *testing.T) {
 	const lbf = 4.4482216152605 // N, exact by definition
 	side := math.Pi * 3.75 * 0.0254 * 9.5
-	for _, l := range builtIn().lithologies {
+	all, _ := lithology.BuiltIn()
+	for _, l := range all {
 		if !strings.Contains(l.Name, "ooze") && !strings.Contains(l.Name, "mud") && !strings.Contains(l.Name, "clay") || l.Name == "claystone" {
 			continue
 		}
@@ -183,9 +187,9 @@ func TestTheManualNamesEveryKey(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, mirror := range []any{expeditionFile{}, portsFile{}, portFile{}, orderRuleFile{}, siteFile{}, layerFile{}, itemFile{}, stageFile{}, whenFile{},
-		temperatureFile{}, penetrometerFile{}, refusalFile{}, weatherFile{}, monthFile{}, spreadFile{}, quantileFile{}, shipFile{}, hullFile{}, limitFile{},
-		stormFile{}, toolStringFile{}, lithologyFile{}} {
-		for _, key := range keys(reflect.TypeOf(mirror)) {
+		temperatureFile{}, penetrometerFile{}, refusalFile{}, weatherFile{}, monthFile{}, document.Spread{}, document.QuantileRow{}, shipFile{}, hullFile{}, limitFile{},
+		stormFile{}, toolStringFile{}, lithology.File{}} {
+		for _, key := range document.Keys(reflect.TypeOf(mirror)) {
 			if !strings.Contains(string(manual), key) {
 				t.Errorf("%T: %s is not in the manual", mirror, key)
 			}

@@ -6,24 +6,26 @@ import (
 
 	"coredays/model/plan"
 	"coredays/model/unit"
+	"coredays/scenario/document"
+	"coredays/scenario/entry"
 )
 
 // condition reads on which earlier hole an item depends.
 func (r siteReader) condition(path string, f whenFile) *plan.Condition {
 	condition := &plan.Condition{
-		Hole:  slices.IndexFunc(r.site.Items, func(i plan.Item) bool { return i.Hole != nil && i.Name == f.Hole.value }),
-		Depth: unit.Depth(r.number(join(path, "depth"), f.Depth, depthMeasure)),
+		Hole:  slices.IndexFunc(r.site.Items, func(i plan.Item) bool { return i.Hole != nil && i.Name == f.Hole.Value }),
+		Depth: unit.Depth(r.Number(document.Join(path, "depth"), f.Depth, entry.DepthMeasure)),
 	}
-	if !f.Refused.given {
-		r.fault(join(path, "refused"), "", "above or below")
+	if !f.Refused.Given {
+		r.Fault(document.Join(path, "refused"), "", "above or below")
 	}
-	condition.Above = r.choice(join(path, "refused"), f.Refused, "above", "below") == 0
+	condition.Above = r.Choice(document.Join(path, "refused"), f.Refused, "above", "below") == 0
 	switch {
 	case condition.Hole < 0:
-		r.fault(join(path, "hole"), f.Hole.value, "the name of a hole before this one at the same site")
+		r.Fault(document.Join(path, "hole"), f.Hole.Value, "the name of a hole before this one at the same site")
 		condition.Hole = 0
 	case !pistonCored(r.site.Items[condition.Hole].Hole):
-		r.fault(join(path, "hole"), f.Hole.value, "a hole that is cored with a piston corer, which alone is refused")
+		r.Fault(document.Join(path, "hole"), f.Hole.Value, "a hole that is cored with a piston corer, which alone is refused")
 	}
 	r.canArise(path, f, condition)
 	return condition
@@ -46,9 +48,9 @@ func (r siteReader) canArise(path string, f whenFile, condition *plan.Condition)
 	}
 	switch {
 	case !condition.Above && deepest > 0 && condition.Depth >= deepest:
-		r.fault(join(path, "depth"), f.Depth.value, fmt.Sprintf("less than %s, below which the piston corer does not go in %s: it is never refused there", exactly(deepest), f.Hole.value))
+		r.Fault(document.Join(path, "depth"), f.Depth.Value, fmt.Sprintf("less than %s, below which the piston corer does not go in %s: it is never refused there", exactly(deepest), f.Hole.Value))
 	case condition.Above && condition.Depth <= hole.DrillAheadTo:
-		r.fault(join(path, "depth"), f.Depth.value, fmt.Sprintf("more than %s, above which %s is not cored: nothing is refused there", exactly(hole.DrillAheadTo), f.Hole.value))
+		r.Fault(document.Join(path, "depth"), f.Depth.Value, fmt.Sprintf("more than %s, above which %s is not cored: nothing is refused there", exactly(hole.DrillAheadTo), f.Hole.Value))
 	}
 }
 

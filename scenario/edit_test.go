@@ -4,6 +4,9 @@ import (
 	"bytes"
 	"strings"
 	"testing"
+
+	"coredays/scenario/document"
+	"coredays/scenario/edit"
 )
 
 func TestAnEditChangesItsOwnBytesAlone(t *testing.T) {
@@ -27,7 +30,7 @@ func TestAnEditChangesItsOwnBytesAlone(t *testing.T) {
 		{"a", "# no comment", "1 m ", `"# no comment" `},
 		{"a", "@home", "1 m ", `"@home" `},
 	} {
-		got, err := Edit([]byte(text), c.path, c.value)
+		got, err := edit.Set([]byte(text), c.path, c.value)
 		if want := strings.Replace(text, c.old, c.new, 1); err != nil || string(got) != want || !strings.Contains(text, c.old) {
 			t.Errorf("%s=%q gives (%v)\n%s\nwant\n%s", c.path, c.value, err, got, want)
 		}
@@ -37,11 +40,11 @@ func TestAnEditChangesItsOwnBytesAlone(t *testing.T) {
 func TestAnEditThatCannotBeMadeByItselfChangesNothing(t *testing.T) {
 	text := "a: &x 1\nb: *x\nc: >\n  long\n  text\nd: {e: 1}\nl: [1]\n"
 	for _, path := range []string{"a", "b", "c", "d.e.f", "q.r", "l[7]", "l[-1]", "", "d..e", "l[0]x"} {
-		if got, err := Edit([]byte(text), path, "2"); err == nil {
+		if got, err := edit.Set([]byte(text), path, "2"); err == nil {
 			t.Errorf("%q was changed to\n%s", path, got)
 		}
 	}
-	if _, err := Edit([]byte("a: [1"), "a", "2"); err == nil {
+	if _, err := edit.Set([]byte("a: [1"), "a", "2"); err == nil {
 		t.Error("what is no YAML was changed")
 	}
 }
@@ -52,8 +55,8 @@ func TestEveryWaterDepthOfTheDemonstrationCanBeChangedAndBack(t *testing.T) {
 		t.Fatal(err)
 	}
 	for i := range p.Sites {
-		path := at("sites", i) + ".water_depth"
-		changed, err := Edit(demonstrationText, path, "1234 m")
+		path := document.At("sites", i) + ".water_depth"
+		changed, err := edit.Set(demonstrationText, path, "1234 m")
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -62,7 +65,7 @@ func TestEveryWaterDepthOfTheDemonstrationCanBeChangedAndBack(t *testing.T) {
 			t.Errorf("%s: %v", path, err)
 		}
 		was := strings.Fields(strings.Split(string(demonstrationText), "water_depth: ")[i+1])
-		back, err := Edit(changed, path, was[0]+" "+was[1])
+		back, err := edit.Set(changed, path, was[0]+" "+was[1])
 		if err != nil || !bytes.Equal(back, demonstrationText) {
 			t.Errorf("%s: the way back does not end where it began: %v", path, err)
 		}
@@ -73,7 +76,7 @@ func FuzzAnEditSaysWhatWasAskedOrNothing(f *testing.F) {
 	f.Add("a: {b: [1, 2]} # c\n", "a.b", "3")
 	f.Add("a:\n- b: 'x'\n", "a[0].b", "y: z")
 	f.Fuzz(func(t *testing.T, text, path, value string) {
-		changed, err := Edit([]byte(text), path, value)
+		changed, err := edit.Set([]byte(text), path, value)
 		if err == nil && len(changed) > len(text)+len(path)+8*len(value)+40 {
 			t.Errorf("%q, %s=%q grew to %q", text, path, value, changed)
 		}

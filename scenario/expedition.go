@@ -7,17 +7,19 @@ import (
 
 	"coredays/model/plan"
 	"coredays/model/unit"
+	"coredays/scenario/document"
+	"coredays/scenario/entry"
 )
 
 // expedition turns the mirror of a file into a plan.
 func (c *clerk) expedition(f expeditionFile) *plan.Plan {
-	c.version(f.Version)
+	c.Version(f.Version)
 	ship := c.ship(f.Ship)
 	p := &plan.Plan{
-		Title:   c.title("title", f.Title, strings.TrimSuffix(filepath.Base(c.file), filepath.Ext(c.file))),
-		File:    c.file,
-		Sails:   c.date("sails", f.Sails),
-		SeaDays: unit.Duration(c.number("sea_days", f.SeaDays, seaDaysMeasure)),
+		Title:   c.Title("title", f.Title, strings.TrimSuffix(filepath.Base(c.File), filepath.Ext(c.File))),
+		File:    c.File,
+		Sails:   c.Date("sails", f.Sails),
+		SeaDays: unit.Duration(c.Number("sea_days", f.SeaDays, entry.SeaDaysMeasure)),
 		From:    c.port("ports.from", f.Ports.From),
 		To:      c.port("ports.to", f.Ports.To),
 		InPort:  ship.inPort,
@@ -31,38 +33,31 @@ func (c *clerk) expedition(f expeditionFile) *plan.Plan {
 	p.Ship.Storm = c.storm("storm", f.Storm, ship.Storm)
 	p.Ship.Strings = slices.Clone(ship.Strings)
 	c.tubulars(f.String, f.Endurance, f.LeastWaterDepth, &p.Ship)
-	c.figure("position_keeping", f.PositionKeeping, keepingMeasure, &p.Ship.PositionKeeping)
-	c.figure("most_current", f.MostCurrent, currentMeasure, &p.Ship.MostCurrent)
+	c.figure("position_keeping", f.PositionKeeping, entry.KeepingMeasure, &p.Ship.PositionKeeping)
+	c.figure("most_current", f.MostCurrent, entry.CurrentMeasure, &p.Ship.MostCurrent)
 	if f.InPortBeforeSailing != nil {
-		p.InPort = c.quantity("in_port_before_sailing", f.InPortBeforeSailing, inPortMeasure, ship.inPort)
+		p.InPort = c.Quantity("in_port_before_sailing", f.InPortBeforeSailing, entry.InPortMeasure, ship.inPort)
 	}
-	if f.Trouble.given {
-		p.NoTrouble = c.choice("trouble", f.Trouble, "on", "off") == 1
+	if f.Trouble.Given {
+		p.NoTrouble = c.Choice("trouble", f.Trouble, "on", "off") == 1
 	}
 	if p.NoTrouble {
-		c.warn("trouble is off: no breakdowns, no stuck pipe, no lost cores or holes but those lost to the sea")
+		c.Warn("trouble is off: no breakdowns, no stuck pipe, no lost cores or holes but those lost to the sea")
 	}
-	if len(few(c, "sites", f.Sites, mostSites)) < len(f.Sites) || len(few(c, "order", f.Order, mostSites)) < len(f.Order) {
+	if len(entry.Few(c.Reader, "sites", f.Sites, entry.MostSites)) < len(f.Sites) || len(entry.Few(c.Reader, "order", f.Order, entry.MostSites)) < len(f.Order) {
 		return p // so many are read no further
 	}
 	p.Sites = c.sites(f.Sites, ship)
 	c.windows(f, p)
 	p.Order = c.order(f, p.Sites)
 	p.Before = c.precedences(f, p)
-	if len(c.faults) == 0 {
+	if len(c.Faults) == 0 {
 		c.routes(p)
 	}
-	p.Warnings = c.warnings
+	p.Warnings = c.Warnings
 	return p
 }
 
-// version is the version of the file format.
-func (c *clerk) version(t text) {
-	if t.value != "1" {
-		c.fault("version", t.value, "the version of the file format, which is 1")
-	}
-}
-
 func (c *clerk) port(path string, f portFile) plan.Port {
-	return plan.Port{Name: c.name(join(path, "name"), f.Name), Position: c.position(join(path, "position"), f.Position)}
+	return plan.Port{Name: c.Name(document.Join(path, "name"), f.Name), Position: c.Position(document.Join(path, "position"), f.Position)}
 }

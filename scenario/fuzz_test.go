@@ -3,17 +3,20 @@ package scenario
 import (
 	"errors"
 	"testing"
+
+	"coredays/scenario/fault"
+	"coredays/scenario/lithology"
 )
 
 func FuzzRead(f *testing.F) {
-	for _, text := range [][]byte{DemonstrationText(), Starter(), drillshipText, lithologiesText} {
+	for _, text := range [][]byte{DemonstrationText(), Starter(), drillshipText, lithology.Text} {
 		f.Add(".yaml", text, "sites[SB-01].cap=9 d")
 	}
 	f.Add(".json", []byte(`{"version": 1, "sites": [{"name": "A", "holes": [{"name": "A", "core": [{"with": "APC", "to": "refusal"}]}]}]}`), "sites[0].position=10N 20W")
 	f.Add(".toml", []byte("version = 1\n[rates]\nconnection = \"6 min\"\n[[sites]]\nname = \"A\"\n"), "rates.bench={low: 1 min, mid: 2 min, high: 4 min}")
 	f.Fuzz(func(t *testing.T, extension string, data []byte, setting string) {
 		p, err := WithSettings(data, "fuzz"+extension, []string{setting})
-		var faults Faults
+		var faults fault.List
 		switch {
 		case err != nil && (p != nil || !errors.As(err, &faults) || len(faults) == 0 || err.Error() == ""):
 			t.Errorf("an error that is no faults: %v", err)

@@ -4,20 +4,24 @@ import (
 	"coredays/model/ground"
 	"coredays/model/spread"
 	"coredays/model/unit"
+	"coredays/scenario/document"
+	"coredays/scenario/entry"
+	"coredays/scenario/fault"
+	"coredays/scenario/lithology"
 )
 
 // layers reads the layers.
 func (r siteReader) layers() []ground.Layer {
 	var layers []ground.Layer
 	last := unit.Depth(0)
-	for i, f := range few(r.clerk, r.at("layers"), r.file.Layers, mostLayers) {
-		path := at(r.at("layers"), i)
-		bottom := unit.Depth(r.number(join(path, "bottom"), f.Bottom, depthMeasure))
+	for i, f := range entry.Few(r.Reader, r.at("layers"), r.file.Layers, entry.MostLayers) {
+		path := document.At(r.at("layers"), i)
+		bottom := unit.Depth(r.Number(document.Join(path, "bottom"), f.Bottom, entry.DepthMeasure))
 		if bottom > 0 && bottom <= last {
-			r.fault(join(path, "bottom"), f.Bottom.value, "deeper than the layer above, "+exactly(last))
+			r.Fault(document.Join(path, "bottom"), f.Bottom.Value, "deeper than the layer above, "+exactly(last))
 		}
 		last = max(last, bottom)
-		layers = append(layers, ground.Layer{Bottom: bottom, Lithology: r.altered(path, f, r.byStrength(path, f, r.lithologyOf(path, f))),
+		layers = append(layers, ground.Layer{Bottom: bottom, Lithology: lithology.Altered(r.Reader, path, f.stated(), r.byStrength(path, f, r.lithologyOf(path, f))),
 			Stated: f.DrillingRate != nil || f.RockStrength != nil})
 	}
 	return layers
@@ -29,9 +33,9 @@ func (r siteReader) byStrength(path string, f layerFile, l ground.Lithology) gro
 		return l
 	}
 	if f.DrillingRate != nil {
-		r.fault(join(path, "rock_strength"), "", "either rock_strength or drilling_rate, not both")
+		r.Fault(document.Join(path, "rock_strength"), "", "either rock_strength or drilling_rate, not both")
 	}
-	strength := r.quantity(join(path, "rock_strength"), f.RockStrength, rockMeasure, l.Rate)
+	strength := r.Quantity(document.Join(path, "rock_strength"), f.RockStrength, entry.RockMeasure, l.Rate)
 	rate, err := r.ship.Tubulars.RateIn()
 	if err != nil || !strength.Given() {
 		return l
@@ -44,16 +48,16 @@ func (r siteReader) byStrength(path string, f layerFile, l ground.Lithology) gro
 
 // lithologyOf finds the lithology of a layer.
 func (r siteReader) lithologyOf(path string, f layerFile) ground.Lithology {
-	stock := builtIn().lithologies
-	if !f.Lithology.given {
-		r.fault(join(path, "lithology"), "", listed(names(stock)))
+	stock, _ := lithology.BuiltIn()
+	if !f.Lithology.Given {
+		r.Fault(document.Join(path, "lithology"), "", fault.Listed(lithology.Names(stock)))
 		return ground.Lithology{}
 	}
-	name := r.name(join(path, "lithology"), f.Lithology)
-	l, found := named(stock, name)
+	name := r.Name(document.Join(path, "lithology"), f.Lithology)
+	l, found := lithology.Named(stock, name)
 	if !found && name != "" {
-		wanted, _ := suggest(name, names(stock), "lithology")
-		r.fault(join(path, "lithology"), name, wanted)
+		wanted, _ := fault.Suggest(name, lithology.Names(stock), "lithology")
+		r.Fault(document.Join(path, "lithology"), name, wanted)
 	}
 	return l
 }
@@ -67,10 +71,11 @@ func (r siteReader) assumeLayer() {
 	if len(r.file.Layers) > 0 || r.site.ApprovedTo == 0 && r.deepest() == 0 {
 		return
 	}
-	l, _ := named(builtIn().lithologies, assumedLithology)
+	stock, _ := lithology.BuiltIn()
+	l, _ := lithology.Named(stock, assumedLithology)
 	bottom := max(r.site.ApprovedTo, r.deepest())
 	r.site.Layers = []ground.Layer{{Bottom: bottom, Lithology: l}}
-	r.warn("site %s: no layers are given, so %s is assumed down to %s", r.site.Name, assumedLithology, exactly(bottom))
+	r.Warn("site %s: no layers are given, so %s is assumed down to %s", r.site.Name, assumedLithology, exactly(bottom))
 }
 
 // allowed is the depth that refusal may be looked for to: the lesser of what is approved and
@@ -81,4 +86,9 @@ func (r siteReader) allowed() unit.Depth {
 		known = r.site.Layers[n-1].Bottom
 	}
 	return known
+}
+
+// stated is what a layer says otherwise of its lithology.
+func (f layerFile) stated() lithology.File {
+	return lithology.File{SideShear: f.SideShear, DrillingRate: f.DrillingRate, DrillingAheadRate: f.DrillingAheadRate, Recovery: f.Recovery}
 }

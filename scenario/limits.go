@@ -8,20 +8,23 @@ import (
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/unit"
+	"coredays/scenario/document"
+	"coredays/scenario/entry"
+	"coredays/scenario/fault"
 )
 
 // limits reads limits of sea. Work that is named here loses all the limits it has in base.
 func (c *clerk) limits(path string, given []limitFile, base []rig.SeaLimit) []rig.SeaLimit {
 	limits := make([]rig.SeaLimit, 0, len(given)+len(base))
-	given = few(c, path, given, mostLimits)
+	given = entry.Few(c.Reader, path, given, entry.MostLimits)
 	for i, l := range given {
-		limits = append(limits, c.limit(at(path, i), l))
+		limits = append(limits, c.limit(document.At(path, i), l))
 	}
 	read := len(limits)
 	for i := 1; i < read; i++ {
 		same := func(l rig.SeaLimit) bool { return l.For == limits[i].For && l.FromDepth == limits[i].FromDepth }
 		if slices.ContainsFunc(limits[:i], same) {
-			c.fault(at(path, i), given[i].For.value, "one limit for this work from this depth on")
+			c.Fault(document.At(path, i), given[i].For.Value, "one limit for this work from this depth on")
 		}
 	}
 	for _, l := range base {
@@ -34,37 +37,37 @@ func (c *clerk) limits(path string, given []limitFile, base []rig.SeaLimit) []ri
 
 func (c *clerk) limit(path string, l limitFile) rig.SeaLimit {
 	return rig.SeaLimit{
-		For:       c.limitFor(join(path, "for"), l.For),
-		FromDepth: unit.Length(c.maybe(join(path, "from_depth"), l.FromDepth, waterLimitMeasure)),
-		Of:        c.measureOf(join(path, "of"), l.Of),
-		Most:      unit.Length(c.number(join(path, "most"), l.Most, heightMeasure)),
-		Source:    c.words(join(path, "source"), l.Source, c.source(path)),
+		For:       c.limitFor(document.Join(path, "for"), l.For),
+		FromDepth: unit.Length(c.Maybe(document.Join(path, "from_depth"), l.FromDepth, entry.WaterLimitMeasure)),
+		Of:        c.measureOf(document.Join(path, "of"), l.Of),
+		Most:      unit.Length(c.Number(document.Join(path, "most"), l.Most, entry.HeightMeasure)),
+		Source:    c.Words(document.Join(path, "source"), l.Source, c.Source(path)),
 	}
 }
 
 // limitFor is the class of work that a limit is for.
-func (c *clerk) limitFor(path string, t text) activity.Limit {
+func (c *clerk) limitFor(path string, t document.Text) activity.Limit {
 	var keys []string
 	for l := activity.Positioning; l < activity.FreeTask; l++ {
-		if l.Key() == t.value {
+		if l.Key() == t.Value {
 			return l
 		}
 		keys = append(keys, l.Key())
 	}
-	wanted, _ := suggest(t.value, keys, "class of work")
-	if !t.given {
-		wanted = listed(keys)
+	wanted, _ := fault.Suggest(t.Value, keys, "class of work")
+	if !t.Given {
+		wanted = fault.Listed(keys)
 	}
-	c.fault(path, t.value, wanted)
+	c.Fault(path, t.Value, wanted)
 	return activity.AnySea
 }
 
 // measureOf is what a limit is a limit of. There is no default: published limits differ.
-func (c *clerk) measureOf(path string, t text) rig.Measure {
-	if !t.given {
-		c.fault(path, "", "significant heave, largest heave or wave height")
+func (c *clerk) measureOf(path string, t document.Text) rig.Measure {
+	if !t.Given {
+		c.Fault(path, "", "significant heave, largest heave or wave height")
 	}
-	return rig.Measure(c.choice(path, t, "significant heave", "largest heave", "wave height"))
+	return rig.Measure(c.Choice(path, t, "significant heave", "largest heave", "wave height"))
 }
 
 // storm reads the sea at which pipe leaves the hole.
@@ -73,12 +76,12 @@ func (c *clerk) storm(path string, s *stormFile, base rig.Storm) rig.Storm {
 		return base
 	}
 	storm := rig.Storm{
-		ClearSeaFloor: unit.Length(c.number(join(path, "clear_sea_floor"), s.ClearSeaFloor, heightMeasure)),
-		RecoverPipe:   unit.Length(c.number(join(path, "recover_pipe"), s.RecoverPipe, heightMeasure)),
-		Source:        c.words(join(path, "source"), s.Source, c.source(path)),
+		ClearSeaFloor: unit.Length(c.Number(document.Join(path, "clear_sea_floor"), s.ClearSeaFloor, entry.HeightMeasure)),
+		RecoverPipe:   unit.Length(c.Number(document.Join(path, "recover_pipe"), s.RecoverPipe, entry.HeightMeasure)),
+		Source:        c.Words(document.Join(path, "source"), s.Source, c.Source(path)),
 	}
 	if storm.RecoverPipe < storm.ClearSeaFloor {
-		c.fault(join(path, "recover_pipe"), s.RecoverPipe.value, "at least the sea at which the sea floor is cleared")
+		c.Fault(document.Join(path, "recover_pipe"), s.RecoverPipe.Value, "at least the sea at which the sea floor is cleared")
 	}
 	return storm
 }
@@ -88,30 +91,30 @@ func (c *clerk) refusal(path string, r *refusalFile, base plan.Refusal) plan.Ref
 	if r == nil {
 		return base
 	}
-	if r.Overpull.given {
-		base.Overpull = unit.Force(c.number(join(path, "overpull"), r.Overpull, overpullMeasure))
+	if r.Overpull.Given {
+		base.Overpull = unit.Force(c.Number(document.Join(path, "overpull"), r.Overpull, entry.OverpullMeasure))
 	}
-	if r.PartialStrokes.given {
-		base.PartialStrokes = int(c.number(join(path, "partial_strokes"), r.PartialStrokes, strokesMeasure))
+	if r.PartialStrokes.Given {
+		base.PartialStrokes = int(c.Number(document.Join(path, "partial_strokes"), r.PartialStrokes, entry.StrokesMeasure))
 	}
-	base.DrillOver = c.yes(join(path, "drill_over"), r.DrillOver, base.DrillOver)
-	if r.Advance.given {
-		base.AdvanceByStroke = c.choice(join(path, "advance"), r.Advance, "recovery", "stroke") == 1
+	base.DrillOver = c.Yes(document.Join(path, "drill_over"), r.DrillOver, base.DrillOver)
+	if r.Advance.Given {
+		base.AdvanceByStroke = c.Choice(document.Join(path, "advance"), r.Advance, "recovery", "stroke") == 1
 	}
-	if r.Then.given {
-		base.Then = c.takesOver(join(path, "then"), r.Then)
+	if r.Then.Given {
+		base.Then = c.takesOver(document.Join(path, "then"), r.Then)
 	}
-	base.Source = c.words(join(path, "source"), r.Source, c.source(path))
+	base.Source = c.Words(document.Join(path, "source"), r.Source, c.Source(path))
 	return base
 }
 
 // takesOver is the tool that goes on where a piston corer is refused, APC for none.
-func (c *clerk) takesOver(path string, t text) coring.Tool {
+func (c *clerk) takesOver(path string, t document.Text) coring.Tool {
 	tools, names := []coring.Tool{coring.APC}, []string{"none"}
 	for tool := range coring.Tools {
 		if tool.Has(coring.TakesOver) {
 			tools, names = append(tools, tool), append(names, tool.String())
 		}
 	}
-	return tools[c.choice(path, t, names...)]
+	return tools[c.Choice(path, t, names...)]
 }

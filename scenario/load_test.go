@@ -6,6 +6,9 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+	"unicode/utf16"
+
+	"coredays/scenario/fault"
 )
 
 // formats are the three in which a scenario may be written, each with a whole one.
@@ -60,7 +63,7 @@ func TestAScenarioOrShipThatIsNoTextSaysWhatItIs(t *testing.T) {
 			"a NUL":      {text + "\x00", 1 + strings.Count(text, "\n"), "this has a NUL byte on this line"},
 		} {
 			_, err := Read("plan"+format, []byte(c.data))
-			faults, _ := errors.AsType[Faults](err)
+			faults, _ := errors.AsType[fault.List](err)
 			if len(faults) != 1 || faults[0].Line != c.line || !strings.Contains(err.Error(), c.want) {
 				t.Errorf("%s in %s: got %v, want line %d: %s", name, format, err, c.line, c.want)
 			}
@@ -84,4 +87,13 @@ func TestARecordThatAScenarioNamesIsNotRepeated(t *testing.T) {
 	if err == nil || !strings.Contains(err.Error(), want) || strings.Contains(err.Error(), "root") {
 		t.Errorf("got  %v\nwant %s", err, want)
 	}
+}
+
+// inUTF16 is a text as some editors save it when asked for Unicode.
+func inUTF16(text string) string {
+	data := []byte("\xff\xfe")
+	for _, u := range utf16.Encode([]rune(text)) {
+		data = append(data, byte(u), byte(u>>8))
+	}
+	return string(data)
 }

@@ -6,6 +6,9 @@ import (
 
 	"coredays/model/plan"
 	"coredays/model/unit"
+	"coredays/scenario/document"
+	"coredays/scenario/entry"
+	"coredays/scenario/fault"
 )
 
 // listedStrings are the names of the ship's tool strings.
@@ -17,16 +20,16 @@ func (r siteReader) listedStrings() (list []string) {
 }
 
 // logging reads which tool strings are run, in order.
-func (r siteReader) logging(path string, given []text) (all []int) {
+func (r siteReader) logging(path string, given []document.Text) (all []int) {
 	known := r.listedStrings()
 	for i, t := range given {
-		s := slices.Index(known, t.value)
+		s := slices.Index(known, t.Value)
 		switch {
 		case s < 0:
-			wanted, _ := suggest(t.value, known, "tool string")
-			r.fault(at(path, i), t.value, wanted)
+			wanted, _ := fault.Suggest(t.Value, known, "tool string")
+			r.Fault(document.At(path, i), t.Value, wanted)
 		case slices.Contains(all, s):
-			r.fault(at(path, i), t.value, "each tool string once")
+			r.Fault(document.At(path, i), t.Value, "each tool string once")
 		default:
 			all = append(all, s)
 		}
@@ -35,14 +38,14 @@ func (r siteReader) logging(path string, given []text) (all []int) {
 }
 
 // cores reads the numbers of cores.
-func (r siteReader) cores(path string, given []text) (all []int) {
+func (r siteReader) cores(path string, given []document.Text) (all []int) {
 	if len(given) == 0 {
-		r.fault(path, "", `the numbers of the cores, such as "[4, 7, 10]"`)
+		r.Fault(path, "", `the numbers of the cores, such as "[4, 7, 10]"`)
 	}
-	for i, t := range few(r.clerk, path, given, mostStops) {
-		n := int(r.number(at(path, i), t, countMeasure))
+	for i, t := range entry.Few(r.Reader, path, given, entry.MostStops) {
+		n := int(r.Number(document.At(path, i), t, entry.CountMeasure))
 		if len(all) > 0 && n > 0 && n <= all[len(all)-1] {
-			r.fault(at(path, i), t.value, fmt.Sprintf("a number above %d", all[len(all)-1]))
+			r.Fault(document.At(path, i), t.Value, fmt.Sprintf("a number above %d", all[len(all)-1]))
 		}
 		all = append(all, n)
 	}
@@ -54,12 +57,12 @@ func (r siteReader) cores(path string, given []text) (all []int) {
 const shortCore = 3
 
 // reached refuses numbers of cores that a hole does not come to.
-func (r siteReader) reached(path string, given []text, h *plan.Hole) {
+func (r siteReader) reached(path string, given []document.Text, h *plan.Hole) {
 	length := bottomOf(h) - h.DrillAheadTo
 	most := int(float64(length)/shortCore) + 1
 	for i, n := range h.Temperature {
 		if length > 0 && n > most {
-			r.fault(at(path, i), given[i].value, fmt.Sprintf("a core that the hole comes to: at %d m a core there are %d down to %s", shortCore, most, exactly(bottomOf(h))))
+			r.Fault(document.At(path, i), given[i].Value, fmt.Sprintf("a core that the hole comes to: at %d m a core there are %d down to %s", shortCore, most, exactly(bottomOf(h))))
 		}
 	}
 }
@@ -68,37 +71,37 @@ func (r siteReader) reached(path string, given []text, h *plan.Hole) {
 func (r siteReader) measurements(path string, f itemFile, h *plan.Hole) {
 	piston := pistonCored(h)
 	if h.Oriented && !piston {
-		r.fault(join(path, "oriented"), f.Oriented.value, "a stage with a piston corer: only its cores are oriented")
+		r.Fault(document.Join(path, "oriented"), f.Oriented.Value, "a stage with a piston corer: only its cores are oriented")
 	}
 	if f.Temperature != nil {
-		inner := join(path, "temperature")
-		if f.Temperature.Tool.given {
-			r.choice(join(inner, "tool"), f.Temperature.Tool, "shoe")
+		inner := document.Join(path, "temperature")
+		if f.Temperature.Tool.Given {
+			r.Choice(document.Join(inner, "tool"), f.Temperature.Tool, "shoe")
 		}
 		if !piston {
-			r.fault(inner, "", "a stage with a piston corer, which carries the temperature shoe")
+			r.Fault(inner, "", "a stage with a piston corer, which carries the temperature shoe")
 		}
-		h.Temperature = r.cores(join(inner, "on_cores"), f.Temperature.OnCores)
-		r.reached(join(inner, "on_cores"), f.Temperature.OnCores, h)
+		h.Temperature = r.cores(document.Join(inner, "on_cores"), f.Temperature.OnCores)
+		r.reached(document.Join(inner, "on_cores"), f.Temperature.OnCores, h)
 	}
 	if f.Penetrometer != nil {
-		r.penetrometer(join(path, "penetrometer.at"), f.Penetrometer.At, h)
+		r.penetrometer(document.Join(path, "penetrometer.at"), f.Penetrometer.At, h)
 	}
 }
 
 // penetrometer reads the depths of penetrometer runs.
-func (r siteReader) penetrometer(path string, given []text, h *plan.Hole) {
+func (r siteReader) penetrometer(path string, given []document.Text, h *plan.Hole) {
 	if len(given) == 0 {
-		r.fault(path, "", `depths, such as "[40 mbsf, 80 mbsf]"`)
+		r.Fault(path, "", `depths, such as "[40 mbsf, 80 mbsf]"`)
 	}
 	last := unit.Depth(0)
-	for i, t := range few(r.clerk, path, given, mostStops) {
-		depth := unit.Depth(r.number(at(path, i), t, depthMeasure))
+	for i, t := range entry.Few(r.Reader, path, given, entry.MostStops) {
+		depth := unit.Depth(r.Number(document.At(path, i), t, entry.DepthMeasure))
 		switch {
 		case depth > bottomOf(h):
-			r.fault(at(path, i), t.value, "no deeper than the hole, "+exactly(bottomOf(h)))
+			r.Fault(document.At(path, i), t.Value, "no deeper than the hole, "+exactly(bottomOf(h)))
 		case depth > 0 && depth <= last:
-			r.fault(at(path, i), t.value, "deeper than the run before, "+exactly(last))
+			r.Fault(document.At(path, i), t.Value, "deeper than the run before, "+exactly(last))
 		}
 		last = max(last, depth)
 		h.Penetrometer = append(h.Penetrometer, depth)

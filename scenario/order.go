@@ -5,6 +5,9 @@ import (
 	"slices"
 
 	"coredays/model/plan"
+	"coredays/scenario/document"
+	"coredays/scenario/entry"
+	"coredays/scenario/fault"
 )
 
 // order is the order of the visits: as stated, else primary sites as they stand in the file and
@@ -12,10 +15,10 @@ import (
 func (c *clerk) order(f expeditionFile, sites []plan.Site) []int {
 	var order []int
 	for i, t := range f.Order {
-		path := at("order", i)
+		path := document.At("order", i)
 		s, found := c.siteNamed(path, t, sites)
 		if found && slices.Contains(order, s) {
-			c.fault(path, t.value, "each site once")
+			c.Fault(path, t.Value, "each site once")
 		} else if found {
 			order = append(order, s)
 		}
@@ -37,37 +40,37 @@ func (c *clerk) order(f expeditionFile, sites []plan.Site) []int {
 func (c *clerk) noneLeftOut(order []int, sites []plan.Site) {
 	for s := range sites {
 		if !sites[s].Alternate && !slices.Contains(order, s) && sites[s].Name != "" {
-			c.fault("order", "", fmt.Sprintf("every primary site; %q is left out", sites[s].Name))
+			c.Fault("order", "", fmt.Sprintf("every primary site; %q is left out", sites[s].Name))
 		}
 	}
 }
 
 // siteNamed finds a site by its name.
-func (c *clerk) siteNamed(path string, t text, sites []plan.Site) (int, bool) {
-	name := c.name(path, t)
+func (c *clerk) siteNamed(path string, t document.Text, sites []plan.Site) (int, bool) {
+	name := c.Name(path, t)
 	known := make([]string, len(sites))
 	for s := range sites {
 		known[s] = sites[s].Name
 	}
 	s := slices.Index(known, name)
 	if s < 0 && name != "" {
-		wanted, _ := suggest(name, known, "site")
-		c.fault(path, name, wanted)
+		wanted, _ := fault.Suggest(name, known, "site")
+		c.Fault(path, name, wanted)
 	}
 	return s, s >= 0
 }
 
 // precedences reads the rules that the order must keep.
 func (c *clerk) precedences(f expeditionFile, p *plan.Plan) (rules []plan.Precedence) {
-	for i, rule := range few(c, "order_rules", f.OrderRules, mostRules) {
-		path := at("order_rules", i)
-		first, found := c.siteNamed(join(path, "first"), rule.First, p.Sites)
-		then, foundToo := c.siteNamed(join(path, "then"), rule.Then, p.Sites)
+	for i, rule := range entry.Few(c.Reader, "order_rules", f.OrderRules, entry.MostRules) {
+		path := document.At("order_rules", i)
+		first, found := c.siteNamed(document.Join(path, "first"), rule.First, p.Sites)
+		then, foundToo := c.siteNamed(document.Join(path, "then"), rule.Then, p.Sites)
 		if !found || !foundToo {
 			continue
 		}
 		if slices.Index(p.Order, first) >= slices.Index(p.Order, then) {
-			c.fault(path, "", fmt.Sprintf("an order in which %s comes before %s", rule.First.value, rule.Then.value))
+			c.Fault(path, "", fmt.Sprintf("an order in which %s comes before %s", rule.First.Value, rule.Then.Value))
 		}
 		rules = append(rules, plan.Precedence{First: first, Then: then})
 	}

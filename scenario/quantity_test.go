@@ -8,6 +8,7 @@ import (
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/spread"
+	"coredays/scenario/lithology"
 )
 
 // withRate is the demonstration's plan with one rate stated otherwise.
@@ -91,7 +92,8 @@ func TestVariesSaysAtWhichLevelsTheSpreadLives(t *testing.T) {
 
 func TestALayerKeepsWhatItDoesNotSayOtherwise(t *testing.T) {
 	p := mustRead(t, "plan.yaml", DemonstrationText(), "sites[SB-01].layers[1].recovery.XCB=50 %")
-	stock, _ := named(builtIn().lithologies, "chalk")
+	all, _ := lithology.BuiltIn()
+	stock, _ := lithology.Named(all, "chalk")
 	chalk := p.Sites[0].Layers[1].Lithology
 	if got := chalk.Recovery[2].Median(); got != 0.5 {
 		t.Errorf("XCB recovery %v, want 0.5", got)
@@ -99,7 +101,7 @@ func TestALayerKeepsWhatItDoesNotSayOtherwise(t *testing.T) {
 	if chalk.Recovery[2].Shares != stock.Recovery[2].Shares || chalk.Rate.Source != stock.Rate.Source {
 		t.Error("the rest is not the lithology's")
 	}
-	limestone, _ := named(builtIn().lithologies, "limestone")
+	limestone, _ := lithology.Named(all, "limestone")
 	if rate := p.Sites[0].Layers[2].Lithology.Rate; rate.Persistence != limestone.Rate.Persistence || !strings.HasPrefix(rate.Source, "plan.yaml:") {
 		t.Errorf("drilling rate has persistence %v, source %q", rate.Persistence, rate.Source)
 	}

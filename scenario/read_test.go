@@ -19,6 +19,8 @@ import (
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/spread"
+	"coredays/scenario/document"
+	"coredays/scenario/fault"
 )
 
 // samePlan compares plans but for where things were read.
@@ -78,8 +80,8 @@ func TestTOMLMayHaveDatesAndBooleansOfItsOwn(t *testing.T) {
 func TestEveryFaultOfAFileCanBeTakenApart(t *testing.T) {
 	text := strings.Replace(string(DemonstrationText()), "water_depth: 3420 m", "water_depth: 3420", 1)
 	_, err := Read("plan.yaml", []byte(strings.Replace(text, "cap: 12 d", "cap: never", 1)))
-	var faults Faults
-	var fault Fault
+	var faults fault.List
+	var fault fault.Fault
 	if !errors.As(err, &faults) || len(faults) != 2 || !errors.As(err, &fault) {
 		t.Fatalf("got %v, want two faults", err)
 	}
@@ -98,7 +100,7 @@ func TestFilesThatCannotBeReadSaySo(t *testing.T) {
 	for name, data := range map[string]string{"plan.txt": "version: 1", "plan.yaml": "", "empty.json": "", "list.json": "[1]", "empty.toml": "", "list.yaml": "- 1",
 		"word.yaml": "word", "bad.json": "{\n\"version\": 1,\n}", "bad.toml": "version = 1\nversion = 2\n", "loop.yaml": "a: &a [*a]\n", "keys.yaml": "? [a]\n: b\n"} {
 		_, err := Read(name, []byte(data))
-		var faults Faults
+		var faults fault.List
 		if !errors.As(err, &faults) || !strings.HasPrefix(err.Error(), name) {
 			t.Errorf("%s: got %v, want a fault", name, err)
 		}
@@ -120,7 +122,7 @@ func TestAliasesThatGrowWithoutEndAreRefused(t *testing.T) {
 func TestFaultsOfSyntaxHaveTheirLine(t *testing.T) {
 	for name, data := range map[string]string{"bad.json": "{\n\"version\": 1,\n}", "bad.toml": "sea_days = \"1 d\"\nversion = 1\nsails = = 2\n"} {
 		_, err := Read(name, []byte(data))
-		var fault Fault
+		var fault fault.Fault
 		if !errors.As(err, &fault) || fault.Line != 3 {
 			t.Errorf("%s: got %v, want line 3", name, err)
 		}
@@ -131,12 +133,12 @@ func TestFaultsOfSyntaxHaveTheirLine(t *testing.T) {
 func TestFaultsOfJSONHaveTheirLines(t *testing.T) {
 	data := "{\"version\":1,\n\t\"title\": \"\\ud83d\\ude00 \\/ \\u00e9\",\n\t\"sea_days\": null,\n\t\"\\ud83d\\ude00\": 1,\n\"Version\"\n: 1e0, \"ports\": {}}"
 	_, err := Read("plan.json", []byte(data))
-	var faults Faults
+	var faults fault.List
 	if !errors.As(err, &faults) {
 		t.Fatal(err)
 	}
 	got := err.Error()
-	for _, want := range []string{"plan.json:3: sea_days: " + wantedValue, "plan.json:5: version: " + wantedOnce, "plan.json:6: ports: " + wantedValue} {
+	for _, want := range []string{"plan.json:3: sea_days: " + document.WantedValue, "plan.json:5: version: " + document.WantedOnce, "plan.json:6: ports: " + document.WantedValue} {
 		if !strings.Contains(got, want) {
 			t.Errorf("got\n%s\nwant %q", got, want)
 		}
@@ -173,7 +175,7 @@ func TestFaultsOfAShipFileNameThatFile(t *testing.T) {
 		t.Fatal(err)
 	}
 	_, err := WithSettings(DemonstrationText(), filepath.Join(folder, "plan.yaml"), []string{"ship=mine.yaml"})
-	var faults Faults
+	var faults fault.List
 	if !errors.As(err, &faults) {
 		t.Fatalf("got %v", err)
 	}

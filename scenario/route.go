@@ -18,7 +18,7 @@ func (c *clerk) routes(p *plan.Plan) {
 		if leg.Length < headland {
 			continue
 		}
-		c.warn("the great circle from %s to %s crosses land near %s; give waypoints with via", leg.From, leg.To, near(leg.Near))
+		c.Warn("the great circle from %s to %s crosses land near %s; give waypoints with via", leg.From, leg.To, near(leg.Near))
 	}
 }
 

@@ -6,35 +6,38 @@ import (
 	"path/filepath"
 
 	"coredays/model/sea"
+	"coredays/scenario/document"
+	"coredays/scenario/entry"
+	"coredays/scenario/fault"
 )
 
 // seaRecord reads the user's own record of the sea, which stands beside the scenario. Sites with
 // the same record share it, and its sea.
 func (r siteReader) seaRecord(path string, w *weatherFile) sea.Climate {
-	name := r.called(path, w.Record, mostWords)
+	name := r.Called(path, w.Record, entry.MostWords)
 	if name == "" {
 		return sea.Climate{}
 	}
 	likeness, err := r.likeness(name)
 	if err != nil {
-		r.fault(path, name, "a record of the sea of a year and more; "+RecordFault(name, err).Error())
+		r.Fault(path, name, "a record of the sea of a year and more; "+RecordFault(name, err).Error())
 		return sea.Climate{}
 	}
 	r.site.Likeness = likeness
-	return likeness.Record.Monthly(r.words(join(r.at("weather"), "source"), w.Source, "the record "+name))
+	return likeness.Record.Monthly(r.Words(document.Join(r.at("weather"), "source"), w.Source, "the record "+name))
 }
 
 // likeness opens a record once, and warns of what was found in it.
 func (c *clerk) likeness(name string) (*sea.Likeness, error) {
 	path := name
 	if !filepath.IsAbs(path) {
-		path = filepath.Join(filepath.Dir(c.file), path)
+		path = filepath.Join(filepath.Dir(c.File), path)
 	}
 	if l := c.records[path]; l != nil {
 		return l, nil
 	}
 	c.reads = append(c.reads, path)
-	file, err := OpenFile(path)
+	file, err := document.OpenFile(path)
 	if err != nil {
 		return nil, fmt.Errorf("can't be read: %w", err)
 	}
@@ -52,14 +55,14 @@ func (c *clerk) likeness(name string) (*sea.Likeness, error) {
 	}
 	c.records[path] = l
 	for _, note := range l.Notes {
-		c.warn("%s: %s", name, note)
+		c.Warn("%s: %s", name, note)
 	}
 	return l, nil
 }
 
 // RecordFault says why a record of the sea can't be used, with the file and the line that shows it.
 func RecordFault(file string, err error) error {
-	f := Fault{File: file, Wanted: err.Error()}
+	f := fault.Fault{File: file, Wanted: err.Error()}
 	if m, is := errors.AsType[*sea.Misread](err); is {
 		f.Line = m.Line
 	}

@@ -10,6 +10,8 @@ import (
 	"strings"
 	"testing"
 	"time"
+
+	"coredays/scenario/fault"
 )
 
 // waveRecord is an invented record of so many hours.
@@ -73,7 +75,7 @@ func TestAnUnusableRecordIsAFaultOnItsLine(t *testing.T) {
 		"no name at all": {`weather: {record: ""}`, nil, "a name that is not empty"},
 	} {
 		_, err := withRecord(t, c.weather, c.record)
-		var fault Fault
+		var fault fault.Fault
 		if !errors.As(err, &fault) || fault.Line == 0 || !strings.HasPrefix(fault.Path, "sites[0].weather") || !strings.Contains(err.Error(), c.want) {
 			t.Errorf("%s: %v", name, err)
 		}

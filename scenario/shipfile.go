@@ -1,65 +1,54 @@
 package scenario
 
+import "coredays/scenario/document"
+
 // The structs here mirror a ship file and the file of lithologies.
 
 type shipFile struct {
-	Version             text                  `mapstructure:"version"`
-	Name                text                  `mapstructure:"name"`
-	Source              text                  `mapstructure:"source"`
-	InPortBeforeSailing *spreadFile           `mapstructure:"in_port_before_sailing"`
-	Hull                hullFile              `mapstructure:"hull"`
-	RigFloor            text                  `mapstructure:"rig_floor"`
-	Heading             text                  `mapstructure:"heading"`
-	Rates               map[string]spreadFile `mapstructure:"rates"`
-	Limits              []limitFile           `mapstructure:"limits"`
-	Storm               *stormFile            `mapstructure:"storm"`
-	Refusal             *refusalFile          `mapstructure:"refusal"`
-	ToolStrings         []toolStringFile      `mapstructure:"tool_strings"`
-	String              *stringFile           `mapstructure:"string"`
-	Endurance           *spreadFile           `mapstructure:"endurance"`
-	LeastWaterDepth     *spreadFile           `mapstructure:"least_water_depth"`
-	PositionKeeping     *spreadFile           `mapstructure:"position_keeping"`
-	MostCurrent         *spreadFile           `mapstructure:"most_current"`
+	Version             document.Text              `mapstructure:"version"`
+	Name                document.Text              `mapstructure:"name"`
+	Source              document.Text              `mapstructure:"source"`
+	InPortBeforeSailing *document.Spread           `mapstructure:"in_port_before_sailing"`
+	Hull                hullFile                   `mapstructure:"hull"`
+	RigFloor            document.Text              `mapstructure:"rig_floor"`
+	Heading             document.Text              `mapstructure:"heading"`
+	Rates               map[string]document.Spread `mapstructure:"rates"`
+	Limits              []limitFile                `mapstructure:"limits"`
+	Storm               *stormFile                 `mapstructure:"storm"`
+	Refusal             *refusalFile               `mapstructure:"refusal"`
+	ToolStrings         []toolStringFile           `mapstructure:"tool_strings"`
+	String              *stringFile                `mapstructure:"string"`
+	Endurance           *document.Spread           `mapstructure:"endurance"`
+	LeastWaterDepth     *document.Spread           `mapstructure:"least_water_depth"`
+	PositionKeeping     *document.Spread           `mapstructure:"position_keeping"`
+	MostCurrent         *document.Spread           `mapstructure:"most_current"`
 }
 
 type hullFile struct {
-	Length  text `mapstructure:"length"`
-	Beam    text `mapstructure:"beam"`
-	Draught text `mapstructure:"draught"`
-	Block   text `mapstructure:"block"`
-	Source  text `mapstructure:"source"`
+	Length  document.Text `mapstructure:"length"`
+	Beam    document.Text `mapstructure:"beam"`
+	Draught document.Text `mapstructure:"draught"`
+	Block   document.Text `mapstructure:"block"`
+	Source  document.Text `mapstructure:"source"`
 }
 
 type limitFile struct {
-	For       text `mapstructure:"for"`
-	Of        text `mapstructure:"of"`
-	FromDepth text `mapstructure:"from_depth"`
-	Most      text `mapstructure:"most"`
-	Source    text `mapstructure:"source"`
+	For       document.Text `mapstructure:"for"`
+	Of        document.Text `mapstructure:"of"`
+	FromDepth document.Text `mapstructure:"from_depth"`
+	Most      document.Text `mapstructure:"most"`
+	Source    document.Text `mapstructure:"source"`
 }
 
 type stormFile struct {
-	ClearSeaFloor text `mapstructure:"clear_sea_floor"`
-	RecoverPipe   text `mapstructure:"recover_pipe"`
-	Source        text `mapstructure:"source"`
+	ClearSeaFloor document.Text `mapstructure:"clear_sea_floor"`
+	RecoverPipe   document.Text `mapstructure:"recover_pipe"`
+	Source        document.Text `mapstructure:"source"`
 }
 
 type toolStringFile struct {
-	Name    text `mapstructure:"name"`
-	Passes  text `mapstructure:"passes"`
-	Seismic text `mapstructure:"seismic"`
-	Source  text `mapstructure:"source"`
-}
-
-type lithologiesFile struct {
-	Version     text            `mapstructure:"version"`
-	Lithologies []lithologyFile `mapstructure:"lithologies"`
-}
-
-type lithologyFile struct {
-	Name              text                  `mapstructure:"name"`
-	SideShear         *spreadFile           `mapstructure:"side_shear"`
-	DrillingRate      *spreadFile           `mapstructure:"drilling_rate"`
-	DrillingAheadRate *spreadFile           `mapstructure:"drilling_ahead_rate"`
-	Recovery          map[string]spreadFile `mapstructure:"recovery"` // by the key of a coring.Tool
+	Name    document.Text `mapstructure:"name"`
+	Passes  document.Text `mapstructure:"passes"`
+	Seismic document.Text `mapstructure:"seismic"`
+	Source  document.Text `mapstructure:"source"`
 }

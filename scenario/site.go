@@ -6,26 +6,28 @@ import (
 	"coredays/model/plan"
 	"coredays/model/spread"
 	"coredays/model/unit"
+	"coredays/scenario/document"
+	"coredays/scenario/entry"
 )
 
 // sites reads the sites and warns once of what was filled in at several.
 func (c *clerk) sites(given []siteFile, ship vessel) []plan.Site {
 	if len(given) == 0 {
-		c.fault("sites", "", "at least one site")
+		c.Fault("sites", "", "at least one site")
 	}
 	sites := make([]plan.Site, len(given))
 	seen := map[string]bool{}
 	for i, f := range given {
-		path := at("sites", i)
+		path := document.At("sites", i)
 		s := siteReader{c, path, f, ship, &sites[i]}
 		s.read()
 		if name := sites[i].Name; seen[name] && name != "" {
-			c.fault(join(path, "name"), name, "a name that no other site has")
+			c.Fault(document.Join(path, "name"), name, "a name that no other site has")
 		}
 		seen[sites[i].Name] = true
 	}
 	if len(sites) > 0 && !slices.ContainsFunc(sites, func(s plan.Site) bool { return !s.Alternate }) {
-		c.warn("every site is an alternate: none has to be visited, and the days needed are those of sailing alone")
+		c.Warn("every site is an alternate: none has to be visited, and the days needed are those of sailing alone")
 	}
 	return sites
 }
@@ -39,38 +41,38 @@ type siteReader struct {
 	site *plan.Site
 }
 
-func (r siteReader) at(key string) string { return join(r.path, key) }
+func (r siteReader) at(key string) string { return document.Join(r.path, key) }
 
 func (r siteReader) read() {
 	f, s := r.file, r.site
-	s.Name = r.name(r.at("name"), f.Name)
-	s.Position = r.position(r.at("position"), f.Position)
-	for i, via := range few(r.clerk, r.at("via"), f.Via, mostWaypoints) {
-		s.Via = append(s.Via, r.position(at(r.at("via"), i), via))
+	s.Name = r.Name(r.at("name"), f.Name)
+	s.Position = r.Position(r.at("position"), f.Position)
+	for i, via := range entry.Few(r.Reader, r.at("via"), f.Via, entry.MostWaypoints) {
+		s.Via = append(s.Via, r.Position(document.At(r.at("via"), i), via))
 	}
 	s.WaterDepth = r.waterDepth()
-	s.Alternate = r.choice(r.at("priority"), f.Priority, "primary", "alternate") == 1
-	s.ApprovedTo = r.depth(r.at("approved_to"), f.ApprovedTo)
+	s.Alternate = r.Choice(r.at("priority"), f.Priority, "primary", "alternate") == 1
+	s.ApprovedTo = r.Depth(r.at("approved_to"), f.ApprovedTo)
 	s.Refusal = r.refusal(r.at("refusal"), f.Refusal, r.ship.refusal)
-	s.Cap = unit.Duration(r.maybe(r.at("cap"), f.Cap, capMeasure))
-	s.Hanging = r.choice(r.at("move"), f.Move, "pipe recovered", "pipe hanging") == 1
+	s.Cap = unit.Duration(r.Maybe(r.at("cap"), f.Cap, entry.CapMeasure))
+	s.Hanging = r.Choice(r.at("move"), f.Move, "pipe recovered", "pipe hanging") == 1
 	s.Layers = r.layers()
-	if s.ApprovedTo == 0 && !f.ApprovedTo.given {
-		r.warn("site %s: no approved depth is given, so no target is held against one", s.Name)
+	if s.ApprovedTo == 0 && !f.ApprovedTo.Given {
+		r.Warn("site %s: no approved depth is given, so no target is held against one", s.Name)
 	}
 	s.Items = r.items()
 	r.assumeLayer()
 	s.Climate = r.climate()
 	s.Unusable = r.unusable()
 	s.Places = r.places()
-	if f.NotBefore.given {
-		s.NotBefore = r.date(r.at("not_before"), f.NotBefore)
+	if f.NotBefore.Given {
+		s.NotBefore = r.Date(r.at("not_before"), f.NotBefore)
 	}
-	if f.NotAfter.given {
-		s.NotAfter = r.date(r.at("not_after"), f.NotAfter)
+	if f.NotAfter.Given {
+		s.NotAfter = r.Date(r.at("not_after"), f.NotAfter)
 	}
 	if !s.NotAfter.IsZero() && !s.NotAfter.After(s.NotBefore) {
-		r.fault(r.at("not_after"), f.NotAfter.value, "a date after not_before")
+		r.Fault(r.at("not_after"), f.NotAfter.Value, "a date after not_before")
 	}
 }
 
@@ -82,9 +84,9 @@ func (r siteReader) unusable() plan.Unusable {
 	}
 	path := r.at("unusable")
 	u := plan.Unusable{
-		Because: r.name(join(path, "because"), f.Because),
-		Every:   r.quantity(join(path, "every"), f.Every, everyMeasure, spread.Quantity{}),
-		Lasts:   r.quantity(join(path, "lasts"), f.Lasts, closingMeasure, spread.Quantity{}),
+		Because: r.Name(document.Join(path, "because"), f.Because),
+		Every:   r.Quantity(document.Join(path, "every"), f.Every, entry.EveryMeasure, spread.Quantity{}),
+		Lasts:   r.Quantity(document.Join(path, "lasts"), f.Lasts, entry.ClosingMeasure, spread.Quantity{}),
 	}
 	r.openings(path, u)
 	return u
@@ -92,10 +94,10 @@ func (r siteReader) unusable() plan.Unusable {
 
 // waterDepth is the depth below sea level.
 func (r siteReader) waterDepth() unit.Length {
-	depth := unit.Length(r.number(r.at("water_depth"), r.file.WaterDepth, waterMeasure))
-	if r.choice(r.at("datum"), r.file.Datum, "sea level", "rig floor") == 1 {
+	depth := unit.Length(r.Number(r.at("water_depth"), r.file.WaterDepth, entry.WaterMeasure))
+	if r.Choice(r.at("datum"), r.file.Datum, "sea level", "rig floor") == 1 {
 		if depth -= r.ship.RigFloor; depth <= 0 {
-			r.fault(r.at("water_depth"), r.file.WaterDepth.value, "more than the height of the rig floor, "+unit.OfLength.Format(float64(r.ship.RigFloor), "m"))
+			r.Fault(r.at("water_depth"), r.file.WaterDepth.Value, "more than the height of the rig floor, "+unit.OfLength.Format(float64(r.ship.RigFloor), "m"))
 		}
 	}
 	return depth

@@ -6,20 +6,23 @@ import (
 	"coredays/model/coring"
 	"coredays/model/plan"
 	"coredays/model/unit"
+	"coredays/scenario/document"
+	"coredays/scenario/entry"
+	"coredays/scenario/fault"
 )
 
 // stages reads the tools of a hole and how far each goes.
 func (r siteReader) stages(path string, f itemFile, h *plan.Hole) {
-	if len(f.Core) == 0 && !f.DrillAheadTo.given {
-		r.fault(join(path, "core"), "", "a tool and how far it goes, such as {with: APC, to: refusal}, or drill_ahead_to")
+	if len(f.Core) == 0 && !f.DrillAheadTo.Given {
+		r.Fault(document.Join(path, "core"), "", "a tool and how far it goes, such as {with: APC, to: refusal}, or drill_ahead_to")
 	}
-	r.reachable(join(path, "drill_ahead_to"), f.DrillAheadTo, h.DrillAheadTo)
+	r.reachable(document.Join(path, "drill_ahead_to"), f.DrillAheadTo, h.DrillAheadTo)
 	depth := h.DrillAheadTo
-	for i, s := range few(r.clerk, join(path, "core"), f.Core, mostStages) {
-		inner := at(join(path, "core"), i)
-		stage := plan.Stage{With: r.tool(join(inner, "with"), s.With)}
-		r.follows(join(inner, "with"), stage.With, h)
-		r.target(join(inner, "to"), s.To, &stage, depth)
+	for i, s := range entry.Few(r.Reader, document.Join(path, "core"), f.Core, entry.MostStages) {
+		inner := document.At(document.Join(path, "core"), i)
+		stage := plan.Stage{With: r.tool(document.Join(inner, "with"), s.With)}
+		r.follows(document.Join(inner, "with"), stage.With, h)
+		r.target(document.Join(inner, "to"), s.To, &stage, depth)
 		if !stage.ToRefusal {
 			depth = max(depth, stage.To)
 		}
@@ -28,14 +31,14 @@ func (r siteReader) stages(path string, f itemFile, h *plan.Hole) {
 }
 
 // tool reads the name of a coring tool.
-func (r siteReader) tool(path string, t text) coring.Tool {
-	tool, err := coring.ParseTool(t.value)
+func (r siteReader) tool(path string, t document.Text) coring.Tool {
+	tool, err := coring.ParseTool(t.Value)
 	if err != nil {
 		var all []string
 		for tool := range coring.Tools {
 			all = append(all, tool.String())
 		}
-		r.fault(path, t.value, listed(all))
+		r.Fault(path, t.Value, fault.Listed(all))
 	}
 	return tool
 }
@@ -44,18 +47,18 @@ func (r siteReader) tool(path string, t text) coring.Tool {
 func (r siteReader) follows(path string, tool coring.Tool, h *plan.Hole) {
 	for _, before := range h.Stages {
 		if tool.Assembly() != before.With.Assembly() {
-			r.infeasible(path, tool.String(), "a hole of its own for a rotary assembly: the barrels do not run through the same one")
+			r.Infeasible(path, tool.String(), "a hole of its own for a rotary assembly: the barrels do not run through the same one")
 			return
 		}
 	}
 }
 
 // target reads how far a tool goes.
-func (r siteReader) target(path string, t text, stage *plan.Stage, from unit.Depth) {
-	if t.value != "refusal" {
-		stage.To = unit.Depth(r.number(path, t, depthMeasure))
+func (r siteReader) target(path string, t document.Text, stage *plan.Stage, from unit.Depth) {
+	if t.Value != "refusal" {
+		stage.To = unit.Depth(r.Number(path, t, entry.DepthMeasure))
 		if stage.To > 0 && stage.To <= from {
-			r.fault(path, t.value, "deeper than what comes before in the hole, "+exactly(from))
+			r.Fault(path, t.Value, "deeper than what comes before in the hole, "+exactly(from))
 		}
 		r.reachable(path, t, stage.To)
 		return
@@ -63,11 +66,11 @@ func (r siteReader) target(path string, t text, stage *plan.Stage, from unit.Dep
 	stage.ToRefusal, stage.To = true, r.allowed()
 	switch {
 	case !stage.With.Piston():
-		r.fault(path, t.value, "a depth, such as \"290 mbsf\": only a piston corer goes to refusal")
+		r.Fault(path, t.Value, "a depth, such as \"290 mbsf\": only a piston corer goes to refusal")
 	case stage.To == 0:
-		r.fault(path, t.value, "approved_to or layers at this site, so that there is an end where nothing refuses")
+		r.Fault(path, t.Value, "approved_to or layers at this site, so that there is an end where nothing refuses")
 	case stage.To <= from:
-		r.fault(path, t.value, fmt.Sprintf("room below %s: the ground is known and approved to %s", exactly(from), exactly(stage.To)))
+		r.Fault(path, t.Value, fmt.Sprintf("room below %s: the ground is known and approved to %s", exactly(from), exactly(stage.To)))
 	}
 }
 
@@ -75,12 +78,12 @@ func (r siteReader) target(path string, t text, stage *plan.Stage, from unit.Dep
 func exactly(d unit.Depth) string { return unit.OfDepth.Format(float64(d), "mbsf") }
 
 // reachable refuses a depth that is not approved or below what is known of the ground.
-func (r siteReader) reachable(path string, t text, depth unit.Depth) {
+func (r siteReader) reachable(path string, t document.Text, depth unit.Depth) {
 	approved, layers := r.site.ApprovedTo, r.site.Layers
 	switch {
 	case approved > 0 && depth > approved:
-		r.infeasible(path, t.value, "no deeper than the approved depth, "+exactly(approved))
+		r.Infeasible(path, t.Value, "no deeper than the approved depth, "+exactly(approved))
 	case len(layers) > 0 && depth > layers[len(layers)-1].Bottom:
-		r.infeasible(path, t.value, "no deeper than the layers reach, "+exactly(layers[len(layers)-1].Bottom))
+		r.Infeasible(path, t.Value, "no deeper than the layers reach, "+exactly(layers[len(layers)-1].Bottom))
 	}
 }

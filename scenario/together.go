@@ -8,22 +8,24 @@ import (
 	"coredays/model/rig"
 	"coredays/model/spread"
 	"coredays/model/unit"
+	"coredays/scenario/document"
+	"coredays/scenario/entry"
 )
 
 // windows holds the dates of the sites against those of the expedition: where no work can ever be done the
 // dates are wrong, or the sailing date is.
 func (c *clerk) windows(f expeditionFile, p *plan.Plan) {
-	if !Plausible(p.Sails) || p.SeaDays <= 0 {
+	if !entry.Plausible(p.Sails) || p.SeaDays <= 0 {
 		return // said already
 	}
 	home := p.Sails.Add(time.Duration(float64(p.SeaDays) * float64(time.Second)))
 	for i := range p.Sites {
 		s, given := &p.Sites[i], &f.Sites[i]
-		if given.NotAfter.given && Plausible(s.NotAfter) && !s.NotAfter.After(p.Sails) {
-			c.fault(join(at("sites", i), "not_after"), given.NotAfter.value, "a date after the ship sails, "+p.Sails.Format(dateForm)+": nothing could be begun here")
+		if given.NotAfter.Given && entry.Plausible(s.NotAfter) && !s.NotAfter.After(p.Sails) {
+			c.Fault(document.Join(document.At("sites", i), "not_after"), given.NotAfter.Value, "a date after the ship sails, "+p.Sails.Format(entry.DateForm)+": nothing could be begun here")
 		}
-		if given.NotBefore.given && Plausible(s.NotBefore) && !s.NotBefore.Before(home) {
-			c.fault(join(at("sites", i), "not_before"), given.NotBefore.value, "a date before the sea days end, "+home.Format(dateForm)+": nothing could be begun here within them")
+		if given.NotBefore.Given && entry.Plausible(s.NotBefore) && !s.NotBefore.Before(home) {
+			c.Fault(document.Join(document.At("sites", i), "not_before"), given.NotBefore.Value, "a date before the sea days end, "+home.Format(entry.DateForm)+": nothing could be begun here within them")
 		}
 	}
 }
@@ -39,7 +41,7 @@ func (r siteReader) openings(path string, u plan.Unusable) {
 	}
 	every, lasts := mean(u.Every), mean(u.Lasts)
 	if every/(every+lasts) < leastOpen {
-		r.fault(join(path, "lasts"), u.Lasts.Text, fmt.Sprintf("no longer than every (%s), so that the site is open for half of the time; this is %s on average", u.Every.Text, apart(lasts, every*(1/leastOpen-1))))
+		r.Fault(document.Join(path, "lasts"), u.Lasts.Text, fmt.Sprintf("no longer than every (%s), so that the site is open for half of the time; this is %s on average", u.Every.Text, apart(lasts, every*(1/leastOpen-1))))
 	}
 }
 
@@ -48,7 +50,7 @@ const mostBroken = 0.5
 
 // repairs refuses a ship that is under repair for more than a third of her time. The fault is that of the
 // figure that is stated, of the repair where both are.
-func (c *clerk) repairs(given map[string]spreadFile, rates [rig.Rates]spread.Quantity) {
+func (c *clerk) repairs(given map[string]document.Spread, rates [rig.Rates]spread.Quantity) {
 	every, repair := rates[rig.BreakdownEvery], rates[rig.RepairTime]
 	if every.Shape == nil || repair.Shape == nil {
 		return
@@ -58,14 +60,14 @@ func (c *clerk) repairs(given map[string]spreadFile, rates [rig.Rates]spread.Qua
 		return
 	}
 	if _, stated := given[rig.RepairTime.Of().Key]; stated {
-		c.fault(join("rates", rig.RepairTime.Of().Key), repair.Text, fmt.Sprintf("on average at most half of breakdown_every (%s); this is %s on average: she would lie broken for more than a third of her time", every.Text, apart(takes, mostBroken*between)))
+		c.Fault(document.Join("rates", rig.RepairTime.Of().Key), repair.Text, fmt.Sprintf("on average at most half of breakdown_every (%s); this is %s on average: she would lie broken for more than a third of her time", every.Text, apart(takes, mostBroken*between)))
 		return
 	}
-	c.fault(join("rates", rig.BreakdownEvery.Of().Key), every.Text, fmt.Sprintf("at least twice what repair_time is on average, %s: she would lie broken for more than a third of her time", apart(takes, mostBroken*between)))
+	c.Fault(document.Join("rates", rig.BreakdownEvery.Of().Key), every.Text, fmt.Sprintf("at least twice what repair_time is on average, %s: she would lie broken for more than a third of her time", apart(takes, mostBroken*between)))
 }
 
 // servicing refuses rig service that takes as long as the time between services.
-func (c *clerk) servicing(given map[string]spreadFile, rates [rig.Rates]spread.Quantity) {
+func (c *clerk) servicing(given map[string]document.Spread, rates [rig.Rates]spread.Quantity) {
 	every, takes := rates[rig.RigServiceEvery], rates[rig.RigService]
 	if every.Shape == nil || takes.Shape == nil || mean(takes) < mean(every) {
 		return
@@ -74,20 +76,12 @@ func (c *clerk) servicing(given map[string]spreadFile, rates [rig.Rates]spread.Q
 	if _, stated := given[rig.RigService.Of().Key]; stated {
 		key, text, other = rig.RigService, takes.Text, "less than rig_service_every, "+every.Text
 	}
-	c.fault(join("rates", key.Of().Key), text, other)
+	c.Fault(document.Join("rates", key.Of().Key), text, other)
 }
 
 // apart writes a time so that it reads as other than the limit that it is held against.
 func apart(value, limit float64) string {
-	return unit.OfDuration.TellApart(value, limit, hoursOrDays(value))
-}
-
-// hoursOrDays is the unit in which people tell a time.
-func hoursOrDays(value float64) string {
-	if value < 2*day {
-		return "h"
-	}
-	return "d"
+	return unit.OfDuration.TellApart(value, limit, entry.HoursOrDays(value))
 }
 
 // mean is that of a spread, by its middle values of a thousand equal parts. It leaves out a tail of one

@@ -3,6 +3,10 @@ package scenario
 import (
 	"strings"
 	"testing"
+
+	"coredays/scenario/document"
+	"coredays/scenario/entry"
+	"coredays/scenario/fault"
 )
 
 // taken reports whether the starter is read with settings.
@@ -39,27 +43,27 @@ func TestNamesThatCannotBePrintedAreRefused(t *testing.T) {
 		"\x00": false, "\x1b": false, "\x7f": false, "\u0085": false, "\u200b": false, "\u200e": false, "\u202e": false, "\u2066": false, "\u2028": false, "\u2029": false, "\ufeff": false,
 		"\n": false, "\t": false, "é": true, "深": true, "می" + nonJoiner + "خواهم": true, "क्" + joiner + "ष": true, "'": true, "=": true,
 	} {
-		c := &clerk{outline: newOutline("starter.yaml")}
-		c.name("title", text{value: "A" + letter + "B", given: true})
-		if (len(c.faults) == 0) != want {
-			t.Errorf("%q in a name: %v", letter, c.faults)
+		c := &entry.Reader{Outline: document.NewOutline("starter.yaml")}
+		c.Name("title", document.Text{Value: "A" + letter + "B", Given: true})
+		if (len(c.Faults) == 0) != want {
+			t.Errorf("%q in a name: %v", letter, c.Faults)
 		}
 	}
-	if taken(t, "title="+strings.Repeat("é", mostTitle+1)) || !taken(t, "title="+strings.Repeat("é", mostTitle)) {
-		t.Errorf("a title may have %d letters", mostTitle)
+	if taken(t, "title="+strings.Repeat("é", entry.MostTitle+1)) || !taken(t, "title="+strings.Repeat("é", entry.MostTitle)) {
+		t.Errorf("a title may have %d letters", entry.MostTitle)
 	}
-	if taken(t, "sites[0].name="+strings.Repeat("é", mostName+1)) || !taken(t, "sites[0].name="+strings.Repeat("é", mostName)) {
-		t.Errorf("a name may have %d letters", mostName)
+	if taken(t, "sites[0].name="+strings.Repeat("é", entry.MostName+1)) || !taken(t, "sites[0].name="+strings.Repeat("é", entry.MostName)) {
+		t.Errorf("a name may have %d letters", entry.MostName)
 	}
 }
 
 func TestAFaultSteersNoTerminalAndIsShort(t *testing.T) {
-	f := Fault{File: "a.yaml", Line: 3, Path: "sites[0].\x1b[2J", Value: strings.Repeat("x", 10_000), Wanted: "no \u202e such"}
+	f := fault.Fault{File: "a.yaml", Line: 3, Path: "sites[0].\x1b[2J", Value: strings.Repeat("x", 10_000), Wanted: "no \u202e such"}
 	want := `a.yaml:3: sites[0].\x1b[2J: "` + strings.Repeat("x", 80) + `…": no \u202e such`
 	if f.Error() != want {
 		t.Errorf("%s, want %s", f.Error(), want)
 	}
-	many := make(Faults, 5000)
+	many := make(fault.List, 5000)
 	if lines := strings.Split(many.Error(), "\n"); len(lines) != 101 || lines[100] != "and 4900 more: mend these first" {
 		t.Errorf("%d lines, the last %q", len(lines), lines[len(lines)-1])
 	}

@@ -31,7 +31,7 @@ func (g *gate) pass(v *voyage.Voyage) (warnings []string, err error) {
 		return warnings, nil
 	}
 	if !g.anyway {
-		return nil, fault{fmt.Errorf("%s can't be done as it stands:\n  %s\n\"coredays check\" tells more; --anyway simulates it all the same",
+		return nil, planFault{fmt.Errorf("%s can't be done as it stands:\n  %s\n\"coredays check\" tells more; --anyway simulates it all the same",
 			v.Plan.File, strings.Join(stops, "\n  "))}
 	}
 	for _, stop := range stops {

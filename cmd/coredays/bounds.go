@@ -5,7 +5,7 @@ import (
 	"time"
 
 	"coredays/model/unit"
-	"coredays/scenario"
+	"coredays/scenario/entry"
 )
 
 // bound is what a numeric flag takes, and why not more.
@@ -56,8 +56,8 @@ func precise(text string) (unit.Duration, error) {
 // atSea refuses dates on which no expedition can sail.
 func atSea(flag, text string, dates []time.Time) error {
 	for _, at := range dates {
-		if !scenario.Plausible(at) {
-			return fmt.Errorf("--%s %q: %s: give dates from %d to %d", flag, text, at.Format(time.DateOnly), scenario.FirstYear, scenario.LastYear)
+		if !entry.Plausible(at) {
+			return fmt.Errorf("--%s %q: %s: give dates from %d to %d", flag, text, at.Format(time.DateOnly), entry.FirstYear, entry.LastYear)
 		}
 	}
 	return nil

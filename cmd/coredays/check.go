@@ -13,6 +13,7 @@ import (
 	"coredays/output/json"
 	"coredays/output/text"
 	"coredays/scenario"
+	"coredays/scenario/fault"
 	"coredays/sim"
 )
 
@@ -62,7 +63,7 @@ func (c *checking) execute(ctx context.Context, args []string, stdout io.Writer)
 		return err
 	}
 	if n := len(check.Of(found, check.Stop)); n > 0 {
-		return fault{fmt.Errorf("%s can't be done as it stands: the check stops it (stops: %d)", p.File, n)}
+		return planFault{fmt.Errorf("%s can't be done as it stands: the check stops it (stops: %d)", p.File, n)}
 	}
 	return nil
 }
@@ -71,14 +72,14 @@ func (c *checking) execute(ctx context.Context, args []string, stdout io.Writer)
 func (c *checking) check(args []string) (*plan.Plan, []check.Finding, error) {
 	p, infeasible, err := c.readToCheck(args)
 	if err != nil {
-		return nil, nil, fault{err}
+		return nil, nil, planFault{err}
 	}
 	if err := sparesInputs(c.cmd, p.Reads); err != nil {
 		return nil, nil, err
 	}
 	v, err := voyage.Compile(p)
 	if err != nil {
-		return nil, nil, fault{fmt.Errorf("%s: %w", p.File, err)}
+		return nil, nil, planFault{fmt.Errorf("%s: %w", p.File, err)}
 	}
 	var reckoned voyage.Reckoning // tools that can't follow one another can't be estimated with
 	if len(infeasible) == 0 {
@@ -88,7 +89,7 @@ func (c *checking) check(args []string) (*plan.Plan, []check.Finding, error) {
 }
 
 // readToCheck reads a plan that may ask for what can't be done.
-func (c *chosen) readToCheck(args []string) (*plan.Plan, scenario.Faults, error) {
+func (c *chosen) readToCheck(args []string) (*plan.Plan, fault.List, error) {
 	if len(args) == 0 {
 		return scenario.ToCheck(scenario.DemonstrationText(), "demonstration.yaml", c.settings)
 	}

@@ -74,15 +74,15 @@ func (c *comparison) resume(r *readyToCompare, run sim.Run) error {
 	}
 	opened, err := share.Open(c.round)
 	if err != nil {
-		return fault{fmt.Errorf("--round: %w", err)}
+		return planFault{fmt.Errorf("--round: %w", err)}
 	}
 	defer opened.Close()
 	if what := opened.Head.Unlike(c.roundHead(r, run)); what != "" {
-		return fault{fmt.Errorf("--round %s is of another search: %s", c.round, what)}
+		return planFault{fmt.Errorf("--round %s is of another search: %s", c.round, what)}
 	}
 	var state choice.SearchState
 	if err := opened.Take(&state); err != nil {
-		return fault{err}
+		return planFault{err}
 	}
 	r.search.Resume(state)
 	return nil

@@ -19,7 +19,7 @@ import (
 	"coredays/output"
 	"coredays/output/page"
 	"coredays/output/sheet"
-	"coredays/scenario"
+	"coredays/scenario/document"
 	"coredays/sim/statistics"
 )
 
@@ -59,11 +59,11 @@ func (a *atDesk) serve(ctx context.Context, args []string, stdout io.Writer) err
 	d := desk.New("")
 	if len(args) == 1 {
 		if !slices.Contains([]string{".yaml", ".yml"}, strings.ToLower(filepath.Ext(args[0]))) {
-			return fault{fmt.Errorf("%s: the desk edits scenarios in YAML, whose names end in .yaml or .yml", args[0])}
+			return planFault{fmt.Errorf("%s: the desk edits scenarios in YAML, whose names end in .yaml or .yml", args[0])}
 		}
-		file, err := scenario.OpenFile(args[0])
+		file, err := document.OpenFile(args[0])
 		if err != nil {
-			return fault{fmt.Errorf("the scenario can't be read: %w", err)}
+			return planFault{fmt.Errorf("the scenario can't be read: %w", err)}
 		}
 		file.Close()
 		d = desk.New(args[0])
@@ -71,7 +71,7 @@ func (a *atDesk) serve(ctx context.Context, args []string, stdout io.Writer) err
 	d.Report, d.Workbook = written(func(_ context.Context, w io.Writer, r *output.Report) error { return page.Report(w, r) }), written(sheet.Workbook)
 	l, err := net.Listen("tcp4", net.JoinHostPort("127.0.0.1", strconv.Itoa(a.port)))
 	if err != nil {
-		return fault{err}
+		return planFault{err}
 	}
 	address := "http://" + l.Addr().String() + d.Path()
 	fmt.Fprintf(stdout, "The desk is at\n  %s\nCtrl-C ends it.\n", address)

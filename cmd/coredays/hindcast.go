@@ -12,7 +12,7 @@ import (
 	"coredays/model/voyage"
 	"coredays/output/json"
 	"coredays/output/text"
-	"coredays/scenario"
+	"coredays/scenario/records"
 	"coredays/sim"
 	"coredays/sim/hindcast"
 )
@@ -70,7 +70,7 @@ Rows that can't be read are listed and left out with their site.`,
 		},
 	}
 	cmd.Flags().Var(inFile(&h.cores), "cores", "score core cycles and recovery by this table of cores")
-	cmd.Flags().StringVar(&h.level, "level", scenario.Programme.String(), "what is known of a site: programme or counts")
+	cmd.Flags().StringVar(&h.level, "level", records.Programme.String(), "what is known of a site: programme or counts")
 	cmd.Flags().IntVar(&h.runs.replications, "replications", 1000, "how often each site is simulated")
 	cmd.Flags().Uint64Var(&h.runs.seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
 	cmd.Flags().IntVar(&h.runs.workers, "workers", 0, "how many to sail at a time; 0 for one a processor; the answer is the same")
@@ -123,7 +123,7 @@ func (h *hindcasting) tell(result *score.Hindcast, stdout io.Writer) error {
 // readyToScore is a hindcast that is ready to be sailed.
 type readyToScore struct {
 	file  string
-	known scenario.Knowledge
+	known records.Knowledge
 	run   sim.Run
 	out   []record.LeftOut
 	f     *foreseen
@@ -132,23 +132,23 @@ type readyToScore struct {
 
 // read reads the tables.
 func (h *hindcasting) read(file string, run sim.Run, stderr io.Writer) (*readyToScore, error) {
-	known, err := scenario.ParseKnowledge(h.level)
+	known, err := records.ParseKnowledge(h.level)
 	if err != nil {
 		return nil, fmt.Errorf("--level %w", err)
 	}
-	sites, out, err := scenario.HolesIn(file)
+	sites, out, err := records.HolesIn(file)
 	if err != nil {
-		return nil, fault{err}
+		return nil, planFault{err}
 	}
 	if len(sites) == 0 {
 		for _, o := range out {
 			fmt.Fprintf(stderr, "%s:%d: %s\n", file, o.Row, o.Why)
 		}
-		return nil, fault{fmt.Errorf("%s: no site is left to score", file)}
+		return nil, planFault{fmt.Errorf("%s: no site is left to score", file)}
 	}
 	f, err := foresee(sites, known)
 	if err != nil {
-		return nil, fault{err}
+		return nil, planFault{err}
 	}
 	r := &readyToScore{file: file, known: known, run: run, out: out, f: f}
 	if h.cores != "" {
@@ -192,8 +192,8 @@ type foreseen struct {
 }
 
 // foresee makes the plans of sites on record and compiles them.
-func foresee(sites []record.Site, known scenario.Knowledge) (*foreseen, error) {
-	model, faults := scenario.RecordModel()
+func foresee(sites []record.Site, known records.Knowledge) (*foreseen, error) {
+	model, faults := records.Model()
 	if len(faults) > 0 {
 		return nil, faults
 	}

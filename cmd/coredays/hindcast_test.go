@@ -9,7 +9,7 @@ import (
 	"testing"
 
 	"coredays/model/score"
-	"coredays/scenario"
+	"coredays/scenario/records"
 	"coredays/sim"
 )
 
@@ -22,7 +22,7 @@ const (
 	extractCores = "../../testdata/published/core_cycles.csv"
 )
 
-func scored(t *testing.T, holes, cores string, known scenario.Knowledge, replications int) *score.Hindcast {
+func scored(t *testing.T, holes, cores string, known records.Knowledge, replications int) *score.Hindcast {
 	t.Helper()
 	h := hindcasting{cores: cores, level: known.String()}
 	r, err := h.read(holes, sim.Run{Seed: 1, Replications: replications}, io.Discard)
@@ -52,7 +52,7 @@ func holds(t *testing.T, what string, ci [2]float64, value float64) {
 }
 
 func TestDaysOfTheExtractAreForeseen(t *testing.T) {
-	for _, known := range []scenario.Knowledge{scenario.Programme, scenario.Counts} {
+	for _, known := range []records.Knowledge{records.Programme, records.Counts} {
 		result := scored(t, extract, "", known, 200)
 		c := &result.Card
 		if c.Cases < 60 {
@@ -79,7 +79,7 @@ func cyclesOff(c score.Cycle) float64 {
 }
 
 func TestCyclesAndRecoveryOfTheExtractAreForeseen(t *testing.T) {
-	result := scored(t, wholeRecordOr(t, extract), extractCores, scenario.Counts, 20)
+	result := scored(t, wholeRecordOr(t, extract), extractCores, records.Counts, 20)
 	holes := 0
 	for _, c := range result.Cycles {
 		off := math.Log(c.Simulated / c.Record)
@@ -112,7 +112,7 @@ func TestTheWholeRecordIsForeseen(t *testing.T) {
 	if dir == "" {
 		t.Skip("COREDAYS_DATA names no folder with holes/holes.csv")
 	}
-	result := scored(t, filepath.Join(dir, "holes", "holes.csv"), "", scenario.Programme, 200)
+	result := scored(t, filepath.Join(dir, "holes", "holes.csv"), "", records.Programme, 200)
 	c := &result.Card
 	holds(t, "median ratio", c.RatioCI, 1)
 	holds(t, "share inside the 50 % band", c.Inside50CI, 0.5)

@@ -12,7 +12,8 @@ import (
 	"coredays/model/record"
 	"coredays/model/score"
 	"coredays/model/unit"
-	"coredays/scenario"
+	"coredays/scenario/document"
+	"coredays/scenario/records"
 	"coredays/sim"
 )
 
@@ -35,16 +36,16 @@ type cored struct {
 
 // readCores reads a table of cores of sites.
 func readCores(file string, sites []record.Site) (*cored, error) {
-	r, err := scenario.OpenFile(file)
+	r, err := document.OpenFile(file)
 	if err != nil {
 		return nil, fmt.Errorf("the table of cores can't be read: %w", err)
 	}
 	defer r.Close()
 	c := &cored{}
-	if c.cores, c.out, err = scenario.ReadCores(file, r); err != nil {
+	if c.cores, c.out, err = records.ReadCores(file, r); err != nil {
 		return nil, err
 	}
-	c.f, err = foresee(withCores(sites, c.cores), scenario.Counts)
+	c.f, err = foresee(withCores(sites, c.cores), records.Counts)
 	return c, err
 }
 

@@ -8,7 +8,7 @@ import (
 	"io"
 
 	"coredays/model/listing"
-	"coredays/scenario"
+	"coredays/scenario/document"
 	"coredays/sim"
 	"coredays/sim/parts"
 	"coredays/sim/share"
@@ -33,7 +33,7 @@ func (h *hindcasting) tables(file string) (plans [][]listing.Line, err error) {
 		if name == "" {
 			continue
 		}
-		r, err := scenario.OpenFile(name)
+		r, err := document.OpenFile(name)
 		if err != nil {
 			return nil, err
 		}
@@ -51,7 +51,7 @@ func (h *hindcasting) tables(file string) (plans [][]listing.Line, err error) {
 func (h *hindcasting) sailShare(ctx context.Context, r *readyToScore, stdout, stderr io.Writer) error {
 	tables, err := h.tables(r.file)
 	if err != nil {
-		return fault{err}
+		return planFault{err}
 	}
 	call := share.Call{Command: "hindcast", Files: []string{r.file}, Options: []string{"--level", h.level, "--cores", h.cores}, Seed: r.run.Seed, Replications: r.run.Replications}
 	return h.shard.sail(ctx, call, tables, func(put func(any) error) error {
@@ -80,7 +80,7 @@ func (m *merging) hindcast(ctx context.Context, all share.All) (joined, error) {
 	}
 	visits, err := parts.JoinHindcast(ctx, r.f.shared(), r.run, all)
 	if err != nil {
-		return nil, fault{err}
+		return nil, planFault{err}
 	}
 	var cores [][][]sim.Core
 	if r.cored != nil {

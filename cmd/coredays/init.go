@@ -9,6 +9,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"coredays/scenario"
+	"coredays/scenario/document"
 	"coredays/scenario/sitetable"
 )
 
@@ -27,7 +28,7 @@ its unit in the heading or the cell. What the place tells is filled in, and said
 		RunE: func(c *cobra.Command, _ []string) error {
 			text, err := started(sites)
 			if err != nil {
-				return fault{err}
+				return planFault{err}
 			}
 			_, err = c.OutOrStdout().Write(text)
 			return asFault(err)
@@ -45,7 +46,7 @@ func started(sites string) ([]byte, error) {
 	if sites == "" {
 		return scenario.Starter(), nil
 	}
-	file, err := scenario.OpenFile(sites)
+	file, err := document.OpenFile(sites)
 	if err != nil {
 		return nil, fmt.Errorf("the table of sites can't be read: %w", err)
 	}

@@ -6,7 +6,8 @@ import (
 
 	"coredays/model/plan"
 	"coredays/model/result"
-	"coredays/scenario"
+	"coredays/scenario/document"
+	"coredays/scenario/records"
 )
 
 // nowhereToDraw says that a log is given and nothing to show it on.
@@ -22,11 +23,11 @@ func (f *files) readLog(p *plan.Plan) (*result.Log, error) {
 	if f.log == "" {
 		return nil, nil
 	}
-	file, err := scenario.OpenFile(f.log)
+	file, err := document.OpenFile(f.log)
 	if err != nil {
-		return nil, fault{fmt.Errorf("the log can't be read: %w", err)}
+		return nil, planFault{fmt.Errorf("the log can't be read: %w", err)}
 	}
 	defer file.Close()
-	log, err := scenario.ReadLog(f.log, file, p)
+	log, err := records.ReadLog(f.log, file, p)
 	return log, asFault(err)
 }

@@ -10,6 +10,7 @@ import (
 	"coredays/model/rig"
 	"coredays/model/voyage"
 	"coredays/scenario"
+	"coredays/scenario/entry"
 	"coredays/sim"
 )
 
@@ -81,7 +82,7 @@ func TestSixtySitesAreSimulated(t *testing.T) {
 
 // At its least and at its most no figure of the ship keeps an expedition from coming home in the end.
 func TestEveryFigureOfTheShipAtItsBoundsComesHome(t *testing.T) {
-	for _, b := range scenario.Bounds() {
+	for _, b := range entry.Bounds() {
 		for _, r := range b.Rates {
 			for _, value := range []string{b.Least, b.Most} {
 				if r == rig.RepairTime && value == b.Most {

@@ -64,7 +64,7 @@ func (m *merging) execute(ctx context.Context, paths []string, stdout, stderr io
 	err := orInterrupted(ctx, func() error {
 		all, err := share.OpenAll(paths)
 		if err != nil {
-			return fault{err}
+			return planFault{err}
 		}
 		defer all.Close()
 		conclude, err = m.join(ctx, all)
@@ -83,7 +83,7 @@ func (m *merging) join(ctx context.Context, all share.All) (joined, error) {
 		return nil, err
 	}
 	if head.Program != machine() {
-		return nil, fault{fmt.Errorf("the shares were sailed by %s, and this is %s: merge them with the program that sailed them", head.Program, machine())}
+		return nil, planFault{fmt.Errorf("the shares were sailed by %s, and this is %s: merge them with the program that sailed them", head.Program, machine())}
 	}
 	if err := sparesInputs(m.cmd, head.Call.Files); err != nil {
 		return nil, err
@@ -91,7 +91,7 @@ func (m *merging) join(ctx context.Context, all share.All) (joined, error) {
 	how := map[string]func(context.Context, share.All) (joined, error){"simulate": m.simulation, "compare": m.comparison, "hindcast": m.hindcast}
 	conclude, err := how[head.Call.Command](ctx, all)
 	if errors.Is(err, fs.ErrNotExist) {
-		return nil, fault{fmt.Errorf("%w: the shares name it so; merge them in the folder where they were sailed", err)}
+		return nil, planFault{fmt.Errorf("%w: the shares name it so; merge them in the folder where they were sailed", err)}
 	}
 	return conclude, err
 }
@@ -110,7 +110,7 @@ func (m *merging) fits(command string) (err error) {
 // asSailed refuses shares of other plans than there are now.
 func asSailed(all share.All, file string, now [][]listing.Line) error {
 	if what := share.PlansDiffer(all[0].Head.Plans, now); what != "" {
-		return fault{fmt.Errorf("%s is not the plan that was sailed (the one is the shares', the other the file's now): %s", file, what)}
+		return planFault{fmt.Errorf("%s is not the plan that was sailed (the one is the shares', the other the file's now): %s", file, what)}
 	}
 	return nil
 }

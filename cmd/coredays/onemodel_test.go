@@ -10,6 +10,7 @@ import (
 	"coredays/model/spread"
 	"coredays/model/voyage"
 	"coredays/scenario"
+	"coredays/scenario/records"
 	"coredays/sim"
 	"coredays/sim/hindcast"
 	"coredays/sim/statistics"
@@ -46,20 +47,20 @@ sites:
 // of the ship, nothing was done but coring, and the ground is the one of the plan.
 func recorded(t *testing.T, of *plan.Plan) *plan.Plan {
 	t.Helper()
-	sites, out, err := scenario.ReadHoles("holes.csv", strings.NewReader(recordedSite))
+	sites, out, err := records.ReadHoles("holes.csv", strings.NewReader(recordedSite))
 	if err != nil || len(sites) != 1 {
 		t.Fatalf("%d sites, left out %v, %v", len(sites), out, err)
 	}
-	model, faults := scenario.RecordModel()
+	model, faults := records.Model()
 	if len(faults) > 0 {
 		t.Fatal(faults)
 	}
-	model.Eras, model.Work = nil, [scenario.UnrecordedClasses]scenario.Sometimes{}
+	model.Eras, model.Work = nil, [records.UnrecordedClasses]records.Sometimes{}
 	model.Ship.Rates[rig.Securing] = of.Ship.Rates[rig.Securing] // in storms too
 	for i := range model.Ground {
 		model.Ground[i] = of.Sites[0].Layers[0].Lithology
 	}
-	p, err := model.Plan(sites[0], scenario.Programme)
+	p, err := model.Plan(sites[0], records.Programme)
 	if err != nil {
 		t.Fatal(err)
 	}

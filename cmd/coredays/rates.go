@@ -23,6 +23,7 @@ import (
 	"coredays/output/page"
 	"coredays/output/text"
 	"coredays/scenario"
+	"coredays/scenario/document"
 	"coredays/scenario/rigfile"
 	"coredays/sim"
 )
@@ -124,7 +125,7 @@ func (r *ratesCall) execute(ctx context.Context, args []string, stdout, stderr i
 	yaml := text.RatesYAML(learned)
 	to, err := scenario.ReadRates("rates.yaml", []byte(yaml), ship)
 	if err != nil {
-		return fault{fmt.Errorf("what was learned can't be a plan's rates: %w", err)}
+		return planFault{fmt.Errorf("what was learned can't be a plan's rates: %w", err)}
 	}
 	var effect *text.RatesEffect
 	if p != nil {
@@ -157,10 +158,10 @@ func (r *ratesCall) read(papers *riglog.Papers, files []string) error {
 	if r.words != "" {
 		data, err := contents(r.words)
 		if err != nil {
-			return fault{fmt.Errorf("--words: %w", err)}
+			return planFault{fmt.Errorf("--words: %w", err)}
 		}
 		if reading.Words, err = rigfile.ReadWords(r.words, data); err != nil {
-			return fault{err}
+			return planFault{err}
 		}
 	}
 	var wrong []error
@@ -176,7 +177,7 @@ func (r *ratesCall) read(papers *riglog.Papers, files []string) error {
 
 // contents are all bytes of an ordinary file.
 func contents(name string) ([]byte, error) {
-	file, err := scenario.OpenFile(name)
+	file, err := document.OpenFile(name)
 	if err != nil {
 		return nil, err
 	}
@@ -195,7 +196,7 @@ func (r *ratesCall) effect(ctx context.Context, p *plan.Plan, learned [rig.Rates
 		with.Ship.Rates = x.rates
 		v, err := voyage.Compile(&with)
 		if err != nil {
-			return nil, fault{fmt.Errorf("%s: %w", p.File, err)}
+			return nil, planFault{fmt.Errorf("%s: %w", p.File, err)}
 		}
 		results := replicate(ctx, v, sim.Run{Seed: r.seed, Replications: r.replications}, stderr)
 		if results.Stopped || ctx.Err() != nil {

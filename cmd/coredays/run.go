@@ -21,17 +21,17 @@ const (
 // errInterrupted says that Ctrl-C ended a command that has reported what it had.
 var errInterrupted = errors.New("interrupted")
 
-// fault is an error of the plan or the data rather than of the call.
-type fault struct{ error }
+// planFault is an error of the plan or the data rather than of the call.
+type planFault struct{ error }
 
-func (f fault) Unwrap() error { return f.error }
+func (f planFault) Unwrap() error { return f.error }
 
 // asFault marks an error, if there is one.
 func asFault(err error) error {
 	if err == nil {
 		return nil
 	}
-	return fault{err}
+	return planFault{err}
 }
 
 // run carries out a command line and returns the exit code.
@@ -49,7 +49,7 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 		return exitInterrupted
 	}
 	fmt.Fprintln(stderr, err)
-	if _, ok := errors.AsType[fault](err); ok {
+	if _, ok := errors.AsType[planFault](err); ok {
 		return exitFault
 	}
 	fmt.Fprintln(stderr, `"coredays help" lists the commands; "coredays COMMAND --help" explains one.`)

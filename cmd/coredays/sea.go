@@ -15,6 +15,7 @@ import (
 	"coredays/output/json"
 	"coredays/output/text"
 	"coredays/scenario"
+	"coredays/scenario/document"
 )
 
 // seaCall is a call of sea.
@@ -137,7 +138,7 @@ func recordQuestion(path string) (sea.Question, error) {
 }
 
 func openRecord(path string) (*sea.Likeness, error) {
-	file, err := scenario.OpenFile(path)
+	file, err := document.OpenFile(path)
 	if err != nil {
 		return nil, fmt.Errorf("the record can't be read: %w", err)
 	}

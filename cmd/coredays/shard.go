@@ -58,7 +58,7 @@ func (s *shard) sail(ctx context.Context, call share.Call, plans [][]listing.Lin
 		return asFault(err)
 	}
 	if err := writeTo(context.WithoutCancel(ctx), "part", s.part, packed.Write); err != nil { // sailed to its end, it is worth keeping
-		return fault{err}
+		return planFault{err}
 	}
 	_, err = fmt.Fprintf(stdout, "Share %s is in %s.\n", s.which, s.part)
 	return asFault(err)

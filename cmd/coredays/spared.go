@@ -46,7 +46,7 @@ func sparesItsFiles(cmd *cobra.Command, args []string) error {
 	}
 	for _, n := range list {
 		if err := n.canBeWritten(); err != nil {
-			return fault{fmt.Errorf("%s: %w", n, err)}
+			return planFault{fmt.Errorf("%s: %w", n, err)}
 		}
 	}
 	return nil

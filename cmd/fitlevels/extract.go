@@ -35,7 +35,7 @@ const visitSource = `# Holes of scientific ocean drilling, 1985-2023: depth, cor
 `
 
 // extract writes core_cycles.csv and site_days.csv to a directory.
-func (r records) extract(dir string) error {
+func (r twoTables) extract(dir string) error {
 	if len(r.holes) == 0 {
 		return fmt.Errorf("%w: -extract needs -holes FILE too", errCall)
 	}

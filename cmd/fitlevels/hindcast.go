@@ -5,7 +5,7 @@ import (
 
 	"coredays/model/record"
 	"coredays/model/score"
-	"coredays/scenario"
+	"coredays/scenario/records"
 	"coredays/sim"
 	"coredays/sim/hindcast"
 )
@@ -27,7 +27,7 @@ type judged struct {
 }
 
 func openSites(name string) (judged, error) {
-	sites, _, err := scenario.HolesIn(name)
+	sites, _, err := records.HolesIn(name)
 	return judged{sites: sites, legs: record.LegNames(sites), seed: 1}, err
 }
 
@@ -43,7 +43,7 @@ func (j judged) only(keep func(i int) bool) judged {
 }
 
 // cases forecasts every site with what the figures say.
-func (j judged) cases(u scenario.Unrecorded, known scenario.Knowledge, replications int) ([]score.Case, error) {
+func (j judged) cases(u records.Unrecorded, known records.Knowledge, replications int) ([]score.Case, error) {
 	voyages, err := u.Voyages(j.sites, known)
 	if err != nil {
 		return nil, err

@@ -7,11 +7,11 @@ import (
 
 	"coredays/model/rig"
 	"coredays/model/score"
-	"coredays/scenario"
+	"coredays/scenario/records"
 )
 
 // fingerprint is all that the knobs can move, as numbers of nine digits.
-func fingerprint(u scenario.Unrecorded) (text string) {
+func fingerprint(u records.Unrecorded) (text string) {
 	numbers := []float64{u.Ship.Rates[rig.OtherWork].Shape.Quantile(0.9), u.Ship.Rates[rig.OtherWork].Median(), u.Ship.Rates[rig.FirstSiteWork].Median(), u.WithWater, u.WithDepth, u.Ship.Rates[rig.PistonAlone].Median(), u.InWater.Rate}
 	for _, r := range append([]rig.Rate{rig.TrippingInHole}, assemblies...) {
 		numbers = append(numbers, u.Ship.Rates[r].Median(), u.Ship.Rates[r].Shape.Quantile(0.9))
@@ -59,7 +59,7 @@ func TestTheRoundFiguresKnowNothingOfTheFit(t *testing.T) {
 	if got := u.Ship.Rates[rig.OtherWork].Shape.Quantile(0.9); math.Abs(got-0.48) > 1e-9 {
 		t.Errorf("the 9-in-10 value of other work is %g, want that of the round figures, 0.08 x 6", got)
 	}
-	if got := u.Work[scenario.RotaryHole]; got != (scenario.Sometimes{Chance: 0.4, Median: 20 * 3600, Factor: 3.5}) {
+	if got := u.Work[records.RotaryHole]; got != (records.Sometimes{Chance: 0.4, Median: 20 * 3600, Factor: 3.5}) {
 		t.Errorf("work on rotary holes %+v", got)
 	}
 }
@@ -98,8 +98,8 @@ func TestTheExtractTellsANarrowForecast(t *testing.T) {
 		narrow.Ship.Rates[r].Shape = wider(q.Shape, -3)
 	}
 	var loss [2]float64
-	for i, u := range []scenario.Unrecorded{round(), narrow} {
-		cases, err := j.cases(u, scenario.Programme, trialReplications)
+	for i, u := range []records.Unrecorded{round(), narrow} {
+		cases, err := j.cases(u, records.Programme, trialReplications)
 		if err != nil {
 			t.Fatal(err)
 		}

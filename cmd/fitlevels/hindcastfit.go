@@ -7,7 +7,7 @@ import (
 	"slices"
 
 	"coredays/model/score"
-	"coredays/scenario"
+	"coredays/scenario/records"
 )
 
 // penalty keeps a figure near its start unless the days speak: the weight makes a move by its prior
@@ -78,7 +78,7 @@ type setting struct {
 func (j judged) try(x []float64, from *setting, knob int) (*setting, error) {
 	s := &setting{x: slices.Clone(x), cases: make([]score.Case, len(j.sites))}
 	concerned := func(i int) bool { return from == nil || knobs[knob].concerns(&j.sites[i]) }
-	cases, err := j.only(concerned).cases(turned(x), scenario.Programme, trialReplications)
+	cases, err := j.only(concerned).cases(turned(x), records.Programme, trialReplications)
 	if err != nil {
 		return nil, err
 	}

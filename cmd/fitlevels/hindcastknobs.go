@@ -10,7 +10,7 @@ import (
 	"coredays/model/rig"
 	shapes "coredays/model/spread"
 	"coredays/model/unit"
-	"coredays/scenario"
+	"coredays/scenario/records"
 )
 
 // knobs are the figures that are fitted. Chances move in the logit, all else in the logarithm.
@@ -19,21 +19,21 @@ var knobs = []struct {
 	name     string
 	prior    float64
 	concerns func(s *record.Site) bool
-	turn     func(u *scenario.Unrecorded, by float64)
+	turn     func(u *records.Unrecorded, by float64)
 }{
-	{"other work, spread", 0.3, anySite, func(u *scenario.Unrecorded, by float64) { turnRate(u, rig.OtherWork, wider, by) }},
-	{"other work", 0.5, anySite, func(u *scenario.Unrecorded, by float64) { turnRate(u, rig.OtherWork, times, by) }},
-	{"work at the first site", 0.5, func(s *record.Site) bool { return s.First }, func(u *scenario.Unrecorded, by float64) { turnRate(u, rig.FirstSiteWork, times, by) }},
-	{"rotary rate, below other ground", 0.05, rotaryCored, func(u *scenario.Unrecorded, by float64) { faster(&u.Ground[1], by) }},
-	{"rotary rate, from the sea floor", 0.05, rotaryCored, func(u *scenario.Unrecorded, by float64) { faster(&u.Ground[2], by) }},
-	{"rotary rate below other ground, spread", 0.2, rotaryCored, func(u *scenario.Unrecorded, by float64) { u.Ground[1].Rate.Shape = wider(u.Ground[1].Rate.Shape, by) }},
-	{"rotary rate from the sea floor, spread", 0.2, rotaryCored, func(u *scenario.Unrecorded, by float64) { u.Ground[2].Rate.Shape = wider(u.Ground[2].Rate.Shape, by) }},
-	{"drilling ahead", 0.3, anySite, func(u *scenario.Unrecorded, by float64) {
+	{"other work, spread", 0.3, anySite, func(u *records.Unrecorded, by float64) { turnRate(u, rig.OtherWork, wider, by) }},
+	{"other work", 0.5, anySite, func(u *records.Unrecorded, by float64) { turnRate(u, rig.OtherWork, times, by) }},
+	{"work at the first site", 0.5, func(s *record.Site) bool { return s.First }, func(u *records.Unrecorded, by float64) { turnRate(u, rig.FirstSiteWork, times, by) }},
+	{"rotary rate, below other ground", 0.05, rotaryCored, func(u *records.Unrecorded, by float64) { faster(&u.Ground[1], by) }},
+	{"rotary rate, from the sea floor", 0.05, rotaryCored, func(u *records.Unrecorded, by float64) { faster(&u.Ground[2], by) }},
+	{"rotary rate below other ground, spread", 0.2, rotaryCored, func(u *records.Unrecorded, by float64) { u.Ground[1].Rate.Shape = wider(u.Ground[1].Rate.Shape, by) }},
+	{"rotary rate from the sea floor, spread", 0.2, rotaryCored, func(u *records.Unrecorded, by float64) { u.Ground[2].Rate.Shape = wider(u.Ground[2].Rate.Shape, by) }},
+	{"drilling ahead", 0.3, anySite, func(u *records.Unrecorded, by float64) {
 		for i := range u.Ground {
 			u.Ground[i].Ahead.Shape = times(u.Ground[i].Ahead.Shape, by)
 		}
 	}},
-	{"drilling ahead, spread", 0.2, anySite, func(u *scenario.Unrecorded, by float64) {
+	{"drilling ahead, spread", 0.2, anySite, func(u *records.Unrecorded, by float64) {
 		for i := range u.Ground {
 			u.Ground[i].Ahead.Shape = wider(u.Ground[i].Ahead.Shape, by)
 		}
@@ -46,36 +46,36 @@ var knobs = []struct {
 	{"cycles of rotated tools, 1991 to 1997", 0.04, inEra(1), rotatedOf(1)},
 	{"cycles of rotated tools, 1998 to 2003", 0.03, inEra(2), rotatedOf(2)},
 	{"cycles of rotated tools, from 2004", 0.1, inEra(3), rotatedOf(3)},
-	{"piston cycles, no other tool", 0.03, pistonAlone, func(u *scenario.Unrecorded, by float64) { turnRate(u, rig.PistonAlone, times, by) }},
-	{"chance, piston", 0.7, has(scenario.PistonHole), chanceOf(scenario.PistonHole)},
-	{"chance, extended", 0.7, has(scenario.ExtendedHole), chanceOf(scenario.ExtendedHole)},
-	{"chance, rotary", 0.7, has(scenario.RotaryHole), chanceOf(scenario.RotaryHole)},
-	{"chance, rotary from the sea floor", 0.7, has(scenario.BareHole), chanceOf(scenario.BareHole)},
-	{"chance, without cores", 0.7, has(scenario.CorelessHole), chanceOf(scenario.CorelessHole)},
-	{"time, piston", 0.7, has(scenario.PistonHole), timeOf(scenario.PistonHole)},
-	{"time, extended", 0.7, has(scenario.ExtendedHole), timeOf(scenario.ExtendedHole)},
-	{"time, rotary", 0.5, has(scenario.RotaryHole), timeOf(scenario.RotaryHole)},
-	{"time, rotary from the sea floor", 0.5, has(scenario.BareHole), timeOf(scenario.BareHole)},
-	{"time, without cores", 0.5, has(scenario.CorelessHole), timeOf(scenario.CorelessHole)},
-	{"time of rotary and coreless holes, spread", 0.3, anySite, func(u *scenario.Unrecorded, by float64) {
-		for _, c := range []scenario.UnrecordedClass{scenario.RotaryHole, scenario.BareHole, scenario.CorelessHole} {
+	{"piston cycles, no other tool", 0.03, pistonAlone, func(u *records.Unrecorded, by float64) { turnRate(u, rig.PistonAlone, times, by) }},
+	{"chance, piston", 0.7, has(records.PistonHole), chanceOf(records.PistonHole)},
+	{"chance, extended", 0.7, has(records.ExtendedHole), chanceOf(records.ExtendedHole)},
+	{"chance, rotary", 0.7, has(records.RotaryHole), chanceOf(records.RotaryHole)},
+	{"chance, rotary from the sea floor", 0.7, has(records.BareHole), chanceOf(records.BareHole)},
+	{"chance, without cores", 0.7, has(records.CorelessHole), chanceOf(records.CorelessHole)},
+	{"time, piston", 0.7, has(records.PistonHole), timeOf(records.PistonHole)},
+	{"time, extended", 0.7, has(records.ExtendedHole), timeOf(records.ExtendedHole)},
+	{"time, rotary", 0.5, has(records.RotaryHole), timeOf(records.RotaryHole)},
+	{"time, rotary from the sea floor", 0.5, has(records.BareHole), timeOf(records.BareHole)},
+	{"time, without cores", 0.5, has(records.CorelessHole), timeOf(records.CorelessHole)},
+	{"time of rotary and coreless holes, spread", 0.3, anySite, func(u *records.Unrecorded, by float64) {
+		for _, c := range []records.UnrecordedClass{records.RotaryHole, records.BareHole, records.CorelessHole} {
 			u.Work[c].Factor = math.Pow(u.Work[c].Factor, math.Exp(by))
 		}
 	}},
-	{"power of water", 0.3, anySite, func(u *scenario.Unrecorded, by float64) { u.WithWater += by }},
-	{"assemblies", 0.4, anySite, func(u *scenario.Unrecorded, by float64) {
+	{"power of water", 0.3, anySite, func(u *records.Unrecorded, by float64) { u.WithWater += by }},
+	{"assemblies", 0.4, anySite, func(u *records.Unrecorded, by float64) {
 		for _, r := range assemblies {
 			turnRate(u, r, times, by)
 		}
 	}},
-	{"assemblies, spread", 0.3, anySite, func(u *scenario.Unrecorded, by float64) {
+	{"assemblies, spread", 0.3, anySite, func(u *records.Unrecorded, by float64) {
 		for _, r := range assemblies {
 			turnRate(u, r, wider, by)
 		}
 	}},
-	{"trips in the hole", 0.1, anySite, func(u *scenario.Unrecorded, by float64) { turnRate(u, rig.TrippingInHole, times, by) }},
-	{"rotary rate in deep water", 0.3, rotaryCored, func(u *scenario.Unrecorded, by float64) { u.InWater.Rate *= math.Exp(by) }},
-	{"power of depth", 0.3, anySite, func(u *scenario.Unrecorded, by float64) { u.WithDepth += by }},
+	{"trips in the hole", 0.1, anySite, func(u *records.Unrecorded, by float64) { turnRate(u, rig.TrippingInHole, times, by) }},
+	{"rotary rate in deep water", 0.3, rotaryCored, func(u *records.Unrecorded, by float64) { u.InWater.Rate *= math.Exp(by) }},
+	{"power of depth", 0.3, anySite, func(u *records.Unrecorded, by float64) { u.WithDepth += by }},
 }
 
 var assemblies = []rig.Rate{rig.PistonMakeUp, rig.RotaryMakeUp, rig.LayDown}
@@ -100,31 +100,31 @@ func inEra(era int) func(*record.Site) bool {
 	}
 }
 
-func pistonOf(era int) func(*scenario.Unrecorded, float64) {
-	return func(u *scenario.Unrecorded, by float64) { u.Eras[era].Piston *= math.Exp(by) }
+func pistonOf(era int) func(*records.Unrecorded, float64) {
+	return func(u *records.Unrecorded, by float64) { u.Eras[era].Piston *= math.Exp(by) }
 }
 
-func rotatedOf(era int) func(*scenario.Unrecorded, float64) {
-	return func(u *scenario.Unrecorded, by float64) { u.Eras[era].Rotated *= math.Exp(by) }
+func rotatedOf(era int) func(*records.Unrecorded, float64) {
+	return func(u *records.Unrecorded, by float64) { u.Eras[era].Rotated *= math.Exp(by) }
 }
 
 // has reports whether a site has a hole of a class.
-func has(c scenario.UnrecordedClass) func(*record.Site) bool {
-	return func(s *record.Site) bool { return slices.Contains(scenario.ClassesOf(s), c) }
+func has(c records.UnrecordedClass) func(*record.Site) bool {
+	return func(s *record.Site) bool { return slices.Contains(records.ClassesOf(s), c) }
 }
 
-func chanceOf(c scenario.UnrecordedClass) func(*scenario.Unrecorded, float64) {
-	return func(u *scenario.Unrecorded, by float64) {
+func chanceOf(c records.UnrecordedClass) func(*records.Unrecorded, float64) {
+	return func(u *records.Unrecorded, by float64) {
 		p := u.Work[c].Chance
 		u.Work[c].Chance = 1 / (1 + (1-p)/p*math.Exp(-by))
 	}
 }
 
-func timeOf(c scenario.UnrecordedClass) func(*scenario.Unrecorded, float64) {
-	return func(u *scenario.Unrecorded, by float64) { u.Work[c].Median *= math.Exp(by) }
+func timeOf(c records.UnrecordedClass) func(*records.Unrecorded, float64) {
+	return func(u *records.Unrecorded, by float64) { u.Work[c].Median *= math.Exp(by) }
 }
 
-func turnRate(u *scenario.Unrecorded, r rig.Rate, turn func(shapes.Shape, float64) shapes.Shape, by float64) {
+func turnRate(u *records.Unrecorded, r rig.Rate, turn func(shapes.Shape, float64) shapes.Shape, by float64) {
 	u.Ship.Rates[r].Shape = turn(u.Ship.Rates[r].Shape, by)
 }
 
@@ -154,7 +154,7 @@ func (s stretched) Quantile(p float64) float64 {
 func wider(s shapes.Shape, by float64) shapes.Shape { return stretched{s, math.Exp(by)} }
 
 // turned are the round figures with the knobs turned.
-func turned(x []float64) scenario.Unrecorded {
+func turned(x []float64) records.Unrecorded {
 	u := round()
 	for i, k := range knobs {
 		k.turn(&u, x[i])
@@ -164,8 +164,8 @@ func turned(x []float64) scenario.Unrecorded {
 
 // round are the figures before they are fitted: round numbers, so that nothing of the days that a
 // fold is judged on is in them.
-func round() scenario.Unrecorded {
-	u, _ := scenario.RecordModel()
+func round() records.Unrecorded {
+	u, _ := records.Model()
 	u.Eras = slices.Clone(u.Eras)
 	for i, e := range [][2]float64{{1.1, 0.9}, {0.94, 1}, {1.06, 1.04}, {1.1, 1.1}} {
 		u.Eras[i].Piston, u.Eras[i].Rotated = e[0], e[1]
@@ -176,10 +176,10 @@ func round() scenario.Unrecorded {
 		u.Ground[i].Rate.Shape, _ = shapes.NewLognormal([]float64{33, 13, 12}[i]*perHour, factor)
 		u.Ground[i].Ahead.Shape, _ = shapes.NewLognormal([]float64{30, 15, 15}[i]*perHour, 2.2)
 	}
-	chances := [scenario.UnrecordedClasses]float64{0.1, 0.2, 0.4, 0.5, 0.5}
-	hours := [scenario.UnrecordedClasses]float64{6, 10, 20, 20, 36}
+	chances := [records.UnrecordedClasses]float64{0.1, 0.2, 0.4, 0.5, 0.5}
+	hours := [records.UnrecordedClasses]float64{6, 10, 20, 20, 36}
 	for c := range u.Work {
-		u.Work[c] = scenario.Sometimes{Chance: chances[c], Median: hours[c] * float64(unit.Hour), Factor: 3.5}
+		u.Work[c] = records.Sometimes{Chance: chances[c], Median: hours[c] * float64(unit.Hour), Factor: 3.5}
 	}
 	u.WithWater, u.WithDepth = 0.5, 0
 	u.Ship.Rates[rig.PistonAlone] = shapes.Just(0.9)

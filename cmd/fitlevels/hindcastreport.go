@@ -7,7 +7,7 @@ import (
 	"coredays/model/record"
 	"coredays/model/rig"
 	"coredays/model/score"
-	"coredays/scenario"
+	"coredays/scenario/records"
 )
 
 // fitToDays is the study of what a record of holes leaves open: the figures fitted to all sites, and
@@ -33,19 +33,19 @@ func fitToDays(holesFile, chartDir string, out, notes io.Writer) error {
 		return err
 	}
 	if chartDir != "" {
-		if err := charts(chartDir, j, rotated[scenario.Programme]); err != nil {
+		if err := charts(chartDir, j, rotated[records.Programme]); err != nil {
 			return err
 		}
 	}
 	if err := reportSiteClasses(out, j, rotated); err != nil {
 		return err
 	}
-	if err := reportYardsticks(out, j, rotated[scenario.Programme]); err != nil {
+	if err := reportYardsticks(out, j, rotated[records.Programme]); err != nil {
 		return err
 	}
 	return table(out, "Days on site, forecast by figures fitted on other legs (five parts of the legs in turn) and on older sites",
 		[]string{"forecast", "sites", "CRPS d", "95 %", "skill", "CRPS log", "abs %", "actual/median", "95 %", "in 50 %", "95 %", "in 80 %", "95 %"},
-		[][]string{cardRow("programme, other legs", rotated[scenario.Programme]), cardRow("counts, other legs", rotated[scenario.Counts]),
+		[][]string{cardRow("programme, other legs", rotated[records.Programme]), cardRow("counts, other legs", rotated[records.Counts]),
 			cardRow("programme, older half", later)})
 }
 
@@ -54,8 +54,8 @@ func reportSiteClasses(out io.Writer, j judged, rotated [2][]score.Case) error {
 	var rows [][]string
 	for _, by := range record.Classifications {
 		class := func(i int) string { return by.Class(&j.sites[i]) }
-		counts := score.Classes(by.By, rotated[scenario.Counts], class)
-		for i, c := range score.Classes(by.By, rotated[scenario.Programme], class) {
+		counts := score.Classes(by.By, rotated[records.Counts], class)
+		for i, c := range score.Classes(by.By, rotated[records.Programme], class) {
 			rows = append(rows, []string{by.By, c.Class, fmt.Sprint(c.Cases), fmt.Sprintf("%.2f", c.Ratio), fmt.Sprintf("%.2f", c.CRPS), fmt.Sprintf("%.2f", c.Inside80),
 				fmt.Sprintf("%.2f", counts[i].Ratio), fmt.Sprintf("%.2f", counts[i].CRPS)})
 		}

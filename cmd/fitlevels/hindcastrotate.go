@@ -5,7 +5,7 @@ import (
 	"slices"
 
 	"coredays/model/score"
-	"coredays/scenario"
+	"coredays/scenario/records"
 )
 
 // folds is in how many parts the legs are rotated.
@@ -36,7 +36,7 @@ func (j judged) rotated(notes io.Writer) (byLevel [2][]score.Case, err error) {
 		}
 		held := func(i int) bool { return of[j.legs[i]] == f }
 		for k := range byLevel {
-			cases, err := j.only(held).cases(turned(x), scenario.Knowledge(k), heldReplications)
+			cases, err := j.only(held).cases(turned(x), records.Knowledge(k), heldReplications)
 			if err != nil {
 				return byLevel, err
 			}
@@ -66,5 +66,5 @@ func (j judged) later(notes io.Writer) ([]score.Case, error) {
 	if err != nil {
 		return nil, err
 	}
-	return j.only(func(i int) bool { return !older(i) }).cases(turned(x), scenario.Programme, heldReplications)
+	return j.only(func(i int) bool { return !older(i) }).cases(turned(x), records.Programme, heldReplications)
 }

@@ -13,7 +13,7 @@ import (
 
 	"coredays/model/record"
 	"coredays/model/unit"
-	"coredays/scenario"
+	"coredays/scenario/records"
 	"coredays/sim"
 	"coredays/sim/hindcast"
 )
@@ -61,7 +61,7 @@ func lostTime(holesFile, legsFile string, out, notes io.Writer) error {
 	if err != nil {
 		return err
 	}
-	model, faults := scenario.RecordModel()
+	model, faults := records.Model()
 	if len(faults) > 0 {
 		return faults
 	}
@@ -70,7 +70,7 @@ func lostTime(holesFile, legsFile string, out, notes io.Writer) error {
 		if _, known := recorded[s.Leg]; !known || s.Program != "IODP" {
 			continue
 		}
-		v, err := model.Voyages([]record.Site{s}, scenario.Programme)
+		v, err := model.Voyages([]record.Site{s}, records.Programme)
 		if err != nil {
 			fmt.Fprintln(notes, err)
 			continue

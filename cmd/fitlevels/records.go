@@ -5,8 +5,8 @@ import (
 	"os"
 )
 
-// records are the two tables as read.
-type records struct {
+// twoTables are the cores and holes as read.
+type twoTables struct {
 	cores  []Core
 	holes  []Hole
 	faults []string
@@ -14,7 +14,7 @@ type records struct {
 	coreHead, holeHead []string // column names
 }
 
-func openRecords(coresFile, holesFile string) (r records, err error) {
+func openRecords(coresFile, holesFile string) (r twoTables, err error) {
 	f, err := os.Open(coresFile)
 	if err != nil {
 		return r, err

@@ -10,7 +10,7 @@ import (
 	"coredays/model/plan"
 	"coredays/model/unit"
 	"coredays/model/voyage"
-	"coredays/scenario"
+	"coredays/scenario/records"
 )
 
 // The deepest piston cores of holes on record (core records, doi:10.5281/zenodo.10498831), m below the sea floor: Holes
@@ -46,16 +46,16 @@ func TestNothingStopsSitesOnRecord(t *testing.T) {
 		t.Fatal(err)
 	}
 	defer file.Close()
-	sites, _, err := scenario.ReadHoles(file.Name(), file)
+	sites, _, err := records.ReadHoles(file.Name(), file)
 	if err != nil || len(sites) < 60 {
 		t.Fatal(len(sites), err)
 	}
-	model, faults := scenario.RecordModel()
+	model, faults := records.Model()
 	if len(faults) > 0 {
 		t.Fatal(faults)
 	}
 	for n := 0; n < len(sites); n += 3 {
-		p, err := model.Plan(sites[n], scenario.Programme)
+		p, err := model.Plan(sites[n], records.Programme)
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -4,7 +4,7 @@ import (
 	"errors"
 
 	"coredays/model/plaintext"
-	"coredays/scenario"
+	"coredays/scenario/fault"
 	"coredays/scenario/spreadsheet"
 )
 
@@ -14,12 +14,12 @@ func tableIn(name string, data []byte) (*spreadsheet.Table, error) {
 	if err == nil {
 		return t, nil
 	}
-	fault := scenario.Fault{File: name, Wanted: "a table of sites (" + err.Error() + ")"}
+	f := fault.Fault{File: name, Wanted: "a table of sites (" + err.Error() + ")"}
 	if errors.Is(err, spreadsheet.ErrNoWorkbook) {
-		fault.Wanted = "a workbook that can be read, or the table saved as CSV"
+		f.Wanted = "a workbook that can be read, or the table saved as CSV"
 	}
 	if odd, is := errors.AsType[*plaintext.Odd](err); is {
-		fault.Line, fault.Wanted = odd.Line, err.Error()
+		f.Line, f.Wanted = odd.Line, err.Error()
 	}
-	return nil, scenario.Faults{fault}
+	return nil, fault.List{f}
 }

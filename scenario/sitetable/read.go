@@ -9,7 +9,7 @@ import (
 	"coredays/model/geo"
 	"coredays/model/places"
 	"coredays/model/unit"
-	"coredays/scenario"
+	"coredays/scenario/fault"
 	"coredays/scenario/spreadsheet"
 )
 
@@ -35,21 +35,21 @@ func Read(name string, data []byte) ([]Site, error) {
 	list := table.Rows
 	c, below, found := heading(list)
 	if !found {
-		return nil, scenario.Faults{{File: name, Wanted: "a heading with the columns name, latitude and longitude (or position), and where known water depth, target, priority, each with its unit"}}
+		return nil, fault.List{{File: name, Wanted: "a heading with the columns name, latitude and longitude (or position), and where known water depth, target, priority, each with its unit"}}
 	}
 	r := reader{name: name, columns: c, commas: !table.CommaDivides, known: map[string]int{}}
 	for _, title := range c.twice {
-		r.faults = append(r.faults, scenario.Fault{File: name, Line: list[below-1].Number, Value: title, Wanted: "one column for it; another one says the same"})
+		r.faults = append(r.faults, fault.Fault{File: name, Line: list[below-1].Number, Value: title, Wanted: "one column for it; another one says the same"})
 	}
 	if len(list)-below > mostRows {
-		r.faults = append(r.faults, scenario.Fault{File: name, Value: fmt.Sprintf("%d rows", len(list)-below), Wanted: fmt.Sprintf("at most %d sites", mostRows)})
+		r.faults = append(r.faults, fault.Fault{File: name, Value: fmt.Sprintf("%d rows", len(list)-below), Wanted: fmt.Sprintf("at most %d sites", mostRows)})
 		return nil, r.faults
 	}
 	for _, row := range list[below:] {
 		r.read(row)
 	}
 	if len(list) == below {
-		r.faults = append(r.faults, scenario.Fault{File: name, Wanted: "a row for each site below the heading"})
+		r.faults = append(r.faults, fault.Fault{File: name, Wanted: "a row for each site below the heading"})
 	}
 	if len(r.faults) > 0 {
 		return nil, r.faults
@@ -65,11 +65,11 @@ type reader struct {
 	row     spreadsheet.Row
 	known   map[string]int // lines of the names
 	sites   []Site
-	faults  scenario.Faults
+	faults  fault.List
 }
 
 func (r *reader) fault(column, value, wanted string) {
-	r.faults = append(r.faults, scenario.Fault{File: r.name, Line: r.row.Number, Path: column, Value: value, Wanted: wanted})
+	r.faults = append(r.faults, fault.Fault{File: r.name, Line: r.row.Number, Path: column, Value: value, Wanted: wanted})
 }
 
 func (r *reader) read(row spreadsheet.Row) {

@@ -9,6 +9,8 @@ import (
 	"coredays/model/voyage"
 	"coredays/output/text"
 	"coredays/scenario"
+	"coredays/scenario/edit"
+	"coredays/scenario/fault"
 	"coredays/sim"
 )
 
@@ -33,13 +35,13 @@ type reading struct {
 
 // readingOf reads a text as simulate reads a file, and holds it against the check as simulate does.
 func (d *Desk) readingOf(data string) reading {
-	r := reading{Tree: scenario.Typed([]byte(data)), Faults: []faultSaid{}}
+	r := reading{Tree: edit.Typed([]byte(data)), Faults: []faultSaid{}}
 	p, err := scenario.Read(d.name(), []byte(data))
 	if err == nil {
 		r.compile(p)
 		return r
 	}
-	faults, many := errors.AsType[scenario.Faults](err)
+	faults, many := errors.AsType[fault.List](err)
 	if !many {
 		r.Faults = append(r.Faults, faultSaid{Wanted: err.Error()})
 	}

@@ -12,7 +12,7 @@ import (
 	"time"
 
 	"coredays/model/voyage"
-	"coredays/scenario"
+	"coredays/scenario/edit"
 	"coredays/sim/statistics"
 )
 
@@ -107,7 +107,7 @@ func (d *Desk) edit(w http.ResponseWriter, r *http.Request) {
 	if !ok {
 		return
 	}
-	changed, err := scenario.Edit([]byte(q.Text), q.Path, q.Value)
+	changed, err := edit.Set([]byte(q.Text), q.Path, q.Value)
 	if err != nil {
 		say(w, http.StatusUnprocessableEntity, map[string]string{"error": err.Error()})
 		return

@@ -17,6 +17,7 @@ import (
 
 	"coredays/output"
 	"coredays/scenario"
+	"coredays/scenario/document"
 )
 
 // demonstration is the name of the plan that is in no file.
@@ -50,7 +51,7 @@ func (s *shelf) text() ([]byte, error) {
 	if s.invented() {
 		return scenario.DemonstrationText(), nil
 	}
-	file, err := scenario.OpenFile(s.name())
+	file, err := document.OpenFile(s.name())
 	if err != nil {
 		return nil, err
 	}

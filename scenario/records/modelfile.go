@@ -1,0 +1,113 @@
+package records
+
+import (
+	"coredays/model/ground"
+	"coredays/model/unit"
+	"coredays/scenario/document"
+	"coredays/scenario/entry"
+	"coredays/scenario/fault"
+	"coredays/scenario/lithology"
+)
+
+// The structs here mirror record.yaml.
+
+type recordFile struct {
+	Version     document.Text    `mapstructure:"version"`
+	Eras        []eraFile        `mapstructure:"eras"`
+	Slower      slowerFile       `mapstructure:"rotary_slower"`
+	Work        workFile         `mapstructure:"work"`
+	Lithologies []lithology.File `mapstructure:"lithologies"`
+}
+
+type eraFile struct {
+	From    document.Text `mapstructure:"from"`
+	Piston  document.Text `mapstructure:"piston"`
+	Rotated document.Text `mapstructure:"rotated"`
+}
+
+type slowerFile struct {
+	InWater fromFile `mapstructure:"in_water"`
+}
+
+type fromFile struct {
+	From document.Text `mapstructure:"from"`
+	Rate document.Text `mapstructure:"rate"`
+}
+
+type workFile struct {
+	WithLeg   document.Text `mapstructure:"with_leg"`
+	WithWater document.Text `mapstructure:"with_water"`
+	WithDepth document.Text `mapstructure:"with_depth"`
+	Piston    sometimesFile `mapstructure:"piston"`
+	Extended  sometimesFile `mapstructure:"extended"`
+	Rotary    sometimesFile `mapstructure:"rotary"`
+	Bare      sometimesFile `mapstructure:"rotary_from_the_sea_floor"`
+	Coreless  sometimesFile `mapstructure:"without_cores"`
+}
+
+type sometimesFile struct {
+	Chance document.Text `mapstructure:"chance"`
+	Median document.Text `mapstructure:"median"`
+	Factor document.Text `mapstructure:"factor"`
+}
+
+var (
+	yearMeasure  = entry.Measure{Of: unit.OfCount, Least: 1900, Most: 2200, Whole: true}
+	paceMeasure  = entry.Measure{Of: unit.OfShare, Symbol: "%", Above: true, Most: 100}
+	powerMeasure = entry.Measure{Of: unit.OfCount, Least: -3, Most: 3}
+)
+
+// readUnrecorded reads what a record leaves open.
+func readUnrecorded(name string, data []byte) (Unrecorded, fault.List) {
+	r, f, readable := entry.Mirrored[recordFile](name, data)
+	c := unrecordedReader{r}
+	if !readable {
+		return Unrecorded{}, c.Faults
+	}
+	c.Version(f.Version)
+	u := Unrecorded{
+		WithLeg:   c.Number("work.with_leg", f.Work.WithLeg, entry.ShareMeasure),
+		WithWater: c.Number("work.with_water", f.Work.WithWater, powerMeasure),
+		WithDepth: c.Number("work.with_depth", f.Work.WithDepth, powerMeasure),
+	}
+	u.InWater = c.slower("rotary_slower.in_water", f.Slower.InWater)
+	for i, e := range f.Eras {
+		path := document.At("eras", i)
+		u.Eras = append(u.Eras, Era{int(c.Number(document.Join(path, "from"), e.From, yearMeasure)),
+			c.Number(document.Join(path, "piston"), e.Piston, paceMeasure), c.Number(document.Join(path, "rotated"), e.Rotated, paceMeasure)})
+	}
+	for class, s := range [UnrecordedClasses]sometimesFile{f.Work.Piston, f.Work.Extended, f.Work.Rotary, f.Work.Bare, f.Work.Coreless} {
+		u.Work[class] = c.sometimes("work."+workKeys[class], s)
+	}
+	u.Ground = c.grounds(f.Lithologies)
+	return u, c.Faults
+}
+
+// unrecordedReader reads the parts of record.yaml.
+type unrecordedReader struct{ *entry.Reader }
+
+var workKeys = [UnrecordedClasses]string{"piston", "extended", "rotary", "rotary_from_the_sea_floor", "without_cores"}
+
+func (c unrecordedReader) slower(path string, f fromFile) Slower {
+	return Slower{From: c.Number(document.Join(path, "from"), f.From, entry.WaterLimitMeasure), Rate: c.Number(document.Join(path, "rate"), f.Rate, paceMeasure)}
+}
+
+func (c unrecordedReader) sometimes(path string, f sometimesFile) Sometimes {
+	return Sometimes{
+		Chance: c.Number(document.Join(path, "chance"), f.Chance, entry.ShareMeasure),
+		Median: c.Number(document.Join(path, "median"), f.Median, entry.TaskMeasure),
+		Factor: c.Number(document.Join(path, "factor"), f.Factor, entry.FactorMeasure),
+	}
+}
+
+// grounds reads the lithologies, of which there is one for each ground.
+func (c unrecordedReader) grounds(given []lithology.File) (all [grounds]ground.Lithology) {
+	if len(given) != grounds {
+		c.Fault("lithologies", "", "one for each ground of a record: soft, rotary and bare")
+		return all
+	}
+	for i, f := range given {
+		all[i] = lithology.Read(c.Reader, document.At("lithologies", i), f)
+	}
+	return all
+}
