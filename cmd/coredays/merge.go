@@ -88,7 +88,7 @@ func (m *merging) join(ctx context.Context, all share.All) (joined, error) {
 	if err := sparesInputs(m.cmd, head.Call.Files); err != nil {
 		return nil, err
 	}
-	how := map[string]func(context.Context, share.All) (joined, error){"simulate": m.simulation, "compare": m.comparison, "hindcast": m.hindcast}
+	how := map[string]func(context.Context, share.All) (joined, error){"simulate": m.simulation, "compare": m.comparison, "hindcast": m.hindcast, "study": m.study}
 	conclude, err := how[head.Call.Command](ctx, all)
 	if errors.Is(err, fs.ErrNotExist) {
 		return nil, planFault{fmt.Errorf("%w: the shares name it so; merge them in the folder where they were sailed", err)}

@@ -1,46 +1,57 @@
-package main
+// Package dates reads the dates of alternatives: a list of them, or a range with a step.
+package dates
 
 import (
+	"errors"
 	"fmt"
 	"strings"
 	"time"
 
 	"coredays/model/unit"
+	"coredays/scenario/entry"
 )
 
-// longestStep between two departures is ten years.
+// longestStep between two dates is ten years.
 const longestStep = 3650 * float64(unit.Day)
 
-const wantedDates = "give dates, such as 2027-01-14,2027-02-01, or first..last/step, such as 2027-01-14..2027-06-14/14d"
+// Wanted says how dates are given.
+const Wanted = "give dates, such as 2027-01-14,2027-02-01, or first..last/step, such as 2027-01-14..2027-06-14/14d"
 
-// parseDates reads a list of dates or a range with a step. A date without a time has that of the
-// plan.
-func parseDates(text string, sails time.Time) ([]time.Time, error) {
-	dates, err := datesOf(text, sails)
+// ErrTooMany says that there are more dates than are taken.
+var ErrTooMany = errors.New("too many dates")
+
+// tooMany is that with how many are taken.
+type tooMany int
+
+func (t tooMany) Error() string        { return fmt.Sprintf("at most %d dates", int(t)) }
+func (t tooMany) Is(target error) bool { return target == ErrTooMany }
+
+// Of reads a list of dates or a range with a step, at most so many. A date without a time has that of the
+// plan, which sails at a moment.
+func Of(text string, sails time.Time, most int) ([]time.Time, error) {
+	dates, err := datesOf(text, sails, most)
 	switch {
 	case err != nil:
-		return nil, fmt.Errorf("--departures %q: %w; %s", text, err, wantedDates)
-	case len(dates) < 2:
-		return nil, fmt.Errorf("--departures %q: two dates or more are needed to compare; %s", text, wantedDates)
-	case len(dates) > datesBound.most:
-		return nil, fmt.Errorf("--departures %q: at most %d dates; %s", text, datesBound.most, datesBound.why)
-	}
-	if err := atSea(datesBound.flag, text, dates); err != nil {
-		return nil, err
+		return nil, fmt.Errorf("%w; %s", err, Wanted)
+	case len(dates) > most:
+		return nil, tooMany(most)
 	}
 	for i, at := range dates {
+		if !entry.Plausible(at) {
+			return nil, fmt.Errorf("%s: give dates from %d to %d", at.Format(time.DateOnly), entry.FirstYear, entry.LastYear)
+		}
 		for _, other := range dates[:i] {
 			if at.Equal(other) {
-				return nil, fmt.Errorf("--departures %q: %s stands there twice", text, at.Format(time.RFC3339))
+				return nil, fmt.Errorf("%s stands there twice", at.Format(time.RFC3339))
 			}
 		}
 	}
 	return dates, nil
 }
 
-func datesOf(text string, sails time.Time) (dates []time.Time, err error) {
+func datesOf(text string, sails time.Time, most int) (dates []time.Time, err error) {
 	if from, rest, isRange := strings.Cut(text, ".."); isRange {
-		return dateRange(from, rest, sails)
+		return dateRange(from, rest, sails, most)
 	}
 	for word := range strings.SplitSeq(text, ",") {
 		at, err := parseDate(word, sails)
@@ -53,7 +64,7 @@ func datesOf(text string, sails time.Time) (dates []time.Time, err error) {
 }
 
 // dateRange goes from a date to another in steps.
-func dateRange(from, rest string, sails time.Time) (dates []time.Time, err error) {
+func dateRange(from, rest string, sails time.Time, most int) (dates []time.Time, err error) {
 	to, step, stepped := strings.Cut(rest, "/")
 	if !stepped {
 		return nil, fmt.Errorf("a range has a step after /")
@@ -70,7 +81,7 @@ func dateRange(from, rest string, sails time.Time) (dates []time.Time, err error
 	if err != nil || !(every >= float64(unit.Hour) && every <= longestStep) {
 		return nil, fmt.Errorf("the step %q is no time from an hour to %s", step, unit.Duration(longestStep).Tell())
 	}
-	for at := first; !at.After(last) && len(dates) <= datesBound.most; at = at.Add(time.Duration(every * float64(time.Second))) {
+	for at := first; !at.After(last) && len(dates) <= most; at = at.Add(time.Duration(every * float64(time.Second))) {
 		dates = append(dates, at)
 	}
 	return dates, nil
