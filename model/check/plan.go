@@ -6,7 +6,7 @@ import (
 
 	"coredays/model/drillstring"
 	"coredays/model/plan"
-	"coredays/model/sea"
+	"coredays/model/sea/heave"
 	"coredays/model/unit"
 	"coredays/model/voyage"
 )
@@ -32,8 +32,8 @@ type inspector struct {
 	reckoned voyage.Reckoning
 	board    drillstring.Board
 	reach    drillstring.Reach
-	response *sea.Response // nil where the hull says no heave
-	place    string        // in the scenario of the site or hole that is looked at; empty for the expedition
+	response *heave.Response // nil where the hull says no heave
+	place    string          // in the scenario of the site or hole that is looked at; empty for the expedition
 	found    []Finding
 }
 
