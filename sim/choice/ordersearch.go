@@ -19,16 +19,16 @@ import (
 // search is how much is done to find the best order. Its figures are our choice: on two processors
 // they answer eight sites within a minute.
 type search struct {
-	few        int // orders up to which all are sailed
-	kept       int // orders sailed of those only estimated
-	reckonings int // replications of the visit book
-	beam       int
-	least      int // replications of the first stage
-	perStage   int // replications of a stage in all, over those of the answer
-	finalists  int
+	few       int // orders up to which all are sailed
+	kept      int // orders sailed of those only estimated
+	bookSize  int // replications of the visit book
+	beam      int
+	least     int // replications of the first stage
+	perStage  int // replications of a stage in all, over those of the answer
+	finalists int
 }
 
-var usual = search{few: 720, kept: 400, reckonings: 100, beam: widestBeam, least: 8, perStage: 4, finalists: 16}
+var usual = search{few: 720, kept: 400, bookSize: 100, beam: widestBeam, least: 8, perStage: 4, finalists: 16}
 
 // growth is how many times more replications a stage has than the one before.
 const growth = 4
@@ -53,7 +53,7 @@ func (s search) bestOrder(ctx context.Context, v *voyage.Voyage, run sim.Run) *r
 	sailed = byMerit(sailed)
 	c := compared(sailed, h.run, stopped, missed)
 	c.Question, c.Search = result.WhichOrder, &h.found
-	h.judgeReckoning(sailed)
+	h.judgeEstimates(sailed)
 	c.Reference, c.Planned = placeOf(c, h.nameOf(h.shortest)), placeOf(c, h.nameOf(v.Visits()))
 	return c
 }
@@ -75,17 +75,17 @@ func byMerit(sailed []sailedAlternative) []sailedAlternative {
 // hunt is a search under way.
 type hunt struct {
 	search
-	v        *voyage.Voyage
-	run      sim.Run
-	rules    orderRules
-	seed     uint64
-	left     []*candidate
-	able     []bool            // of those left: not ruled out
-	shortest []int             // the order with the shortest track
-	length   float64           // of it, m
-	sailed   int               // replications so far
-	reckoned map[string]merits // by name of the order
-	found    result.Search
+	v         *voyage.Voyage
+	run       sim.Run
+	rules     orderRules
+	seed      uint64
+	left      []*candidate
+	able      []bool            // of those left: not ruled out
+	shortest  []int             // the order with the shortest track
+	length    float64           // of it, m
+	sailed    int               // replications so far
+	estimated map[string]merits // by name of the order
+	found     result.Search
 }
 
 // choose picks the orders to sail.
@@ -99,17 +99,17 @@ func (h *hunt) choose(ctx context.Context) {
 		}
 		return
 	}
-	book := newVisitBook(ctx, h.v, h.seed, h.reckonings, h.run.Workers)
-	reckoned, dropped := book.reckonOrders(ctx, h.rules, h.beam, h.run.Workers)
-	h.found.Allowed, h.found.Reckoned, h.found.Uncounted = len(reckoned), len(reckoned), dropped
-	if len(reckoned) == 0 {
+	book := newVisitBook(ctx, h.v, h.seed, h.bookSize, h.run.Workers)
+	estimated, dropped := book.estimateOrders(ctx, h.rules, h.beam, h.run.Workers)
+	h.found.Allowed, h.found.Estimated, h.found.Uncounted = len(estimated), len(estimated), dropped
+	if len(estimated) == 0 {
 		return
 	}
-	for i := range reckoned {
-		h.measure(reckoned[i].order)
+	for i := range estimated {
+		h.measure(estimated[i].order)
 	}
 	h.shortest = h.rules.withAlternates(h.shortest)
-	h.keep(reckoned)
+	h.keep(estimated)
 }
 
 // measure remembers the order with the shortest track, the first of those that are alike to a metre.
@@ -120,21 +120,21 @@ func (h *hunt) measure(order []int) {
 }
 
 // keep takes the best estimated orders: by the rule of merit, and by days alone.
-func (h *hunt) keep(reckoned []reckonedOrder) {
-	list := make([]merits, len(reckoned))
-	for i := range reckoned {
-		list[i] = reckoned[i].merits
+func (h *hunt) keep(estimated []estimatedOrder) {
+	list := make([]merits, len(estimated))
+	for i := range estimated {
+		list[i] = estimated[i].merits
 	}
 	byRule, byDays := ranked(list), ranked(list)
 	slices.SortStableFunc(byDays, func(i, j int) int { return cmp.Compare(list[i].days, list[j].days) })
 	taken := map[int]bool{}
-	h.reckoned = map[string]merits{}
-	for i := range min(h.kept, len(reckoned)) {
+	h.estimated = map[string]merits{}
+	for i := range min(h.kept, len(estimated)) {
 		for _, n := range []int{byRule[i], byDays[i]} {
 			if len(taken) < h.kept && !taken[n] {
 				taken[n] = true
-				order := h.rules.withAlternates(reckoned[n].order)
-				h.reckoned[h.nameOf(order)] = list[n]
+				order := h.rules.withAlternates(estimated[n].order)
+				h.estimated[h.nameOf(order)] = list[n]
 				h.add(order)
 			}
 		}
@@ -149,12 +149,12 @@ func (h *hunt) keep(reckoned []reckonedOrder) {
 	}
 }
 
-// judgeReckoning says by how much the orders that were sailed in the end differ from what was
+// judgeEstimates says by how much the orders that were sailed in the end differ from what was
 // estimated of them, beyond what all differ by alike.
-func (h *hunt) judgeReckoning(sailed []sailedAlternative) {
+func (h *hunt) judgeEstimates(sailed []sailedAlternative) {
 	var first, days []float64
 	for i := range sailed {
-		if r, known := h.reckoned[sailed[i].Name]; known {
+		if r, known := h.estimated[sailed[i].Name]; known {
 			m := meritsOf(sailed[i].outcomes)
 			first, days = append(first, m.first-r.first), append(days, m.days-r.days)
 		}
