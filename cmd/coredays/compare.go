@@ -100,6 +100,9 @@ func (c *comparison) execute(ctx context.Context, args []string, stdout, stderr 
 	if err != nil {
 		return err
 	}
+	if err := c.make(r); err != nil {
+		return err
+	}
 	if c.shard.asked != "" {
 		return c.sailShare(ctx, r, run, stdout, stderr)
 	}
@@ -126,8 +129,15 @@ func (c *comparison) prepare(args []string, run sim.Run) (*readyToCompare, error
 		r.search = choice.NewSearch(r.voyages[0], run)
 		return r, c.resume(r, run)
 	}
-	r.trial, err = c.trial(r)
-	return r, err
+	return r, nil
+}
+
+// make makes the alternatives, but for a search.
+func (c *comparison) make(r *readyToCompare) (err error) {
+	if r.search == nil {
+		r.trial, err = c.trial(r)
+	}
+	return err
 }
 
 // trial is what is asked, but for a search.

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
@@ -100,7 +101,7 @@ func (m *merging) comparison(ctx context.Context, all share.All) (joined, error)
 	if err != nil {
 		return nil, err
 	}
-	if err := asSailed(all, r.voyages[0].Plan.File, listed(r.voyages...)); err != nil {
+	if err := cmp.Or(asSailed(all, r.voyages[0].Plan.File, listed(r.voyages...)), c.make(r)); err != nil {
 		return nil, err
 	}
 	var compared *result.Comparison

@@ -145,13 +145,13 @@ func (s *simulation) conclude(ctx context.Context, p *prepared, results *statist
 	summary := s.describe(results)
 	summary.Anyway, summary.Warnings = s.anyway, slices.Concat(p.warnings, summary.Warnings, p.notes())
 	summary.Invented, summary.Settings = p.invented, s.settings
-	told := errors.Join(s.tell(summary, stdout), s.tellLog(summary, p.log, stdout))
+	printed := errors.Join(s.tell(summary, stdout), s.tellLog(summary, p.log, stdout))
 	orders := s.bestOrder(ctx, p.v, p.args, run, summary, stderr)
 	stopped := results.Stopped || orders != nil && orders.StoppedEarly
 	if stopped && s.files.wanted() {
 		fmt.Fprintln(stderr, "Interrupted: the files are written of what was sailed. Ctrl-C again ends that too.")
 	}
-	if err := errors.Join(told, s.files.write(evenIf(stopped, ctx), p.v, results, summary, p.log, orders)); err != nil {
+	if err := errors.Join(printed, s.files.write(evenIf(stopped, ctx), p.v, results, summary, p.log, orders)); err != nil {
 		return err
 	}
 	if stopped {

@@ -21,7 +21,7 @@ type Piece struct {
 // stage the replications of all orders, order after order. The last round has none of these but a trial.
 func (h *Search) Units() int {
 	if h.state.Visits {
-		return h.reckonings
+		return h.bookSize
 	}
 	return len(h.state.Orders) * h.perOrder()
 }
@@ -38,7 +38,7 @@ func (h *Search) perOrder() int {
 func (h *Search) Sail(ctx context.Context, first, end int) (*Piece, error) {
 	p := &Piece{First: first, End: end}
 	if h.state.Visits {
-		book := newVisitBook(h.v, h.reckonings)
+		book := newVisitBook(h.v, h.bookSize)
 		book.fill(ctx, h.seed, h.run.Workers, first, end)
 		p.Visits = book.entries(first, end)
 	} else {
@@ -81,7 +81,7 @@ func (h *Search) Take(ctx context.Context, pieces ...*Piece) {
 
 // takeVisits picks the orders by the whole book.
 func (h *Search) takeVisits(ctx context.Context, pieces []*Piece) {
-	book := newVisitBook(h.v, h.reckonings)
+	book := newVisitBook(h.v, h.bookSize)
 	for _, p := range pieces {
 		book.enter(p.First, p.End, p.Visits)
 	}

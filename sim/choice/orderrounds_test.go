@@ -67,7 +67,7 @@ func onMachines(t *testing.T, s search, v *voyage.Voyage, run sim.Run, machines 
 // answer of one machine to the last bit.
 func TestTwelveSitesInSharesAreTheSearchOfOneMachine(t *testing.T) {
 	quick := usual
-	quick.kept, quick.reckonings, quick.beam, quick.finalists = 40, 5, 200, 2
+	quick.kept, quick.bookSize, quick.beam, quick.finalists = 40, 5, 200, 2
 	v, run := simtest.Compiled(t, twelveSites()), sim.Run{Seed: 1, Replications: 24}
 	whole := quick.bestOrder(t.Context(), v, run)
 	for _, machines := range []int{5} {
@@ -84,7 +84,7 @@ func TestTwelveSitesInSharesAreTheSearchOfOneMachine(t *testing.T) {
 // A piece with one figure changed in its first unit, or of another seed, is told.
 func TestAPieceOfAnotherSearchIsTold(t *testing.T) {
 	quick := usual
-	quick.kept, quick.reckonings, quick.beam = 30, 4, 100
+	quick.kept, quick.bookSize, quick.beam = 30, 4, 100
 	v, run := simtest.Compiled(t, twelveSites()), sim.Run{Seed: 1, Replications: 8}
 	h := quick.begin(v, run)
 	visits, err := h.Sail(t.Context(), 0, 2)
