@@ -68,7 +68,7 @@ func servesUntilInterrupted(t *testing.T, shell, line, dir string) {
 // furnish puts the files into a folder that the examples speak of.
 func furnish(t *testing.T, dir string) {
 	t.Helper()
-	files := map[string][]byte{"plan.yaml": scenario.Starter(), "sites.csv": []byte("Site,Latitude,Longitude,Water depth (m)\nAX-01,33 30.0N,52 15.0W,4450\n")}
+	files := map[string][]byte{"plan.yaml": scenario.Starter(), "study.yaml": []byte("version: 1\nscenarios: [plan.yaml]\ndates: 2027-06-01,2027-09-01\n"), "sites.csv": []byte("Site,Latitude,Longitude,Water depth (m)\nAX-01,33 30.0N,52 15.0W,4450\n")}
 	for name, extract := range map[string]string{"holes.csv": "published/site_days.csv", "cores.csv": "published/core_cycles.csv", "log.csv": "scenarios/log.csv"} {
 		data, err := os.ReadFile("../../testdata/" + extract)
 		if err != nil {
