@@ -33,6 +33,7 @@ share is sailed again and must come out the same, which shows what versions do n
 	}
 	s.cmd = cmd
 	s.answer.addFlags(cmd)
+	s.detail.addFlags(cmd)
 	s.files.addFlags(cmd)
 	return cmd
 }
