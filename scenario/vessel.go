@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"coredays/model/rig"
-	"coredays/model/sea"
+	"coredays/model/sea/heave"
 	"coredays/model/spread"
 	"coredays/model/unit"
 	"coredays/scenario/document"
@@ -40,8 +40,8 @@ func (c *clerk) limitsSourced(f shipFile) {
 	}
 }
 
-func (c *clerk) hull(h hullFile) sea.Hull {
-	return sea.Hull{
+func (c *clerk) hull(h hullFile) heave.Hull {
+	return heave.Hull{
 		Length:  unit.Length(c.Number("hull.length", h.Length, entry.HullLength)),
 		Beam:    unit.Length(c.Number("hull.beam", h.Beam, entry.HullBeam)),
 		Draught: unit.Length(c.Number("hull.draught", h.Draught, entry.HullDraught)),

@@ -35,7 +35,7 @@ func TestTheCrewReckonsWithoutBreakdowns(t *testing.T) {
 			t.Errorf("a breakdown every %d h: the estimate is %.2f h, by hand %.2f h", every, got/simtest.Hours, want/simtest.Hours)
 		}
 		if item := EstimateByCrew(v).Item[0] / Contingency; item > want {
-			t.Errorf("a breakdown every %d h: the crew reckons with %.2f h for the hole", every, item/simtest.Hours)
+			t.Errorf("a breakdown every %d h: the crew estimates %.2f h for the hole", every, item/simtest.Hours)
 		}
 	}
 }

@@ -35,6 +35,6 @@ func TestAHoleHasTheSameLuckWhateverIsDoneBetween(t *testing.T) {
 		}
 	}
 	if slices.Equal(one[0], one[1]) || one[0][0] == one[0][3] {
-		t.Errorf("holes or runs share their luck: %v", one)
+		t.Errorf("holes or runs share their random streams: %v", one)
 	}
 }

@@ -169,11 +169,11 @@ func (s *ship) operationTakes() float64 {
 // Estimate sails the whole programme of the primary sites once, with every draw at its median, in a
 // calm sea, without trouble: a quick estimate to hold against the days there are. It is no
 // forecast: half of all expeditions take longer than even a estimate with the sea in it.
-func Estimate(v *voyage.Voyage) voyage.Reckoning {
+func Estimate(v *voyage.Voyage) voyage.QuickEstimate {
 	s := newShip(v)
 	s.beginsEvenly()
 	s.sails()
-	r := voyage.Reckoning{Total: unit.Duration(s.clock), Home: s.home}
+	r := voyage.QuickEstimate{Total: unit.Duration(s.clock), Home: s.home}
 	for i := range s.items {
 		r.Items = append(r.Items, unit.Duration(s.items[i].took))
 	}

@@ -56,8 +56,8 @@ func (s *ship) issuedForecast() *forecast {
 	for i := range f.height {
 		step := int(float64(issue*issueEvery+i*forecastEvery) / seaStep)
 		r := skill.lead[i]
-		told := sea.Told(s.sea.score(step), noise, r)
-		f.height[i] = s.sea.at(step, r*told)
+		issued := sea.Issued(s.sea.score(step), noise, r)
+		f.height[i] = s.sea.at(step, r*issued)
 	}
 	return f
 }

@@ -85,7 +85,7 @@ func TestTheCrewIsToldTheBestEstimateOfTheChannel(t *testing.T) {
 	}
 }
 
-// Told at noon and midnight: each time what is now, and what comes from then on. Between, nothing is news.
+// Issued at noon and midnight: each time what is now, and what comes from then on. Between, nothing is news.
 func TestTheForecastIsReadAnewTwiceADay(t *testing.T) {
 	p := simtest.OneSite(simtest.PistonHole("A", 100))
 	p.Sites[0].Climate = seasonal()

@@ -20,7 +20,7 @@ func TestWhatGoesAsReckonedTeachesNothingButTheContingency(t *testing.T) {
 	} {
 		s := sailed(t, p, false)
 		if got := s.actualTime / s.plannedTime; s.actualTime == 0 || !simtest.Near(got, 1/1.1) {
-			t.Errorf("%s: seen over reckoned is %.3f, by hand %.3f", name, got, 1/1.1)
+			t.Errorf("%s: seen over estimated is %.3f, by hand %.3f", name, got, 1/1.1)
 		}
 	}
 }
@@ -46,9 +46,9 @@ func TestTheCrewReckonsWithTheWholeCycleOfACore(t *testing.T) {
 		s := sailedTo(t, simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{Oriented: true, Temperature: []int{1},
 			Stages: []plan.Stage{{With: tool, To: 100}}}})))
 		s.hole.open, s.hole.depth, s.bit, s.bha = true, 33, 1533, s.assembly()
-		reckoned := s.cycleTime(tool)
-		if !simtest.Near(reckoned, want) {
-			t.Errorf("%v: the crew reckons with %.2f min, by hand %.2f", tool, reckoned/simtest.Minutes, want/simtest.Minutes)
+		estimated := s.cycleTime(tool)
+		if !simtest.Near(estimated, want) {
+			t.Errorf("%v: the crew estimates %.2f min, by hand %.2f", tool, estimated/simtest.Minutes, want/simtest.Minutes)
 		}
 		s.core()
 		if tool != coring.HLAPC && !simtest.Near(s.clock, want) { // half a stroke adds no joint
@@ -66,10 +66,10 @@ func TestWhatWasSeenWeighsAsMuchAsFiveDaysOfEstimates(t *testing.T) {
 	s := sailedTo(t, aTask(plan.Task{Takes: simtest.Just(20 * simtest.Hours)}))
 	item := &s.here.Items[0]
 	const estimate = 21 * 1.1 * simtest.Hours
-	for _, test := range []struct{ reckoned, seen, factor float64 }{{0, 0, 1}, {5, 10, 1.5}, {15, 10, 0.75}} {
-		s.plannedTime, s.actualTime = test.reckoned*simtest.Day, test.seen*simtest.Day
+	for _, test := range []struct{ estimated, seen, factor float64 }{{0, 0, 1}, {5, 10, 1.5}, {15, 10, 0.75}} {
+		s.plannedTime, s.actualTime = test.estimated*simtest.Day, test.seen*simtest.Day
 		if got := s.crewEstimate(item); !simtest.Near(got, estimate*test.factor) {
-			t.Errorf("%g d reckoned, %g d seen: reckons with %.3f h, by hand %.3f h", test.reckoned, test.seen, got/simtest.Hours, estimate*test.factor/simtest.Hours)
+			t.Errorf("%g d estimated, %g d seen: estimates %.3f h, by hand %.3f h", test.estimated, test.seen, got/simtest.Hours, estimate*test.factor/simtest.Hours)
 		}
 	}
 }

@@ -123,7 +123,7 @@ func TestTheCrewReckonsWithOtherWorkOnLeaving(t *testing.T) {
 	s.bit = 1533
 	want := 1.1 * (30*simtest.Minutes + 1.4*(33.0/30/10*simtest.Hours+30*simtest.Minutes+1500.0/30/20*simtest.Hours+1*simtest.Hours))
 	if got := s.leaveTime(); !simtest.Near(got, want) {
-		t.Errorf("leaving is reckoned at %.3f h, by hand %.3f h", got/simtest.Hours, want/simtest.Hours)
+		t.Errorf("leaving is estimated at %.3f h, by hand %.3f h", got/simtest.Hours, want/simtest.Hours)
 	}
 }
 

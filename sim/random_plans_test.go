@@ -9,7 +9,7 @@ import (
 	"coredays/model/ground"
 	"coredays/model/plan"
 	"coredays/model/rig"
-	"coredays/model/sea"
+	"coredays/model/sea/heave"
 	"coredays/model/spread"
 	"coredays/model/unit"
 	"coredays/sim/simtest"
@@ -120,7 +120,7 @@ func (d dice) ship(ship *rig.Ship) {
 		ship.Rates[r] = simtest.Just(rate)
 	}
 	if d.oneIn(6) { // a hull that heaves with every wave
-		ship.Hull = sea.Hull{Length: 20, Beam: 5, Draught: 2, Block: 0.5}
+		ship.Hull = heave.Hull{Length: 20, Beam: 5, Draught: 2, Block: 0.5}
 		for i := range ship.Limits {
 			ship.Limits[i].Of = oneOf(d, rig.LargestHeave, rig.WaveHeight)
 		}

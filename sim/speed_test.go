@@ -29,6 +29,6 @@ func TestThePassageIsReckonedInWavesExceededThreeTimesInTen(t *testing.T) {
 		t.Errorf("waves of %.2f m are exceeded %.3f of the time, want 0.3", height, above)
 	}
 	if got := EstimateByCrew(v).Leg[from][to] * speedTo(v, from, to); !simtest.Near(got, v.Legs[from][to].Distance) {
-		t.Errorf("%.0f m reckoned of %.0f", got, v.Legs[from][to].Distance)
+		t.Errorf("%.0f m estimated of %.0f", got, v.Legs[from][to].Distance)
 	}
 }

@@ -83,11 +83,11 @@ func (c *checking) check(args []string) (*plan.Plan, []check.Finding, error) {
 	if err != nil {
 		return nil, nil, planFault{fmt.Errorf("%s: %w", p.File, err)}
 	}
-	var reckoned voyage.Reckoning // tools that can't follow one another can't be estimated with
+	var estimated voyage.QuickEstimate // tools that can't follow one another can't be estimated with
 	if len(infeasible) == 0 {
-		reckoned = sim.Estimate(v)
+		estimated = sim.Estimate(v)
 	}
-	return p, check.Plan(v, reckoned), nil
+	return p, check.Plan(v, estimated), nil
 }
 
 // readToCheck reads a plan that may ask for what can't be done.

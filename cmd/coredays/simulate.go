@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
@@ -14,6 +15,8 @@ import (
 	"coredays/output/json"
 	"coredays/output/text"
 	"coredays/sim"
+	"coredays/sim/parts"
+	"coredays/sim/share"
 	"coredays/sim/statistics"
 )
 
@@ -83,10 +86,27 @@ func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr 
 	if err != nil {
 		return err
 	}
-	if s.shard.which != "" {
-		return s.sailShare(ctx, p, run, stdout, stderr)
+	if s.shard.asked != "" {
+		defer watched(&run, run.Replications/s.shard.which.Of, stderr)()
+		return s.shard.sail(ctx, s.call(args, run), listed(p.v), func(put func(any) error) error {
+			return parts.SailRun(ctx, p.v, run, s.shard.which, put)
+		}, stdout, stderr)
 	}
 	return s.conclude(ctx, p, replicate(ctx, p.v, run, stderr), run, stdout, stderr)
+}
+
+// misused says what is wrong with the call.
+func (s *simulation) misused() error {
+	if s.shard.asked != "" && s.runs.precision != "" {
+		return errors.New("--precision looks at all replications, which no --shard has")
+	}
+	return cmp.Or(s.shard.misused(s.runs.replications, s.jsonFile != "" || s.files != files{}),
+		errors.Join(s.files.nowhereToDraw(), s.files.nowhereToShow()))
+}
+
+// call is what the shares of the simulation have in common.
+func (s *simulation) call(args []string, run sim.Run) share.Call {
+	return share.Call{Command: "simulate", Files: args, Settings: s.settings, Anyway: s.anyway, Seed: run.Seed, Replications: run.Replications}
 }
 
 // prepared is a simulation that is ready to sail.
@@ -129,13 +149,13 @@ func (s *simulation) conclude(ctx context.Context, p *prepared, results *statist
 	summary.Anyway, summary.Warnings = s.anyway, slices.Concat(p.warnings, summary.Warnings, p.notes())
 	summary.Checked = p.checked
 	summary.Invented, summary.Settings = p.invented, s.settings
-	told := errors.Join(s.tell(summary, stdout), s.tellLog(summary, p.log, stdout))
+	printed := errors.Join(s.tell(summary, stdout), s.tellLog(summary, p.log, stdout))
 	orders := s.bestOrder(ctx, p.v, p.args, run, summary, stderr)
 	stopped := results.Stopped || orders != nil && orders.StoppedEarly
 	if stopped && s.files.wanted() {
 		fmt.Fprintln(stderr, "Interrupted: the files are written of what was sailed. Ctrl-C again ends that too.")
 	}
-	if err := errors.Join(told, s.files.write(evenIf(stopped, ctx), p.v, results, summary, p.log, orders)); err != nil {
+	if err := errors.Join(printed, s.files.write(evenIf(stopped, ctx), p.v, results, summary, p.log, orders)); err != nil {
 		return err
 	}
 	if stopped {

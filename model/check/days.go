@@ -13,40 +13,40 @@ import (
 // simulation estimates with the same.
 const contingency = 1.1
 
-const reckoning = "quick estimate: medians, calm sea, no trouble"
+const quickEstimate = "quick estimate: medians, calm sea, no trouble"
 
 // days holds the estimated days against those allotted: all that ranks first must fit into them in a calm
 // sea, the whole programme with something left for weather.
 func (i *inspector) days() {
-	if !i.reckoned.Known() {
+	if !i.estimated.Known() {
 		return
 	}
-	if !i.reckoned.Home {
-		i.note(Finding{What: "programme never ends in a quick estimate", Verdict: Stop, Value: i.reckoned.Total.Days(), Limit: i.plan.SeaDays.Days(), Unit: "d", Source: reckoning})
+	if !i.estimated.Home {
+		i.note(Finding{What: "programme never ends in a quick estimate", Verdict: Stop, Value: i.estimated.Total.Days(), Limit: i.plan.SeaDays.Days(), Unit: "d", Source: quickEstimate})
 		return
 	}
-	first, whole, most := i.firstRank().Days(), contingency*i.reckoned.Total.Days(), i.plan.SeaDays.Days()
+	first, whole, most := i.firstRank().Days(), contingency*i.estimated.Total.Days(), i.plan.SeaDays.Days()
 	verdict := between(first, most, math.Inf(1))
 	if i.shortestStay().Days() > most {
 		verdict = Stop
 	}
 	i.note(Finding{What: "days for what ranks first", Verdict: verdict, Value: first, Limit: most, Unit: "d", Path: "sea_days",
-		Source: reckoning + ", fewer than half of all expeditions are as quick; stop: fastest sailing and shortest tasks alone take longer", Cure: "fewer or lower-ranked holes, or more sea days; simulate tells the chance"})
+		Source: quickEstimate + ", fewer than half of all expeditions are as quick; stop: fastest sailing and shortest tasks alone take longer", Cure: "fewer or lower-ranked holes, or more sea days; simulate tells the chance"})
 	verdict = Pass
 	if whole > most {
 		verdict = Caution
 	}
 	i.note(Finding{What: "days for the whole programme, a tenth for sea and trouble added", Verdict: verdict, Value: whole, Limit: most, Unit: "d",
-		Source: reckoning + "; a tenth is common practice"})
+		Source: quickEstimate + "; a tenth is common practice"})
 }
 
 // firstRank is the estimated time without what may be dropped.
 func (i *inspector) firstRank() unit.Duration {
-	total := i.reckoned.Total
+	total := i.estimated.Total
 	for _, s := range i.v.Sites {
 		for _, item := range s.Items {
 			if !s.Alternate && item.Rank > 1 {
-				total -= i.reckoned.Items[item.Number]
+				total -= i.estimated.Items[item.Number]
 			}
 		}
 	}

@@ -30,7 +30,7 @@ func foundIn(t *testing.T, p *plan.Plan) []check.Finding {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return check.Plan(v, voyage.Reckoning{})
+	return check.Plan(v, voyage.QuickEstimate{})
 }
 
 // the finds the finding that begins so.

@@ -81,11 +81,11 @@ func checked(t *testing.T, settings ...string) []check.Finding {
 	if err != nil {
 		t.Fatal(err)
 	}
-	var reckoned voyage.Reckoning
+	var estimated voyage.QuickEstimate
 	if len(beyond) == 0 {
-		reckoned = sim.Estimate(v)
+		estimated = sim.Estimate(v)
 	}
-	return check.Plan(v, reckoned)
+	return check.Plan(v, estimated)
 }
 
 func TestNothingStopsTheFeasiblePlan(t *testing.T) {

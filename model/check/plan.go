@@ -6,15 +6,15 @@ import (
 
 	"coredays/model/drillstring"
 	"coredays/model/plan"
-	"coredays/model/sea"
+	"coredays/model/sea/heave"
 	"coredays/model/unit"
 	"coredays/model/voyage"
 )
 
 // Plan looks at a compiled plan. The estimate gives times and dates; without one, days are not
 // looked at, and the sea is that of the whole expedition.
-func Plan(v *voyage.Voyage, reckoned voyage.Reckoning) []Finding {
-	i := &inspector{v: v, plan: v.Plan, reckoned: reckoned}
+func Plan(v *voyage.Voyage, estimated voyage.QuickEstimate) []Finding {
+	i := &inspector{v: v, plan: v.Plan, estimated: estimated}
 	i.readyString()
 	i.expedition()
 	for n := range v.Sites {
@@ -27,14 +27,14 @@ func Plan(v *voyage.Voyage, reckoned voyage.Reckoning) []Finding {
 
 // inspector goes through a plan and notes what it finds.
 type inspector struct {
-	v        *voyage.Voyage
-	plan     *plan.Plan
-	reckoned voyage.Reckoning
-	board    drillstring.Board
-	reach    drillstring.Reach
-	response *sea.Response // nil where the hull says no heave
-	place    string        // in the scenario of the site or hole that is looked at; empty for the expedition
-	found    []Finding
+	v         *voyage.Voyage
+	plan      *plan.Plan
+	estimated voyage.QuickEstimate
+	board     drillstring.Board
+	reach     drillstring.Reach
+	response  *heave.Response // nil where the hull says no heave
+	place     string          // in the scenario of the site or hole that is looked at; empty for the expedition
+	found     []Finding
 }
 
 // note keeps a finding, with where in the scenario it stands: what it names, or the hole or site around it.

@@ -70,7 +70,7 @@ func TestNothingStopsSitesOnRecord(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, f := range check.Of(check.Plan(v, voyage.Reckoning{}), check.Stop) {
+		for _, f := range check.Of(check.Plan(v, voyage.QuickEstimate{}), check.Stop) {
 			if !strings.Contains(f.What, "can't follow") {
 				t.Errorf("%s, hole %s: %s: %g, limit %g %s", p.Title, f.Hole, f.What, f.Value, f.Limit, f.Unit)
 			}

@@ -60,8 +60,8 @@ func (i *inspector) rough(s *voyage.Site, hole, what string, height float64, fro
 // stay is when the ship is at a site, by the estimate; the whole expedition where it says nothing.
 func (i *inspector) stay(n int) (from, to time.Time) {
 	arrives, leaves := unit.Duration(0), i.plan.SeaDays
-	if i.reckoned.Known() && i.reckoned.Leaves[n] > i.reckoned.Arrives[n] {
-		arrives, leaves = i.reckoned.Arrives[n], i.reckoned.Leaves[n]
+	if i.estimated.Known() && i.estimated.Leaves[n] > i.estimated.Arrives[n] {
+		arrives, leaves = i.estimated.Arrives[n], i.estimated.Leaves[n]
 	}
 	at := func(d unit.Duration) time.Time {
 		return i.plan.Sails.Add(time.Duration(float64(d) * float64(time.Second)))

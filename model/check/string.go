@@ -7,7 +7,7 @@ import (
 	"coredays/model/activity"
 	"coredays/model/drillstring"
 	"coredays/model/rig"
-	"coredays/model/sea"
+	"coredays/model/sea/heave"
 	"coredays/model/unit"
 	"coredays/model/voyage"
 )
@@ -16,7 +16,7 @@ import (
 // reaches are published, a calm vertical with the ship rolling and an overpull kept back.
 func (i *inspector) readyString() {
 	ship := &i.plan.Ship
-	i.response, _ = sea.NewResponse(ship.Hull, sea.PeriodFactor, ship.Heading)
+	i.response, _ = heave.NewResponse(ship.Hull, heave.PeriodFactor, ship.Heading)
 	board, err := ship.Tubulars.Board()
 	if err != nil {
 		i.note(Finding{What: "an assembly can be made up: " + err.Error(), Verdict: Stop, Value: ship.Tubulars.Collars.Value, Limit: none, Source: ship.Tubulars.Collars.Source})
@@ -48,8 +48,8 @@ func (i *inspector) heave(s *voyage.Site, work activity.Limit) drillstring.Heave
 		return drillstring.Heave{}
 	}
 	h := drillstring.Heave{
-		Height: sea.LargestHeave(i.response.Heave(unit.Length(height))),
-		Period: unit.Duration(sea.PeriodFactor * math.Sqrt(height)),
+		Height: heave.LargestHeave(i.response.Heave(unit.Length(height))),
+		Period: unit.Duration(heave.PeriodFactor * math.Sqrt(height)),
 	}
 	if h.Height < noHeave {
 		return drillstring.Heave{}

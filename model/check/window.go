@@ -20,15 +20,15 @@ func (i *inspector) cap(s *voyage.Site, n int) {
 			Source: "pipe run at a rate that one trip in a hundred exceeds", Path: "cap", Cure: "a longer cap, or no site"})
 		return
 	}
-	if !i.reckoned.Known() || i.reckoned.Leaves[n] <= i.reckoned.Arrives[n] {
+	if !i.estimated.Known() || i.estimated.Leaves[n] <= i.estimated.Arrives[n] {
 		return
 	}
-	stay := i.reckoned.Leaves[n] - i.reckoned.Arrives[n]
+	stay := i.estimated.Leaves[n] - i.estimated.Arrives[n]
 	verdict := Pass
 	if stay > s.Cap {
 		verdict = Caution
 	}
-	i.note(Finding{Site: s.Name, What: "days on site within the cap", Verdict: verdict, Value: stay.Days(), Limit: s.Cap.Days(), Unit: "d", Source: reckoning, Path: "cap"})
+	i.note(Finding{Site: s.Name, What: "days on site within the cap", Verdict: verdict, Value: stay.Days(), Limit: s.Cap.Days(), Unit: "d", Source: quickEstimate, Path: "cap"})
 }
 
 // pipeDown is the least time from arriving at a site to the bit at the sea floor; 0 where no hole is
@@ -50,8 +50,8 @@ func (i *inspector) window(s *voyage.Site, n int) {
 		there := pilotage + unit.Duration(i.v.Leg(voyage.FromPort, voyage.SitePlace(n)).Distance/speed)
 		f := Finding{Site: s.Name, What: "site is reached before not_after, days after sailing", Verdict: atMost(float64(there), float64(i.sailed(s.NotAfter))),
 			Value: there.Days(), Limit: i.sailed(s.NotAfter).Days(), Unit: "d", Source: sources, Path: "not_after", Cure: "an earlier sailing date, or a later not_after"}
-		if f.Verdict == Pass && i.reckoned.Known() && i.reckoned.Arrives[n] > i.sailed(s.NotAfter) {
-			f.Verdict, f.Value, f.Source, f.Cure = Caution, i.reckoned.Arrives[n].Days(), reckoning, "an earlier place in the order, or a later not_after"
+		if f.Verdict == Pass && i.estimated.Known() && i.estimated.Arrives[n] > i.sailed(s.NotAfter) {
+			f.Verdict, f.Value, f.Source, f.Cure = Caution, i.estimated.Arrives[n].Days(), quickEstimate, "an earlier place in the order, or a later not_after"
 		}
 		i.note(f)
 	}

@@ -1,5 +1,5 @@
 // Package record holds what is on record of holes really drilled: per hole the depth, the cores by
-// tool, when it began and when it ended. Nothing in it is guessed; what could not be read is listed
+// tool, when it began and when it ended. Nothing in it is filled in; what could not be read is listed
 // with the reason.
 package record
 

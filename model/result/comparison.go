@@ -90,7 +90,7 @@ type Difference struct {
 type Search struct {
 	Allowed   int  // orders that keep the rules, as far as they were counted
 	Uncounted bool // there are more than Allowed
-	Reckoned  int  // orders judged by the visits of single sites
+	Estimated int  // orders judged by the visits of single sites
 	Stages    []Stage
 	LeftOut   int      // orders that nothing ruled out and that were left out for being behind in the last stage
 	NextDays  Interval // s that the best order which was estimated and not sailed is behind the best one sailed, by the estimate

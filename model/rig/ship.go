@@ -6,7 +6,7 @@ import (
 	"strings"
 
 	"coredays/model/activity"
-	"coredays/model/sea"
+	"coredays/model/sea/heave"
 	"coredays/model/spread"
 	"coredays/model/unit"
 )
@@ -18,7 +18,7 @@ type Ship struct {
 	Rates   [Rates]spread.Quantity
 	Limits  []SeaLimit
 	Storm   Storm
-	Hull    sea.Hull
+	Hull    heave.Hull
 	Heading float64 // radians off the bow at which she takes the sea on station
 	Strings []ToolString
 	// RigFloor is the height of the rig floor above sea level, which depths from the rig floor include.

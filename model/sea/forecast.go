@@ -42,17 +42,17 @@ func (f Forecast) Correlation(lead unit.Duration) float64 {
 	return math.Pow(f.Skill, x*x)
 }
 
-// Told is the score that the crew is given for a time so far ahead, given the true score then and
+// Issued is the score that the crew is given for a time so far ahead, given the true score then and
 // the noise, a standard normal independent of the truth. It is standard normal itself: with
 // perfect skill the truth, without skill a draw from the climate. To make a whole forecast read
 // as smoothly as the sea does, use one noise for all its leads, and another for the next issue.
 // The best estimate of the truth is Correlation times what is given.
-func (f Forecast) Told(truth, noise float64, lead unit.Duration) float64 {
-	return Told(truth, noise, f.Correlation(lead))
+func (f Forecast) Issued(truth, noise float64, lead unit.Duration) float64 {
+	return Issued(truth, noise, f.Correlation(lead))
 }
 
-// Told is the score that the crew is given where stated and true scores have a correlation; see
-// Forecast.Told.
-func Told(truth, noise, correlation float64) float64 {
+// Issued is the score that the crew is given where stated and true scores have a correlation; see
+// Forecast.Issued.
+func Issued(truth, noise, correlation float64) float64 {
 	return correlation*truth + math.Sqrt(1-correlation*correlation)*noise
 }

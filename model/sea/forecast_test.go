@@ -18,7 +18,7 @@ func TestToldAndTrueScoreCorrelateAsStated(t *testing.T) {
 		truth, told := make([]float64, n), make([]float64, n)
 		for i := range truth {
 			truth[i] = r.NormFloat64()
-			told[i] = f.Told(truth[i], r.NormFloat64(), lead)
+			told[i] = f.Issued(truth[i], r.NormFloat64(), lead)
 		}
 		near(t, "correlation", stat.Correlation(truth, told, nil), f.Correlation(lead), 0.01) // standard error at most 0.0022
 		near(t, "variance", stat.Variance(told, nil), 1, 0.015)                               // standard error 0.0032
@@ -28,14 +28,14 @@ func TestToldAndTrueScoreCorrelateAsStated(t *testing.T) {
 func TestPerfectForecastTellsTheTruth(t *testing.T) {
 	f := Forecast{Horizon: unit.Day, Skill: 1}
 	for _, lead := range []unit.Duration{0, unit.Hour, 100 * unit.Day} {
-		near(t, "told", f.Told(1.7, -3, lead), 1.7, 0)
+		near(t, "told", f.Issued(1.7, -3, lead), 1.7, 0)
 	}
 }
 
 func TestForecastWithoutSkillTellsTheClimateOnly(t *testing.T) {
 	f := Forecast{Horizon: unit.Day}
-	near(t, "told of tomorrow", f.Told(1.7, -0.4, unit.Day), -0.4, 0)
-	near(t, "told of now", f.Told(1.7, -0.4, 0), 1.7, 0)
+	near(t, "told of tomorrow", f.Issued(1.7, -0.4, unit.Day), -0.4, 0)
+	near(t, "told of now", f.Issued(1.7, -0.4, 0), 1.7, 0)
 }
 
 func TestForecastFadesFromTruthThroughItsSkillToNothing(t *testing.T) {

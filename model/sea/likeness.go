@@ -3,6 +3,7 @@ package sea
 import (
 	"fmt"
 
+	"coredays/model/sea/heave"
 	"coredays/model/unit"
 )
 
@@ -31,7 +32,7 @@ func NewLikeness(r *Record, key string) (*Likeness, error) {
 	}
 	l := &Likeness{Record: r, Table: table, Memory: MemoryOf(r, table), Notes: r.Report.Sentences()}
 	if f := r.PeriodFactor; f > 0 {
-		l.Notes = append(l.Notes, fmt.Sprintf("limits of heave count with its peak periods, in the middle %.2g s times the root of the height in metres (%.2g without)", f, PeriodFactor))
+		l.Notes = append(l.Notes, fmt.Sprintf("limits of heave count with its peak periods, in the middle %.2g s times the root of the height in metres (%.2g without)", f, heave.PeriodFactor))
 	}
 	span := float64(len(r.Heights)) / hoursOfYear
 	if span >= blockSpan-0.05 && r.Years() >= blockYears { // five years less a few weeks are five

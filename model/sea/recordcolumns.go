@@ -14,7 +14,7 @@ type columns struct {
 	metres        float64 // of the unit of heights
 	peak, crossed int     // peak period; mean (zero-crossing) period, s
 	count         int     // of the columns
-	told          []string
+	notes         []string
 }
 
 // Headings by what they stand for, in small letters, units and marks taken off. Those of the US
@@ -54,14 +54,14 @@ func columnsOf(texts []string) (c columns, found bool, err error) {
 	if _, c.heightUnit, _ = s.headings[c.height].is(heightHeadings); c.heightUnit != "" {
 		c.metres, _ = metresOf(c.heightUnit)
 	}
-	c.told = s.told
+	c.notes = s.notes
 	return c, true, s.err
 }
 
 // columnSearch looks for columns; err is the first thing that is wrong with the headings.
 type columnSearch struct {
 	headings []heading
-	told     []string
+	notes    []string
 	err      error
 }
 
@@ -81,7 +81,7 @@ func (s *columnSearch) find(names []string, what string, mayBe func(unit string)
 		case name == firstName:
 			s.fail("columns %d and %d both tell the %s, as %.40q and %.40q: leave one of them", first+1, i+1, what, s.headings[first].text, h.text)
 		default:
-			s.told = append(s.told, fmt.Sprintf("the %s is taken from column %.40q, not from %.40q", what, s.headings[first].text, h.text))
+			s.notes = append(s.notes, fmt.Sprintf("the %s is taken from column %.40q, not from %.40q", what, s.headings[first].text, h.text))
 		}
 	}
 	return first
@@ -125,9 +125,9 @@ func (c *columns) takesUnits(fields []string) (taken bool, err error) {
 func (c *columns) inWhichUnit() []string {
 	switch {
 	case c.heightUnit == "":
-		return append(c.told, "no unit is given with the heights: they are taken to be in metres")
+		return append(c.notes, "no unit is given with the heights: they are taken to be in metres")
 	case c.metres != 1:
-		return append(c.told, fmt.Sprintf("heights are in %s and are turned into metres", c.heightUnit))
+		return append(c.notes, fmt.Sprintf("heights are in %s and are turned into metres", c.heightUnit))
 	}
-	return c.told
+	return c.notes
 }

@@ -167,7 +167,7 @@ func (c *columns) read(text []byte, divider rune, before int, report *Report) ([
 		}
 		readings = append(readings, r)
 	}
-	report.Told = c.inWhichUnit()
+	report.Issued = c.inWhichUnit()
 	if len(readings) == 0 {
 		return nil, report.explaining(fmt.Errorf("no row has both a time and a height: %s below the headings", counted(report.Rows, "row")))
 	}

@@ -46,7 +46,7 @@ type Report struct {
 	Hours    int // hours with a height
 	Gaps     int
 	Longest  Gap
-	Told     []string         // how headings were understood
+	Issued   []string         // how headings were understood
 	looks    [Troubles]string // like what the first cell of a kind looked that could not be read
 }
 
@@ -109,7 +109,7 @@ func (r *Report) Covered() float64 {
 func (r *Report) Sentences() []string {
 	list := []string{fmt.Sprintf("record from %s to %s, a reading every %.3g h, heights on %.0f %% of the hours",
 		date(r.From), date(r.To), r.Interval.Hours(), 100*r.Covered())}
-	list = append(list, r.Told...)
+	list = append(list, r.Issued...)
 	if r.Gaps > 0 {
 		list = append(list, fmt.Sprintf("%s, the longest of %.3g days from %s", counted(r.Gaps, "gap"), float64(r.Longest.Hours)/24, date(r.Longest.From)))
 	}

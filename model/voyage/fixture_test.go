@@ -11,6 +11,7 @@ import (
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/sea"
+	"coredays/model/sea/heave"
 	"coredays/model/spread"
 	"coredays/model/unit"
 )
@@ -18,7 +19,7 @@ import (
 // vessel is an invented ship; each of her rates is its own number, so that one in the wrong place shows.
 func vessel() rig.Ship {
 	ship := rig.Ship{
-		Name: "test ship", Hull: sea.Hull{Length: 140, Beam: 21, Draught: 7.5, Block: 0.7}, Heading: 0.4,
+		Name: "test ship", Hull: heave.Hull{Length: 140, Beam: 21, Draught: 7.5, Block: 0.7}, Heading: 0.4,
 		Storm:  rig.Storm{ClearSeaFloor: 8, RecoverPipe: 10},
 		Limits: []rig.SeaLimit{{For: activity.Tripping, Of: rig.WaveHeight, Most: 6}},
 	}

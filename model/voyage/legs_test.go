@@ -29,7 +29,7 @@ func TestEveryPassageThatCanBeSailedIsCompiled(t *testing.T) {
 		t.Error("a passage back to the first port or to where the ship is")
 	}
 	if v.Leg(w, e).Key == v.Leg(e, w).Key {
-		t.Error("there and back have the same luck")
+		t.Error("there and back share their random stream")
 	}
 }
 

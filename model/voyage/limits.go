@@ -6,7 +6,7 @@ import (
 
 	"coredays/model/activity"
 	"coredays/model/rig"
-	"coredays/model/sea"
+	"coredays/model/sea/heave"
 	"coredays/model/unit"
 )
 
@@ -39,15 +39,15 @@ func (c *compiler) height(l rig.SeaLimit, periodFactor float64) (float64, error)
 	response := c.response[periodFactor]
 	if response == nil {
 		ship := c.v.Plan.Ship
-		r, err := sea.NewResponse(ship.Hull, periodFactor, ship.Heading)
+		r, err := heave.NewResponse(ship.Hull, periodFactor, ship.Heading)
 		if err != nil {
 			return 0, fmt.Errorf("the ship's hull: %w", err)
 		}
 		c.response[periodFactor], response = r, r
 	}
-	heave := l.Most
+	most := l.Most
 	if l.Of == rig.LargestHeave {
-		heave = sea.SignificantHeave(heave)
+		most = heave.SignificantHeave(most)
 	}
-	return float64(response.HeightFor(heave)), nil
+	return float64(response.HeightFor(most)), nil
 }

@@ -6,7 +6,7 @@ import (
 
 	"coredays/model/activity"
 	"coredays/model/rig"
-	"coredays/model/sea"
+	"coredays/model/sea/heave"
 	"coredays/model/unit"
 )
 
@@ -48,18 +48,18 @@ func TestWorkWithoutALimitAtItsDepthHasNone(t *testing.T) {
 // The way back: in a sea of the height found, the hull heaves as much as the limit says.
 func TestLimitsOfHeaveAreTurnedIntoTheSeaThatMakesThatHeave(t *testing.T) {
 	ship := vessel()
-	response, err := sea.NewResponse(ship.Hull, sea.PeriodFactor, ship.Heading)
+	response, err := heave.NewResponse(ship.Hull, heave.PeriodFactor, ship.Heading)
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, heave := range []unit.Length{0.5, 1.5, 3, 4.6} {
-		most := limited(t, 1000, rig.SeaLimit{For: activity.RotaryCoring, Of: rig.SignificantHeave, Most: heave},
-			rig.SeaLimit{For: activity.Logging, Of: rig.LargestHeave, Most: heave})
-		near(t, "significant heave, m", float64(response.Heave(unit.Length(most[activity.RotaryCoring]))), float64(heave), 1e-9)
-		largest := sea.LargestHeave(response.Heave(unit.Length(most[activity.Logging])))
-		near(t, "largest heave in ten minutes, m", float64(largest), float64(heave), 1e-9)
+	for _, allowed := range []unit.Length{0.5, 1.5, 3, 4.6} {
+		most := limited(t, 1000, rig.SeaLimit{For: activity.RotaryCoring, Of: rig.SignificantHeave, Most: allowed},
+			rig.SeaLimit{For: activity.Logging, Of: rig.LargestHeave, Most: allowed})
+		near(t, "significant heave, m", float64(response.Heave(unit.Length(most[activity.RotaryCoring]))), float64(allowed), 1e-9)
+		largest := heave.LargestHeave(response.Heave(unit.Length(most[activity.Logging])))
+		near(t, "largest heave in ten minutes, m", float64(largest), float64(allowed), 1e-9)
 		if most[activity.Logging] >= most[activity.RotaryCoring] {
-			t.Errorf("%g m as the largest heave allows %.2f m, as the significant one %.2f m", float64(heave), most[activity.Logging], most[activity.RotaryCoring])
+			t.Errorf("%g m as the largest heave allows %.2f m, as the significant one %.2f m", float64(allowed), most[activity.Logging], most[activity.RotaryCoring])
 		}
 	}
 }
@@ -77,7 +77,7 @@ func TestHeadingOfTheShipCountsForItsHeave(t *testing.T) {
 
 func TestHullIsOnlyNeededForLimitsOfHeave(t *testing.T) {
 	p := transect(place("A", west))
-	p.Ship.Hull = sea.Hull{}
+	p.Ship.Hull = heave.Hull{}
 	compiled(t, p)
 	p.Ship.Limits = append(p.Ship.Limits, rig.SeaLimit{For: activity.Logging, Of: rig.LargestHeave, Most: 3})
 	refused(t, p, "the ship's hull: hull 0 x 0 x 0 m: length, beam and draught must be above 0")

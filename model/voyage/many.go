@@ -5,16 +5,16 @@ import (
 
 	"coredays/model/plan"
 	"coredays/model/rig"
-	"coredays/model/sea"
+	"coredays/model/sea/heave"
 	"coredays/model/spread"
 )
 
 // shared is what is worked out once for all plans of one ship: the response of her hull to waves, which
 // takes longer than all the rest, and the tables of quantities.
 type shared struct {
-	hull       sea.Hull
+	hull       heave.Hull
 	heading    float64
-	response   map[float64]*sea.Response // by period factor
+	response   map[float64]*heave.Response // by period factor
 	quantities map[shapeKey]spread.Drawn
 }
 
@@ -26,7 +26,7 @@ type shapeKey struct {
 }
 
 func newShared(ship *rig.Ship) *shared {
-	return &shared{ship.Hull, ship.Heading, map[float64]*sea.Response{}, map[shapeKey]spread.Drawn{}}
+	return &shared{ship.Hull, ship.Heading, map[float64]*heave.Response{}, map[shapeKey]spread.Drawn{}}
 }
 
 // compiled tabulates a quantity, once.

@@ -8,6 +8,7 @@ import (
 	"coredays/model/places"
 	"coredays/model/plan"
 	"coredays/model/sea"
+	"coredays/model/sea/heave"
 	"coredays/model/unit"
 )
 
@@ -36,7 +37,7 @@ func periodFactor(s *plan.Site) float64 {
 	if s.Likeness != nil && s.Likeness.Record.PeriodFactor > 0 {
 		return s.Likeness.Record.PeriodFactor
 	}
-	return sea.PeriodFactor
+	return heave.PeriodFactor
 }
 
 // Sea asks for the sea at a site, with the limits of the work there. Years and seed are left to

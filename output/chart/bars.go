@@ -61,7 +61,7 @@ func classesChart(s *result.Summary) *Chart {
 	total := words.InDays(s.Needed.Total).Mean
 	var rows []lyingRow
 	for _, k := range text.BySize(s.Needed.ByClass) {
-		x := words.InDays(words.Told(s.Needed.ByClass[k]))
+		x := words.InDays(words.Issued(s.Needed.ByClass[k]))
 		rows = append(rows, lyingRow{k.String(), x.Mean, x.P10, x.P90, fmt.Sprintf("%s d, %s %%", words.Fixed(x.Mean, 1), words.Percent(x.Mean/total))})
 	}
 	lyingChart(c, "days", rows)
@@ -70,8 +70,8 @@ func classesChart(s *result.Summary) *Chart {
 
 // driversChart draws what makes days needed uncertain.
 func driversChart(s *result.Summary) *Chart {
-	told, negative := text.Tellable(s.Drivers)
-	if len(told) == 0 || s.Replications < 2 {
+	shown, negative := text.Shown(s.Drivers)
+	if len(shown) == 0 || s.Replications < 2 {
 		return nil
 	}
 	c := &Chart{Name: "drivers", Title: "What drives the spread of days needed", Key: "Share of the variance of days needed from P1 to P99; all causes together make 100 %.",
@@ -80,7 +80,7 @@ func driversChart(s *result.Summary) *Chart {
 		c.Key += " A negative share belongs to a cause that is short where the others are long."
 	}
 	var rows []lyingRow
-	for _, d := range told {
+	for _, d := range shown {
 		rows = append(rows, lyingRow{d.Name, 100 * d.Share, math.NaN(), math.NaN(), words.Percent(d.Share) + " %"})
 	}
 	lyingChart(c, "share of the variance (%)", rows)

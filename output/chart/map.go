@@ -108,9 +108,9 @@ func (s *sheetOf) points(way []geo.Position) (list plotter.XYs) {
 
 // mark puts ports and sites on the map, and says them.
 func (s *sheetOf) mark(p *plot.Plot, of *plan.Plan) string {
-	var told []string
+	var named []string
 	put := func(name string, at geo.Position, shape draw.GlyphDrawer) {
-		told = append(told, name+" at "+at.String())
+		named = append(named, name+" at "+at.String())
 		p.Add(spots(shape, ink, 3.2, plotter.XYs{s.at(at)}))
 		side := 1.0
 		if on := s.at(at); on.X > s.west+0.75*(s.east-s.west) {
@@ -130,5 +130,5 @@ func (s *sheetOf) mark(p *plot.Plot, of *plan.Plan) string {
 	if of.To.Position != of.From.Position {
 		put(of.To.Name, of.To.Position, draw.BoxGlyph{})
 	}
-	return strings.Join(told, "; ")
+	return strings.Join(named, "; ")
 }

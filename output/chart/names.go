@@ -27,8 +27,8 @@ func (w wideText) Box(line string, f font.Font) (width, height, depth vg.Length)
 func (w wideText) Draw(c vg.Canvas, text string, style plottext.Style, at vg.Point) {
 	if _, wide := sorted(text); wide > 0 {
 		whole, _, _ := w.Box(text, style.Font)
-		told, _, _ := w.Plain.Box(text, style.Font)
-		at.X += vg.Length(style.XAlign) * (whole - told)
+		width, _, _ := w.Plain.Box(text, style.Font)
+		at.X += vg.Length(style.XAlign) * (whole - width)
 	}
 	w.Plain.Draw(c, text, style, at)
 }

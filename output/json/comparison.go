@@ -81,13 +81,13 @@ type differenceJSON struct {
 type searchJSON struct {
 	Allowed    int         `json:"orders"`
 	Uncounted  bool        `json:"orders_not_all_counted"`
-	Reckoned   int         `json:"reckoned"`
+	Estimated  int         `json:"estimated"`
 	Stages     []stageJSON `json:"stages"`
 	LeftOut    int         `json:"left_out_without_being_ruled_out"`
-	NextDays   number      `json:"next_reckoned_days_behind"`
-	NextFirst  number      `json:"next_reckoned_chance_behind"`
-	ErrorDays  number      `json:"reckoning_error_days"`
-	ErrorFirst number      `json:"reckoning_error_chance"`
+	NextDays   number      `json:"next_estimated_days_behind"`
+	NextFirst  number      `json:"next_estimated_chance_behind"`
+	ErrorDays  number      `json:"estimate_error_days"`
+	ErrorFirst number      `json:"estimate_error_chance"`
 	Rule       string      `json:"rule"`
 }
 
@@ -189,7 +189,7 @@ func searchOf(s *result.Search) *searchJSON {
 	if s == nil {
 		return nil
 	}
-	j := &searchJSON{Allowed: s.Allowed, Uncounted: s.Uncounted, Reckoned: s.Reckoned, Stages: []stageJSON{}, LeftOut: s.LeftOut,
+	j := &searchJSON{Allowed: s.Allowed, Uncounted: s.Uncounted, Estimated: s.Estimated, Stages: []stageJSON{}, LeftOut: s.LeftOut,
 		NextDays: number(words.DaysInterval(s.NextDays).Mean), NextFirst: number(s.NextFirst),
 		ErrorDays: number(s.ErrorDays / float64(unit.Day)), ErrorFirst: number(s.ErrorFirst), Rule: s.Rule}
 	for _, stage := range s.Stages {

@@ -42,7 +42,7 @@ func ThreeOrders() *result.Comparison {
 		Best: 1, Reference: 2, Call: []string{"--orders"},
 		Alternatives: []result.Alternative{ways("TR-02, TR-01", 0.895, 41.8, true, "TR-02", "TR-01", "TR-03"), ways("TR-01, TR-02", 0.9, 41, true, "TR-01", "TR-02", "TR-03"),
 			ways("TR-02, TR-01 by another way of a name that is rather long", 0.62, 40, false, "TR-02", "TR-01", "TR-03")},
-		Search: &result.Search{Allowed: 40_320, Reckoned: 40_320, Stages: []result.Stage{{Orders: 1000, Replications: 8}, {Orders: 250, Replications: 32}}, LeftOut: 740,
+		Search: &result.Search{Allowed: 40_320, Estimated: 40_320, Stages: []result.Stage{{Orders: 1000, Replications: 8}, {Orders: 250, Replications: 32}}, LeftOut: 740,
 			NextDays: result.Interval{Mean: 1.4 * Day}, NextFirst: 0.07, ErrorDays: 0.21 * Day, ErrorFirst: 0.031, Rule: "a rule with its source"},
 	}
 	c.Alternatives[2].Summary.Sites[0].Holes[0].ChanceDone = 0.7

@@ -92,11 +92,11 @@ func reportViewOf(r *output.Report) (*reportView, error) {
 	holes := sheet.Holes(s)
 	for i := range s.Sites {
 		site := &s.Sites[i]
-		stay, told := r.Logged(site), text.SiteWords(site)
+		stay, about := r.Logged(site), text.SiteWords(site)
 		if logged := text.LoggedWords(site, &stay); logged != "" {
-			told += " Logged " + logged
+			about += " Logged " + logged
 		}
-		v.Sites = append(v.Sites, siteView{words.SiteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], strings.ReplaceAll(told, " %", "\u00a0%"), // no line begins with %
+		v.Sites = append(v.Sites, siteView{words.SiteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], strings.ReplaceAll(about, " %", "\u00a0%"), // no line begins with %
 			holes.Where("site", site.Name).Only(holeColumns(site)...)})
 	}
 	v.verdicts(r)

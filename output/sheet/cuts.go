@@ -24,7 +24,7 @@ func Cuts(c *result.Comparison) *Table {
 	n := 0.0
 	for cut := range CutsInOrder(c) {
 		n++
-		saves := words.InDays(words.Told(cut.Saves))
+		saves := words.InDays(words.Issued(cut.Saves))
 		row := append([]any{text.CutName(cut), cut.Kind.String(), n, saves.Mean}, threeOf(saves)...)
 		row = append(row, threeBounds(cut.Metres)...)
 		perDay, section := math.NaN(), math.NaN()

@@ -99,7 +99,7 @@ func Section(s *result.Summary) *Table {
 	t := &Table{Name: "section", Title: "Recovery and section by depth", Fields: []Field{{"site", "site", OfWords, ""},
 		{"from_m", "from", ofMetres, "below the sea floor"}, {"to_m", "to", ofMetres, "below the sea floor"},
 		{"cored_m", "cored", ofMetres, "mean a visit, all holes together"}, {"recovered_m", "recovered", ofMetres, "mean a visit, all holes together"},
-		{"recovered_percent", "recovered", ofPercent, "of what was cored; not told where it was cored in fewer than 1 visit of 20"},
+		{"recovered_percent", "recovered", ofPercent, "of what was cored; not given where it was cored in fewer than 1 visit of 20"},
 		{"covered", "section", ofShare, "of the slice, recovered in at least one hole, mean over the visits"}}}
 	for _, site := range s.Sites {
 		for _, c := range site.Section {

@@ -15,8 +15,8 @@ const small = 0.02
 
 // drivers prints what makes days needed uncertain.
 func (p *printer) drivers(s *result.Summary) error {
-	told, negative := Tellable(s.Drivers)
-	if len(told) == 0 || s.Replications < 2 {
+	shown, negative := Shown(s.Drivers)
+	if len(shown) == 0 || s.Replications < 2 {
 		return nil
 	}
 	p.heading("What drives the spread of days needed (share of its variance from P1 to P99)")
@@ -25,14 +25,14 @@ func (p *printer) drivers(s *result.Summary) error {
 	}
 	p.WriteByte('\n')
 	var rows [][]string
-	for _, d := range told {
+	for _, d := range shown {
 		rows = append(rows, []string{d.Name, words.Percent(d.Share), bar(d.Share)})
 	}
 	return p.table([]column{wordColumn("cause", 44), numberColumn("share (%)"), wordColumn("", barWidth)}, rows)
 }
 
-// Tellable lists the causes worth telling, the largest first and the small ones as one at the end.
-func Tellable(drivers []result.Driver) (told []result.Driver, negative bool) {
+// Shown lists the causes worth a line, the largest first and the small ones as one at the end.
+func Shown(drivers []result.Driver) (shown []result.Driver, negative bool) {
 	var few []result.Driver
 	for _, d := range drivers {
 		switch {
@@ -40,12 +40,12 @@ func Tellable(drivers []result.Driver) (told []result.Driver, negative bool) {
 		case math.Abs(d.Share) < small:
 			few = append(few, d)
 		default:
-			told = append(told, d)
+			shown = append(shown, d)
 			negative = negative || d.Share < 0
 		}
 	}
-	slices.SortStableFunc(told, func(a, b result.Driver) int { return cmp.Compare(b.Share, a.Share) })
-	return append(told, folded(few)...), negative
+	slices.SortStableFunc(shown, func(a, b result.Driver) int { return cmp.Compare(b.Share, a.Share) })
+	return append(shown, folded(few)...), negative
 }
 
 // folded makes several causes one; a single one keeps its name.

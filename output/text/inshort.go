@@ -25,9 +25,9 @@ func (p *printer) inShort(s *result.Summary) error {
 		p.say("Where the days go: %s; together %s d%s.", strings.Join(classes, ", "), words.Fixed(total.Mean, words.Places(total.Mean)),
 			words.OrLess(", all means", s.Replications >= 2))
 	}
-	if told, _ := Tellable(s.Drivers); len(told) > 0 && s.Replications >= 2 {
+	if shown, _ := Shown(s.Drivers); len(shown) > 0 && s.Replications >= 2 {
 		var causes []string
-		for _, d := range told[:min(len(told), mostInShort)] {
+		for _, d := range shown[:min(len(shown), mostInShort)] {
 			causes = append(causes, fmt.Sprintf("%s %s %%", d.Name, words.Percent(d.Share)))
 		}
 		p.say("What drives the spread of days needed: %s of its variance.", strings.Join(causes, ", "))

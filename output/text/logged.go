@@ -11,16 +11,16 @@ import (
 func Logged(w io.Writer, s *result.Summary, log *result.Log) error {
 	p := on(w)
 	p.heading("As logged in %s", log.File)
-	told := false
+	found := false
 	for i := range s.Sites {
 		site := &s.Sites[i]
 		stay, _ := log.At(site.Name)
 		if words := LoggedWords(site, &stay); words != "" {
 			p.item(site.Name + ": " + words)
-			told = true
+			found = true
 		}
 	}
-	if !told {
+	if !found {
 		p.say("No hole of a site is in it yet.")
 	}
 	return p.to(w)

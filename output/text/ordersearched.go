@@ -25,8 +25,8 @@ func SearchLines(c *result.Comparison) (lines []string) {
 	switch {
 	case s.Uncounted:
 		say(fmt.Sprintf("More than %d orders keep the rules. Of beginnings of orders, those with the fewest days by estimate were followed up; %d orders were "+
-			"estimated from single visits to each site.", s.Allowed, s.Reckoned))
-	case s.Reckoned > 0:
+			"estimated from single visits to each site.", s.Allowed, s.Estimated))
+	case s.Estimated > 0:
 		say(fmt.Sprintf("%d orders by the rules of the scenario. All were estimated from single visits to each site on each day.", s.Allowed))
 	default:
 		say(counted(s.Allowed, "order") + " in all by the rules of the scenario, and all were sailed.")
@@ -37,7 +37,7 @@ func SearchLines(c *result.Comparison) (lines []string) {
 	for _, stage := range s.Stages {
 		say(fmt.Sprintf("%d orders were sailed in %s.", stage.Orders, counted(stage.Replications, "replication")))
 	}
-	if s.Reckoned > 0 {
+	if s.Estimated > 0 {
 		next := words.DaysInterval(s.NextDays)
 		say(fmt.Sprintf("The next order, which was not sailed, is behind the first by %s points of chance and %s d by estimate. "+
 			"Sailed less estimated, the orders above differ among themselves by %s points and %s d (standard deviation): the estimate is no proof.",

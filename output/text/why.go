@@ -86,11 +86,11 @@ func LeftOut(s *result.Summary) string {
 		return ""
 	}
 	slices.SortStableFunc(list, func(a, b drop) int { return cmp.Compare(rounded(b.h.ChanceDropped), rounded(a.h.ChanceDropped)) })
-	var told []string
+	var shown []string
 	for _, d := range list[:min(len(list), mostLeftOut)] {
-		told = append(told, fmt.Sprintf("%s %s %% (rank %d)", d.name, words.Percent(d.h.ChanceDropped), d.h.Rank))
+		shown = append(shown, fmt.Sprintf("%s %s %% (rank %d)", d.name, words.Percent(d.h.ChanceDropped), d.h.Rank))
 	}
-	return "Dropped or cut short most often: " + strings.Join(told, ", ") + "."
+	return "Dropped or cut short most often: " + strings.Join(shown, ", ") + "."
 }
 
 // rounded is a share as it is read: what reads alike stays in the order of the visits.

@@ -67,8 +67,8 @@ func SimulationError(s result.Spread) (half float64, telling bool) {
 	return half, half > showsFrom*math.Abs(s.P50)
 }
 
-// Told makes a spread's figures not-a-number where its replications are too few to tell them.
-func Told(s result.Spread) result.Spread {
+// Issued makes a spread's figures not-a-number where its replications are too few to tell them.
+func Issued(s result.Spread) result.Spread {
 	none := math.NaN()
 	if s.N < 1 {
 		s.Mean, s.P50 = none, none

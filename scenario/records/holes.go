@@ -53,7 +53,7 @@ func ReadHoles(name string, r io.Reader) ([]record.Site, []record.LeftOut, error
 func (t *recordTable) holeRow() record.Row {
 	row := record.Row{Program: t.word("program"), Leg: t.word("leg"), Site: t.word("site"), Of: t.count("holes_at_site", 1, mostOnRecord)}
 	row.Coring = !notCoring[row.Leg]
-	if _, told := t.column[firstColumn]; told && t.has(firstColumn) {
+	if _, stated := t.column[firstColumn]; stated && t.has(firstColumn) {
 		t.oneOf(firstColumn, []string{"yes", "no"})
 		row.Later = t.text(firstColumn) == "no"
 	}

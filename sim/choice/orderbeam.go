@@ -42,15 +42,15 @@ type step struct {
 	score float64 // s: mean so far, and at least to come
 }
 
-// reckonedOrder is a whole order as estimated.
-type reckonedOrder struct {
+// estimatedOrder is a whole order as estimated.
+type estimatedOrder struct {
 	order []int
 	merits
 }
 
-// reckonOrders estimates the orders of the primary sites, and says how many it got to the end of and
+// estimateOrders estimates the orders of the primary sites, and says how many it got to the end of and
 // whether beginnings were dropped.
-func (b *visitBook) reckonOrders(ctx context.Context, rules orderRules, width, processors int) (list []reckonedOrder, dropped bool) {
+func (b *visitBook) estimateOrders(ctx context.Context, rules orderRules, width, processors int) (list []estimatedOrder, dropped bool) {
 	now, next := b.start(), &beam{}
 	for range rules.primary {
 		steps := rules.steps(now.orders)
@@ -69,7 +69,7 @@ func (b *visitBook) reckonOrders(ctx context.Context, rules orderRules, width, p
 		now, next = next, now
 	}
 	for i, order := range now.orders {
-		list = append(list, reckonedOrder{order, b.brought(now, i)})
+		list = append(list, estimatedOrder{order, b.brought(now, i)})
 	}
 	return list, dropped
 }

@@ -14,6 +14,7 @@ import (
 	"coredays/model/geo"
 	"coredays/model/plan"
 	"coredays/model/unit"
+	"coredays/model/voyage"
 	"coredays/sim"
 	"coredays/sim/simtest"
 )
@@ -66,7 +67,7 @@ func TestTheBestOrderOfACertainPlanIsTheShortestOfAll(t *testing.T) {
 		}
 		least, orders := shortestByHand(p)
 		quick := usual
-		quick.reckonings = 2 // all alike
+		quick.bookSize = 2 // all alike
 		c := quick.bestOrder(context.Background(), simtest.Compiled(t, p), sim.Run{Seed: 1, Replications: 2})
 		best := &c.Alternatives[c.Best]
 		if math.Abs(float64(best.Distance)-least) > 1 {
@@ -98,7 +99,7 @@ func TestTheBestOrderWithTooFewDaysIsThatOfSailingAll(t *testing.T) {
 		list := make([]merits, len(orders))
 		for i, order := range orders {
 			c := candidate{v: v.InOrder(order)}
-			c.sail(context.Background(), 1, 1)
+			c.sail(context.Background(), 1, 0, 1)
 			list[i] = meritsOf(c.outcomes)
 		}
 		want := list[ranked(list)[0]]
@@ -144,9 +145,9 @@ func TestASearchOfFewOrdersAgreesWithSailingAll(t *testing.T) {
 		t.Fatalf("%d of 120 orders were sailed", len(whole.Alternatives))
 	}
 	narrow := usual
-	narrow.few, narrow.kept, narrow.reckonings = 20, 30, 50
+	narrow.few, narrow.kept, narrow.bookSize = 20, 30, 50
 	found := narrow.bestOrder(context.Background(), v, run)
-	if found.Search.Reckoned != 120 || found.Search.Stages[0].Orders != 30 {
+	if found.Search.Estimated != 120 || found.Search.Stages[0].Orders != 30 {
 		t.Fatalf("the search was %+v", found.Search)
 	}
 	name := found.Alternatives[found.Best].Name
@@ -161,20 +162,28 @@ func TestASearchOfFewOrdersAgreesWithSailingAll(t *testing.T) {
 	t.Errorf("the search found %s, which is no order", name)
 }
 
+// filledBook is the visit book of the seed 1.
+func filledBook(v *voyage.Voyage, replications, processors int) *visitBook {
+	b := newVisitBook(v, replications)
+	b.fill(context.Background(), 1, processors, 0, replications)
+	b.bounds()
+	return b
+}
+
 // What the visit book estimates is what the ship sails where all is certain.
 func TestTheVisitBookReckonsWhatIsSailed(t *testing.T) {
 	p := scattered(4, rand.New(rand.NewPCG(1, 2)))
 	v := simtest.Compiled(t, p)
-	book := newVisitBook(context.Background(), v, 1, 2, 1)
-	reckoned, dropped := book.reckonOrders(context.Background(), orderRulesOf(v), 1000, 0)
-	if len(reckoned) != 24 || dropped {
-		t.Fatalf("%d orders, dropped %v", len(reckoned), dropped)
+	book := filledBook(v, 2, 1)
+	estimated, dropped := book.estimateOrders(context.Background(), orderRulesOf(v), 1000, 0)
+	if len(estimated) != 24 || dropped {
+		t.Fatalf("%d orders, dropped %v", len(estimated), dropped)
 	}
-	for _, r := range reckoned {
+	for _, r := range estimated {
 		c := candidate{v: v.InOrder(r.order)}
-		c.sail(context.Background(), 1, 1)
+		c.sail(context.Background(), 1, 0, 1)
 		if got := c.outcomes[0][daysNeeded]; math.Abs(got-r.days) > 0.02*day {
-			t.Errorf("%v: reckoned %.3f d, sailed %.3f d", r.order, r.days/day, got/day)
+			t.Errorf("%v: estimated %.3f d, sailed %.3f d", r.order, r.days/day, got/day)
 		}
 	}
 }
@@ -182,15 +191,15 @@ func TestTheVisitBookReckonsWhatIsSailed(t *testing.T) {
 // Where much is uncertain the visit book still puts the orders as sailing puts them.
 func TestTheVisitBookPutsOrdersAsSailingDoes(t *testing.T) {
 	v := simtest.Compiled(t, fiveSites())
-	reckoned, _ := newVisitBook(context.Background(), v, 1, 50, 0).reckonOrders(context.Background(), orderRulesOf(v), 1000, 0)
+	estimated, _ := filledBook(v, 50, 0).estimateOrders(context.Background(), orderRulesOf(v), 1000, 0)
 	var byBook, bySailing []float64
-	for i := 0; i < len(reckoned); i += 6 {
-		c := candidate{v: v.InOrder(reckoned[i].order)}
-		c.sail(context.Background(), 1, 50)
-		byBook, bySailing = append(byBook, reckoned[i].days), append(bySailing, meritsOf(c.outcomes).days)
+	for i := 0; i < len(estimated); i += 6 {
+		c := candidate{v: v.InOrder(estimated[i].order)}
+		c.sail(context.Background(), 1, 0, 50)
+		byBook, bySailing = append(byBook, estimated[i].days), append(bySailing, meritsOf(c.outcomes).days)
 	}
 	if r := stat.Correlation(byBook, bySailing, nil); r*r < 0.5 { // most of the variance between orders is given
-		t.Errorf("reckoned and sailed days of %d orders are correlated by %.3f", len(byBook), r)
+		t.Errorf("estimated and sailed days of %d orders are correlated by %.3f", len(byBook), r)
 	}
 }
 
@@ -210,7 +219,7 @@ func eightSites() *plan.Plan {
 
 func TestEightSitesAreAllReckoned(t *testing.T) {
 	quick := usual
-	quick.reckonings = 8
+	quick.bookSize = 8
 	c := quick.bestOrder(context.Background(), simtest.Compiled(t, eightSites()), sim.Run{Seed: 1, Replications: 4})
 	if s := c.Search; s.Allowed != 40_320 || s.Uncounted || s.Stages[0].Orders != usual.kept || s.NextDays.Mean <= 0 && s.NextFirst <= 0 {
 		t.Errorf("the search was %+v", s)
@@ -244,8 +253,8 @@ func twelveSites() *plan.Plan {
 func TestReckonedOrdersAreTheSameForAnyWorkers(t *testing.T) {
 	v := simtest.Compiled(t, twelveSites())
 	rules := orderRulesOf(v)
-	one, dropped := newVisitBook(context.Background(), v, 1, 2, 1).reckonOrders(context.Background(), rules, 500, 1)
-	three, _ := newVisitBook(context.Background(), v, 1, 2, 3).reckonOrders(context.Background(), rules, 500, 3)
+	one, dropped := filledBook(v, 2, 1).estimateOrders(context.Background(), rules, 500, 1)
+	three, _ := filledBook(v, 2, 3).estimateOrders(context.Background(), rules, 500, 3)
 	if !dropped || len(one) != 500 || !reflect.DeepEqual(one, three) {
 		t.Errorf("%d and %d orders, some dropped: %v, that are not the same", len(one), len(three), dropped)
 	}
@@ -263,12 +272,12 @@ func BenchmarkTwelveSites(b *testing.B) {
 func TestASearchThatDropsBeginningsTellsSo(t *testing.T) {
 	random := rand.New(rand.NewPCG(5, 5))
 	narrow := usual
-	narrow.few, narrow.kept, narrow.reckonings, narrow.beam = 20, 20, 2, 60
+	narrow.few, narrow.kept, narrow.bookSize, narrow.beam = 20, 20, 2, 60
 	for range 3 {
 		p := scattered(6, random)
 		least, _ := shortestByHand(p)
 		c := narrow.bestOrder(context.Background(), simtest.Compiled(t, p), sim.Run{Seed: 1, Replications: 2})
-		if !c.Search.Uncounted || c.Search.Reckoned > 60*6 {
+		if !c.Search.Uncounted || c.Search.Estimated > 60*6 {
 			t.Errorf("the search was %+v", c.Search)
 		}
 		if got := float64(c.Alternatives[c.Best].Distance); got > 1.1*least {

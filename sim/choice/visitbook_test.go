@@ -34,13 +34,13 @@ func TestTheVisitBookReckonsWhatTheShipSails(t *testing.T) {
 		p.Sites[1].Hanging = true
 		p.Ship.Rates[rig.OtherWork] = simtest.Just(0.1)
 		v := simtest.Compiled(t, p)
-		book := newVisitBook(context.Background(), v, 1, 2, 1)
-		reckoned, _ := book.reckonOrders(context.Background(), orderRulesOf(v), widestBeam, 1)
-		for _, r := range reckoned {
+		book := filledBook(v, 2, 1)
+		estimated, _ := book.estimateOrders(context.Background(), orderRulesOf(v), widestBeam, 1)
+		for _, r := range estimated {
 			s := sim.NewSailor(t.Context(), v.InOrder(r.order))
 			s.Sail(1, 0)
 			if diff := r.days - s.Whole[statistics.ColDays]; diff > 1 || diff < -1 {
-				t.Errorf("%s, order %v: reckoned %.2f h, sailed %.2f h", test.name, r.order, r.days/simtest.Hours, s.Whole[statistics.ColDays]/simtest.Hours)
+				t.Errorf("%s, order %v: estimated %.2f h, sailed %.2f h", test.name, r.order, r.days/simtest.Hours, s.Whole[statistics.ColDays]/simtest.Hours)
 			}
 		}
 	}

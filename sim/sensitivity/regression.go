@@ -84,13 +84,13 @@ func (f *fit) influence(s *random.Draws, scores []random.Score) result.Influence
 	if free < 1 || slope.SolveVec(x, f.days) != nil {
 		return result.Influence{Share: math.NaN()}
 	}
-	var told, part mat.VecDense
-	told.MulVec(x, &slope)
+	var explained, part mat.VecDense
+	explained.MulVec(x, &slope)
 	for i := range all {
 		slope.SetVec(i, slope.AtVec(i)*own[i])
 	}
 	part.MulVec(x, &slope)
-	return f.split(&told, &part, floats.Sum(own), free)
+	return f.split(&explained, &part, floats.Sum(own), free)
 }
 
 // regressors is a column for each power of each score, and how much of each is the quantity's own; the last is
@@ -126,7 +126,7 @@ const mayBeChance = 0.01
 // covariance so much is taken as regressors that tell nothing would show too, the residual covariance times their
 // number over the degrees of freedom: for the sum that is the adjusted coefficient of determination (Ezekiel
 // 1930, from memory).
-func (f *fit) split(told, part *mat.VecDense, own float64, free int) result.Influence {
+func (f *fit) split(explained, part *mat.VecDense, own float64, free int) result.Influence {
 	if mat.Dot(part, f.days)/f.variance < (distuv.Beta{Alpha: own / 2, Beta: float64(free) / 2}).Quantile(1-mayBeChance) {
 		return result.Influence{}
 	}
@@ -134,7 +134,7 @@ func (f *fit) split(told, part *mat.VecDense, own float64, free int) result.Infl
 	_, causes := f.causes.Dims()
 	for c := range causes {
 		times := f.causes.ColView(c)
-		residual := mat.Dot(f.days, times) - mat.Dot(told, times)
+		residual := mat.Dot(f.days, times) - mat.Dot(explained, times)
 		share := (mat.Dot(part, times) - own*residual/float64(free)) / f.variance
 		i.Share += share
 		i.Causes = append(i.Causes, result.Driver{Name: activity.Cause(c).String(), Share: share})

@@ -12,6 +12,7 @@ import (
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/sea"
+	"coredays/model/sea/heave"
 	"coredays/model/spread"
 	"coredays/model/unit"
 	"coredays/model/voyage"
@@ -57,7 +58,7 @@ var RoundRates = map[rig.Rate]float64{
 func roundShip() rig.Ship {
 	ship := rig.Ship{
 		Name:  "test ship",
-		Hull:  sea.Hull{Length: 140, Beam: 21, Draught: 7.5, Block: 0.7},
+		Hull:  heave.Hull{Length: 140, Beam: 21, Draught: 7.5, Block: 0.7},
 		Storm: rig.Storm{ClearSeaFloor: 8, RecoverPipe: 10},
 		Limits: []rig.SeaLimit{
 			{For: activity.Positioning, Of: rig.WaveHeight, Most: 6}, {For: activity.PipeHandling, Of: rig.WaveHeight, Most: 4},

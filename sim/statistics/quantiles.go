@@ -13,8 +13,11 @@ import (
 )
 
 // Summarise describes values; NaN are left out.
-func Summarise(values []float64) result.Spread {
-	values = slices.DeleteFunc(slices.Clone(values), math.IsNaN)
+func Summarise(values []float64) result.Spread { return takingOver(slices.Clone(values)) }
+
+// takingOver is Summarise of values that nobody needs any more: they are sorted where they are.
+func takingOver(values []float64) result.Spread {
+	values = slices.DeleteFunc(values, math.IsNaN)
 	if len(values) == 0 {
 		return result.Spread{}
 	}

@@ -3,6 +3,7 @@ package statistics
 import (
 	"slices"
 
+	"coredays/model/result"
 	"coredays/model/voyage"
 )
 
@@ -18,6 +19,8 @@ type Results struct {
 	Marks         []float32 // s after sailing, by replication, item and mark of its depth; NaN where it was not reached
 	Section       BroughtUp // what was cored, was recovered and is covered by depth
 	Stopped       bool      // the context ended the run
+
+	scratch []float64 // a column while it is summarised
 }
 
 // NewResults are those of no replication yet.
@@ -55,11 +58,21 @@ func (r *Results) Replications() int { return len(r.Done) }
 
 // Column collects a column over the replications that were done.
 func (r *Results) Column(rows []float64, column int) []float64 {
-	values := make([]float64, 0, len(r.Done))
+	return r.appendColumn(make([]float64, 0, len(r.Done)), rows, column)
+}
+
+func (r *Results) appendColumn(values, rows []float64, column int) []float64 {
 	for n, done := range r.Done {
 		if done {
 			values = append(values, rows[n*r.Layout.Width+column])
 		}
 	}
 	return values
+}
+
+// spread summarises a column over the replications that were done. There are hundreds of columns, so all are copied
+// to one place.
+func (r *Results) spread(rows []float64, column int) result.Spread {
+	r.scratch = r.appendColumn(r.scratch[:0], rows, column)
+	return takingOver(r.scratch)
 }

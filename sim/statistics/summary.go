@@ -22,11 +22,11 @@ func (r *Results) Summary() *result.Summary {
 		Replications: len(r.Column(r.Constrained, ColDays)),
 		StoppedEarly: r.Stopped,
 		Sails:        v.Plan.Sails,
-		InPort:       Summarise(r.Column(r.Constrained, ColInPort)),
+		InPort:       r.spread(r.Constrained, ColInPort),
 		Needed:       r.whole(),
 		Allotted:     r.allotted(),
 		Recovery:     r.recovery(),
-		Deck:         result.Deck{MostCores: Summarise(r.Column(r.Unconstrained, ColMostCores)), Behind: Summarise(r.Column(r.Unconstrained, ColBehind))},
+		Deck:         result.Deck{MostCores: r.spread(r.Unconstrained, ColMostCores), Behind: r.spread(r.Unconstrained, ColBehind)},
 		Drivers:      r.drivers(),
 		Consumables:  r.consumables(),
 	}
@@ -40,9 +40,9 @@ func (r *Results) Summary() *result.Summary {
 // whole summarises the whole programme without a deadline.
 func (r *Results) whole() result.Needed {
 	days, allotted := r.Column(r.Unconstrained, ColDays), float64(r.Layout.Voyage.Plan.SeaDays)
-	n := result.Needed{Total: Summarise(days), Fits: share(days, func(x float64) bool { return x <= allotted })}
+	n := result.Needed{Total: r.spread(r.Unconstrained, ColDays), Fits: share(days, func(x float64) bool { return x <= allotted })}
 	for c := range n.ByClass {
-		n.ByClass[c] = Summarise(r.Column(r.Unconstrained, ColClass+c))
+		n.ByClass[c] = r.spread(r.Unconstrained, ColClass+c)
 	}
 	return n
 }
@@ -55,9 +55,9 @@ func (r *Results) allotted() result.Allotted {
 		ChanceAll:     mean(r.Column(r.Constrained, ColAll)),
 		ChancePrimary: mean(r.Column(r.Constrained, ColFirst)),
 		InHand:        Summarise(inHand),
-		Recovered:     Summarise(r.total(r.Constrained, SiteRecovered)),
-		OfPrimary:     Summarise(r.totalOf(r.Constrained, SiteRecovered, func(s *voyage.Site) bool { return !s.Alternate })),
-		OfAlternates:  Summarise(r.totalOf(r.Constrained, SiteRecovered, func(s *voyage.Site) bool { return s.Alternate })),
+		Recovered:     takingOver(r.total(r.Constrained, SiteRecovered)),
+		OfPrimary:     takingOver(r.totalOf(r.Constrained, SiteRecovered, func(s *voyage.Site) bool { return !s.Alternate })),
+		OfAlternates:  takingOver(r.totalOf(r.Constrained, SiteRecovered, func(s *voyage.Site) bool { return s.Alternate })),
 		Late:          share(inHand, func(left float64) bool { return left < 0 }),
 	}
 }
@@ -89,14 +89,14 @@ func (r *Results) recovery() result.Recovery {
 	rec := result.Recovery{
 		Cored:     Summarise(cored),
 		Recovered: Summarise(recovered),
-		Percent:   Summarise(percent(recovered, cored)),
-		Cores:     Summarise(r.total(r.Unconstrained, SiteCores)),
+		Percent:   takingOver(percent(recovered, cored)),
+		Cores:     takingOver(r.total(r.Unconstrained, SiteCores)),
 	}
 	for t := range coring.Tools {
 		c := ColTool + 3*int(t)
 		cores, cored, recovered := r.Column(r.Unconstrained, c), r.Column(r.Unconstrained, c+1), r.Column(r.Unconstrained, c+2)
 		rec.ByTool[t] = result.ToolRecovery{Cores: Summarise(cores), Cored: Summarise(cored), Recovered: Summarise(recovered),
-			Percent: Summarise(percent(recovered, cored))}
+			Percent: takingOver(percent(recovered, cored))}
 	}
 	return rec
 }
@@ -111,23 +111,23 @@ func (r *Results) site(n int) result.Site {
 	}
 	of := func(column int) []float64 { return r.Column(rows, r.Layout.Site(n, column)) }
 	chance := func(column int) float64 { return mean(r.Column(r.Constrained, r.Layout.Site(n, column))) }
-	arrived, left := of(SiteArrived), of(SiteLeft)
+	spread := func(column int) result.Spread { return r.spread(rows, r.Layout.Site(n, column)) }
 	return result.Site{
 		Name:           site.Name,
 		Alternate:      site.Alternate,
 		WaterDepth:     site.WaterDepth,
 		Target:         unit.Depth(site.Section),
-		Days:           Summarise(each(left, arrived, func(l, a float64) float64 { return l - a })),
-		Waiting:        Summarise(of(SiteWaited)),
-		Arrives:        Summarise(arrived),
-		Leaves:         Summarise(left),
+		Days:           takingOver(each(of(SiteLeft), of(SiteArrived), func(l, a float64) float64 { return l - a })),
+		Waiting:        spread(SiteWaited),
+		Arrives:        spread(SiteArrived),
+		Leaves:         spread(SiteLeft),
 		ChanceReached:  chance(SiteReached),
 		ChanceComplete: chance(SiteComplete),
-		Cored:          Summarise(of(SiteCored)),
-		Recovered:      Summarise(of(SiteRecovered)),
-		Percent:        Summarise(percent(of(SiteRecovered), of(SiteCored))),
-		Cores:          Summarise(of(SiteCores)),
-		Coverage:       Summarise(of(SiteCovered)),
+		Cored:          spread(SiteCored),
+		Recovered:      spread(SiteRecovered),
+		Percent:        takingOver(percent(of(SiteRecovered), of(SiteCored))),
+		Cores:          spread(SiteCores),
+		Coverage:       spread(SiteCovered),
 		Holes:          r.holes(n, rows),
 	}
 }
@@ -137,6 +137,7 @@ func (r *Results) holes(n int, rows []float64) []result.Hole {
 	var holes []result.Hole
 	for _, item := range r.Layout.Voyage.Sites[n].Items {
 		of := func(column int) []float64 { return r.Column(rows, r.Layout.Item(item.Number, column)) }
+		spread := func(column int) result.Spread { return r.spread(rows, r.Layout.Item(item.Number, column)) }
 		refused := of(ItemRefused)
 		done, notCalled := r.Column(r.Constrained, r.Layout.Item(item.Number, ItemDone)), r.Column(r.Constrained, r.Layout.Item(item.Number, ItemNotCalled))
 		h := result.Hole{
@@ -144,7 +145,7 @@ func (r *Results) holes(n int, rows []float64) []result.Hole {
 			Task:            item.Task != nil,
 			Rank:            item.Rank,
 			Conditional:     item.When != nil,
-			Days:            Summarise(of(ItemTook)),
+			Days:            spread(ItemTook),
 			Refusal:         Summarise(refused),
 			ChanceRefused:   share(refused, func(x float64) bool { return !math.IsNaN(x) }),
 			ChanceDone:      mean(done),
@@ -152,10 +153,10 @@ func (r *Results) holes(n int, rows []float64) []result.Hole {
 			ChanceDropped:   mean(each(done, notCalled, func(d, n float64) float64 { return 1 - d - n })),
 		}
 		if !h.Task {
-			h.Depth = Summarise(of(ItemDepth))
-			h.Covered = Summarise(of(ItemCovered))
-			h.Cored, h.Recovered = Summarise(of(ItemCored)), Summarise(of(ItemRecovered))
-			h.Percent = Summarise(percent(of(ItemRecovered), of(ItemCored)))
+			h.Depth = spread(ItemDepth)
+			h.Covered = spread(ItemCovered)
+			h.Cored, h.Recovered = spread(ItemCored), spread(ItemRecovered)
+			h.Percent = takingOver(percent(of(ItemRecovered), of(ItemCored)))
 		}
 		holes = append(holes, h)
 	}
@@ -166,7 +167,7 @@ func (r *Results) holes(n int, rows []float64) []result.Hole {
 func (r *Results) consumables() []result.Consumable {
 	var list []result.Consumable
 	for t := range Consumables {
-		if s := Summarise(r.Column(r.Unconstrained, ColUsed+int(t))); s.P90 > 0 {
+		if s := r.spread(r.Unconstrained, ColUsed+int(t)); s.P90 > 0 {
 			list = append(list, result.Consumable{Item: t.String(), P50: math.Ceil(s.P50), P90: math.Ceil(s.P90)})
 		}
 	}

@@ -1,4 +1,4 @@
-package sea
+package heave
 
 import (
 	"math"
@@ -112,5 +112,12 @@ func TestImpossibleHullIsRefused(t *testing.T) {
 	}
 	if _, err := NewResponse(box(), 0, 0); err == nil {
 		t.Error("period factor 0 accepted")
+	}
+}
+
+func near(t *testing.T, what string, got, want, within float64) {
+	t.Helper()
+	if math.IsNaN(got) || math.Abs(got-want) > within {
+		t.Errorf("%s is %v, want %v within %v", what, got, want, within)
 	}
 }

@@ -2,9 +2,9 @@ package voyage
 
 import "coredays/model/unit"
 
-// Reckoning is a voyage estimated once: every quantity at its median, the sea calm, nothing going
+// QuickEstimate is a voyage estimated once: every quantity at its median, the sea calm, nothing going
 // wrong, the whole programme of the primary sites. The zero value is one that was not estimated.
-type Reckoning struct {
+type QuickEstimate struct {
 	Total           unit.Duration   // port to port
 	Items           []unit.Duration // by number; 0 for what is not done
 	Arrives, Leaves []unit.Duration // by site, after sailing; both 0 for a site that is not visited
@@ -12,4 +12,4 @@ type Reckoning struct {
 }
 
 // Known reports whether the voyage was estimated.
-func (r *Reckoning) Known() bool { return r.Total > 0 }
+func (r *QuickEstimate) Known() bool { return r.Total > 0 }

@@ -1,4 +1,5 @@
-package sea
+// Package heave is how a ship that keeps her position heaves in waves of a height and period.
+package heave
 
 import (
 	"fmt"

@@ -1,4 +1,4 @@
-package sea
+package heave
 
 import (
 	"math"
