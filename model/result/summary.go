@@ -45,7 +45,7 @@ type Summary struct {
 
 // Needed is the whole programme of primary sites done, without a deadline, port to port.
 type Needed struct {
-	Total   Spread // s
+	Total   Spread  // s
 	Fits    float64 // share of the replications that take no more than the sea days
 	ByClass [activity.Classes]Spread
 	// Curve is the quantiles of Total in equal steps from the least to the largest, s; nil unless asked for.
