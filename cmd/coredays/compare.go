@@ -230,7 +230,7 @@ func (c *comparison) voyages(args []string) (list []*voyage.Voyage, warnings []s
 		if err != nil {
 			return nil, nil, err
 		}
-		anyway, err := c.pass(v)
+		_, anyway, err := c.pass(v)
 		if err != nil {
 			return nil, nil, err
 		}

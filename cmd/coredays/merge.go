@@ -21,6 +21,7 @@ type merging struct {
 	cmd   *cobra.Command
 	round string // file for the next round of a search
 	answer
+	detail
 	files
 }
 
@@ -47,6 +48,7 @@ gives the answer. A search has at most seven rounds.`,
 	}
 	m.cmd = cmd
 	m.answer.addFlags(cmd)
+	m.detail.addFlags(cmd)
 	m.files.addFlags(cmd)
 	cmd.Flags().Var(outFile(&m.round), "round", "of a search for the best order: the `FILE` for the next round, where there is one")
 	return cmd
@@ -123,7 +125,7 @@ func runOf(call *share.Call) sim.Run {
 // simulation puts together what simulate sailed.
 func (m *merging) simulation(ctx context.Context, all share.All) (joined, error) {
 	call := &all[0].Head.Call
-	s := &simulation{chosen: chosen{settings: call.Settings, cmd: m.cmd}, gate: gate{call.Anyway}, answer: m.answer, files: m.files}
+	s := &simulation{chosen: chosen{settings: call.Settings, cmd: m.cmd}, gate: gate{call.Anyway}, answer: m.answer, detail: m.detail, files: m.files}
 	p, err := s.prepare(call.Files)
 	if err != nil {
 		return nil, err

@@ -27,6 +27,7 @@ type simulation struct {
 	shard shard
 	gate
 	answer
+	detail
 	files
 }
 
@@ -63,6 +64,7 @@ first line, so let that be the arrival. "coredays diary --csv" writes a simulate
 	s.shard.addFlags(cmd)
 	s.gate.addFlags(cmd)
 	s.answer.addFlags(cmd)
+	s.detail.addFlags(cmd)
 	s.files.addFlags(cmd)
 	return cmd
 }
@@ -112,6 +114,7 @@ type prepared struct {
 	args     []string
 	v        *voyage.Voyage
 	invented bool     // the demonstration
+	checked  string   // what the check says, in a sentence
 	warnings []string // of the check
 	log      *result.Log
 }
@@ -133,7 +136,7 @@ func (s *simulation) prepare(args []string) (*prepared, error) {
 	if p.v, p.invented, err = s.load(args); err != nil {
 		return nil, err
 	}
-	if p.warnings, err = s.pass(p.v); err != nil {
+	if p.checked, p.warnings, err = s.pass(p.v); err != nil {
 		return nil, err
 	}
 	p.log, err = s.files.readLog(p.v.Plan)
@@ -144,6 +147,7 @@ func (s *simulation) prepare(args []string) (*prepared, error) {
 func (s *simulation) conclude(ctx context.Context, p *prepared, results *statistics.Results, run sim.Run, stdout, stderr io.Writer) error {
 	summary := s.describe(results)
 	summary.Anyway, summary.Warnings = s.anyway, slices.Concat(p.warnings, summary.Warnings, p.notes())
+	summary.Checked = p.checked
 	summary.Invented, summary.Settings = p.invented, s.settings
 	printed := errors.Join(s.tell(summary, stdout), s.tellLog(summary, p.log, stdout))
 	orders := s.bestOrder(ctx, p.v, p.args, run, summary, stderr)
@@ -179,6 +183,6 @@ func (s *simulation) tellLog(summary *result.Summary, log *result.Log, stdout io
 // tell prints the answer and writes the JSON.
 func (s *simulation) tell(summary *result.Summary, stdout io.Writer) error {
 	return s.give(stdout,
-		func(w io.Writer) error { return text.Simulation(w, summary) },
+		func(w io.Writer) error { return text.Simulation(w, summary, s.Detail) },
 		func(w io.Writer) error { return json.Simulation(w, summary) })
 }
