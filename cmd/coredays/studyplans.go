@@ -132,7 +132,7 @@ func (s *studying) check(ctx context.Context, p *plans, first, end int) error {
 			v, err := p.variants[i].compile()
 			if err == nil {
 				checked[i-from].Number = i
-				checked[i-from].Warnings, err = s.pass(v)
+				_, checked[i-from].Warnings, err = s.pass(v)
 			}
 			faults[i-from] = err
 		}

@@ -25,13 +25,27 @@ func Study(s *result.Study) []*Chart {
 			"open square: everything. Right: core recovered within the days. The number of a row is in the table too.",
 	}, table: sheet.StudyForPeople(s)}
 	for i := range s.Plans {
-		r.names, r.words = append(r.names, strings.Join(text.PlanWords(s, i), ", ")), append(r.words, planWords(s, i))
+		r.names, r.words = append(r.names, planLabel(s, i)), append(r.words, planWords(s, i))
 	}
 	allotted := func(i int) *result.Allotted {
 		return &result.Allotted{ChancePrimary: s.Plans[i].ChancePrimary, ChanceAll: s.Plans[i].ChanceAll}
 	}
 	r.sides = []rowsPanel{studyDays(s), chancesPanel(0.24, s.Replications, allotted), studyCore(s)}
 	return r.sheets()
+}
+
+// planLabel is a plan for the margin: values alone, which the table names.
+func planLabel(s *result.Study, i int) string {
+	var list []string
+	for k, value := range text.PlanValues(s, i) {
+		if text.Varies(s, k) {
+			list = append(list, value)
+		}
+	}
+	if len(list) == 0 {
+		return s.Plans[i].Scenario
+	}
+	return strings.Join(list, ", ")
 }
 
 // planWords says a plan to those who can't see the chart.

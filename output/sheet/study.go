@@ -65,7 +65,16 @@ func StudyForPeople(s *result.Study) *Table {
 			keys = append(keys, key)
 		}
 	}
-	return Study(s).Only(append(keys, "days_p10", "days_p50", "days_p90", "chance_primary", "chance_all", "in_hand_p50", "waiting_p50", "recovered_p10", "recovered_p50", "recovered_p90")...)
+	t := Study(s).Only(append(keys, "days_p10", "days_p50", "days_p90", "chance_primary", "chance_all", "in_hand_p50", "waiting_p50", "recovered_p10", "recovered_p50", "recovered_p90")...)
+	for i, f := range t.Fields {
+		if f.Kind == ofDate { // with the year: a study may go on for some
+			t.Fields[i].Kind = OfWords
+			for r := range t.Rows {
+				t.Rows[r][i] = words.Date(s.Plans[r].Sails)
+			}
+		}
+	}
+	return t
 }
 
 // StudyCSV writes the table of a study into a folder, with a dictionary of its columns.

@@ -11,7 +11,7 @@ import (
 
 // Study prints a study for people, a row a plan.
 func Study(w io.Writer, s *result.Study) error {
-	var p printer
+	p := on(w)
 	p.paragraph("", indent, fmt.Sprintf("%s: %s", s.Title, counted(s.Of, "plan")))
 	for _, line := range StudyMadeOf(s) {
 		p.paragraph("", indent, line)
@@ -31,8 +31,8 @@ func Study(w io.Writer, s *result.Study) error {
 			p.item(w)
 		}
 	}
-	p.cautions()
-	p.again(StudyCall(s))
+	p.cautions(true)
+	p.again(StudyCall(s), "")
 	return p.to(w)
 }
 
