@@ -3,6 +3,7 @@ package chart
 import (
 	"fmt"
 	"math"
+	"path/filepath"
 	"strings"
 
 	"gonum.org/v1/plot"
@@ -38,6 +39,9 @@ func Study(s *result.Study) []*Chart {
 func planLabel(s *result.Study, i int) string {
 	var list []string
 	for k, value := range text.PlanValues(s, i) {
+		if k == 0 {
+			value = strings.TrimSuffix(value, filepath.Ext(value))
+		}
 		if text.Varies(s, k) {
 			list = append(list, value)
 		}
