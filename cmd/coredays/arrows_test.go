@@ -48,6 +48,8 @@ var rooms = map[string][]string{
 	"scenario/entry":       {"scenario/document", "scenario/fault"},
 	"scenario/lithology":   {"scenario/document", "scenario/entry", "scenario/fault"},
 	"scenario":             {"scenario/document", "scenario/entry", "scenario/fault", "scenario/lithology"},
+	"scenario/dates":       {"scenario/entry"},
+	"scenario/study":       {"scenario/dates", "scenario/document", "scenario/entry"},
 	"scenario/edit":        {"scenario/document", "scenario/fault"},
 	"scenario/spreadsheet": {},
 	"scenario/records":     {"scenario", "scenario/document", "scenario/entry", "scenario/fault", "scenario/lithology"},

@@ -40,8 +40,8 @@ func TestARowOfAStudyIsTheSimulationOfThatPlan(t *testing.T) {
 		Plans []struct {
 			Settings  map[string]string
 			Needed    allFigures `json:"days_needed"`
-			First     float64  `json:"chance_primary"`
-			All       float64  `json:"chance_all"`
+			First     float64    `json:"chance_primary"`
+			All       float64    `json:"chance_all"`
 			InHand    allFigures `json:"days_in_hand"`
 			Recovered allFigures `json:"recovered_m"`
 		}
@@ -61,8 +61,8 @@ func TestARowOfAStudyIsTheSimulationOfThatPlan(t *testing.T) {
 	var simulated struct {
 		Needed struct{ Total allFigures } `json:"days_needed"`
 		Within struct {
-			First     float64  `json:"chance_primary"`
-			All       float64  `json:"chance_all"`
+			First     float64    `json:"chance_primary"`
+			All       float64    `json:"chance_all"`
 			InHand    allFigures `json:"days_in_hand"`
 			Recovered allFigures `json:"recovered_m"`
 		} `json:"within_allotted"`
