@@ -9,7 +9,9 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/studied"
 	"coredays/model/result"
+	"coredays/model/voyage"
 	"coredays/output/json"
 	"coredays/output/page"
 	"coredays/output/sheet"
@@ -82,35 +84,50 @@ func (s *studying) execute(ctx context.Context, file string, stdout, stderr io.W
 	if err := s.shard.misused(run.Replications, s.jsonFile != "" || s.csv != "" || s.page != ""); err != nil {
 		return err
 	}
-	var p *plans
+	var p *studied.Plans
 	first, end := 0, 0
 	err = orInterrupted(ctx, func() (err error) {
 		if p, err = s.read(ctx, file, run); err != nil {
 			return err
 		}
-		if first, end = 0, len(p.list)*run.Replications; s.shard.asked != "" {
-			first, end = parts.StudyRange(p.sailed(), run.Replications, s.shard.which)
+		if first, end = 0, p.Count()*run.Replications; s.shard.asked != "" {
+			first, end = parts.StudyRange(p.Sailed(), run.Replications, s.shard.which)
 		}
-		return s.check(ctx, p, first, end)
+		return asFault(p.Check(ctx, first, end, run.Workers, s.passes))
 	})
 	if err != nil {
 		return err
 	}
 	defer watched(&run, end-first, stderr)()
 	if s.shard.asked != "" {
-		return s.shard.sail(ctx, s.call(file, run), p.listing(), func(put func(any) error) error {
-			if err := put(p.warnings); err != nil {
+		return s.shard.sail(ctx, s.call(file, run), p.Listing(), func(put func(any) error) error {
+			if err := put(p.Warnings); err != nil {
 				return err
 			}
-			return parts.SailStudy(ctx, p.sailed(), run, s.shard.which, put)
+			return parts.SailStudy(ctx, p.Sailed(), run, s.shard.which, put)
 		}, stdout, stderr)
 	}
 	g := study.Gather(run.Replications)
-	err = study.Sail(ctx, p.sailed(), run, first, end, g.Add)
+	err = study.Sail(ctx, p.Sailed(), run, first, end, g.Add)
 	if err != nil && ctx.Err() == nil {
 		return asFault(err)
 	}
 	return s.conclude(ctx, p, g.Plans, run, stdout)
+}
+
+// read reads the study and all its scenarios.
+func (s *studying) read(ctx context.Context, file string, run sim.Run) (*studied.Plans, error) {
+	p, err := studied.Read(ctx, file, run.Replications, run.Workers)
+	if err != nil {
+		return nil, asFault(err)
+	}
+	return p, sparesInputs(s.cmd, p.Reads())
+}
+
+// passes says what the check warns of.
+func (s *studying) passes(v *voyage.Voyage) (warnings []string, err error) {
+	_, warnings, err = s.pass(v)
+	return warnings, err
 }
 
 // call is what the shares of the study have in common.
@@ -119,10 +136,10 @@ func (s *studying) call(file string, run sim.Run) share.Call {
 }
 
 // conclude says what came out, and writes the files asked for.
-func (s *studying) conclude(ctx context.Context, p *plans, figures []result.PlanFigures, run sim.Run, stdout io.Writer) error {
-	r := p.result(figures)
-	r.Seed, r.Replications, r.StoppedEarly = run.Seed, run.Replications, len(figures) < len(p.list)
-	r.Call = []string{p.study.File}
+func (s *studying) conclude(ctx context.Context, p *studied.Plans, figures []result.PlanFigures, run sim.Run, stdout io.Writer) error {
+	r := p.Result(figures)
+	r.Seed, r.Replications, r.StoppedEarly = run.Seed, run.Replications, len(figures) < p.Count()
+	r.Call = []string{p.Study.File}
 	if s.anyway {
 		r.Call = append(r.Call, "--anyway")
 	}
@@ -152,17 +169,17 @@ func (m *merging) study(ctx context.Context, all share.All) (joined, error) {
 	if err != nil {
 		return nil, err
 	}
-	if err := asSailed(all, p.study.File, p.listing()); err != nil {
+	if err := asSailed(all, p.Study.File, p.Listing()); err != nil {
 		return nil, err
 	}
 	for _, share := range all {
-		var checked []checkedVariant
+		var checked []studied.Checked
 		if err := share.Take(&checked); err != nil {
 			return nil, planFault{err}
 		}
-		p.warnings = append(p.warnings, checked...)
+		p.Warnings = append(p.Warnings, checked...)
 	}
-	slices.SortStableFunc(p.warnings, func(a, b checkedVariant) int { return cmp.Compare(a.Number, b.Number) })
-	figures, err := parts.JoinStudy(ctx, p.sailed(), run, all)
+	slices.SortStableFunc(p.Warnings, func(a, b studied.Checked) int { return cmp.Compare(a.Number, b.Number) })
+	figures, err := parts.JoinStudy(ctx, p.Sailed(), run, all)
 	return func(ctx context.Context, stdout, _ io.Writer) error { return s.conclude(ctx, p, figures, run, stdout) }, asFault(err)
 }

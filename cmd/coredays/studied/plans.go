@@ -1,4 +1,5 @@
-package main
+// Package studied reads the plans of a study: each scenario with each setting on each date.
+package studied
 
 import (
 	"cmp"
@@ -6,6 +7,7 @@ import (
 	"encoding/hex"
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 	"sync"
 	"time"
@@ -19,17 +21,16 @@ import (
 	"coredays/output/words"
 	"coredays/scenario"
 	studyfile "coredays/scenario/study"
-	"coredays/sim"
 	"coredays/sim/study"
 )
 
-// plans are those of a study. What is read of a scenario is dropped and read again when it is sailed: the plans of a
+// Plans are those of a study. What is read of a scenario is dropped and read again when it is simulated: the plans of a
 // study would take much room.
-type plans struct {
-	study    *studyfile.Study
+type Plans struct {
+	Study    *studyfile.Study
+	Warnings []Checked // of the check
 	variants []variant
 	list     []dated
-	warnings []checkedVariant
 	each     int // replications
 
 	compiling sync.Mutex
@@ -44,6 +45,7 @@ type variant struct {
 	work     int           // of a replication
 	digest   string        // of the plan, its date apart
 	warnings []string      // of reading it
+	reads    []string      // files beside the scenario
 }
 
 // dated is a variant on a date.
@@ -52,57 +54,74 @@ type dated struct {
 	sails   time.Time
 }
 
-// checkedVariant is what the check warns of.
-type checkedVariant struct {
+// Checked is what the check warns of, of a variant of the study.
+type Checked struct {
 	Number   int
 	Warnings []string
 }
 
-// read reads the study and all its scenarios.
-func (s *studying) read(ctx context.Context, file string, run sim.Run) (*plans, error) {
+// Read reads a study and all its scenarios, by so many workers. Each plan is to have so many replications.
+func Read(ctx context.Context, file string, replications, processors int) (*Plans, error) {
 	read, err := studyfile.Open(file)
 	if err != nil {
-		return nil, planFault{err}
+		return nil, err
 	}
-	p := &plans{study: read, each: run.Replications, which: -1}
+	p := &Plans{Study: read, each: replications, which: -1}
 	for _, v := range read.Variants() {
 		p.variants = append(p.variants, variant{Variant: v})
 	}
 	sails, faults := make([]time.Time, len(p.variants)), make([]error, len(p.variants))
-	workers.Share(ctx, run.Workers, 0, len(p.variants), func() func(int) {
+	workers.Share(ctx, processors, 0, len(p.variants), func() func(int) {
 		return func(i int) {
+			v := &p.variants[i]
 			var read *plan.Plan
-			if read, faults[i] = p.variants[i].read(); faults[i] == nil {
-				faults[i] = sparesInputs(s.cmd, append(read.Reads, p.variants[i].Scenario.Path, file))
-				p.variants[i].note(read)
+			if read, faults[i] = v.read(); faults[i] == nil {
+				v.note(read)
 				sails[i] = read.Sails
 			}
 		}
 	})
 	if err := cmp.Or(ctx.Err(), onceEach(faults)); err != nil {
-		return nil, asFault(err)
+		return nil, err
 	}
+	return p, p.date(sails)
+}
+
+// date lists the plans: each variant on each date.
+func (p *Plans) date(sails []time.Time) error {
 	for i := range p.variants {
-		dates, err := read.DatesOf(sails[i])
+		dates, err := p.Study.DatesOf(sails[i])
 		if err != nil {
-			return nil, planFault{err}
+			return err
 		}
 		for _, at := range dates {
 			p.list = append(p.list, dated{i, at})
 		}
 		if len(p.list) > studyfile.Most {
-			return nil, planFault{fmt.Errorf("%s: there are more than %d plans: take fewer dates, settings or scenarios", read.File, studyfile.Most)}
+			return fmt.Errorf("%s: there are more than %d plans: take fewer dates, settings or scenarios", p.Study.File, studyfile.Most)
 		}
 	}
-	return p, nil
+	return nil
 }
+
+// Reads are the files that the study reads.
+func (p *Plans) Reads() (list []string) {
+	for i := range p.variants {
+		list = append(append(list, p.variants[i].Scenario.Path), p.variants[i].reads...)
+	}
+	slices.Sort(list)
+	return slices.Compact(append(list, p.Study.File))
+}
+
+// Count is how many plans there are.
+func (p *Plans) Count() int { return len(p.list) }
 
 // read reads the plan of a variant.
 func (v *variant) read() (*plan.Plan, error) { return scenario.Open(v.Scenario.Path, v.Settings...) }
 
 // note keeps what is needed of a plan.
 func (v *variant) note(p *plan.Plan) {
-	v.days, v.work, v.warnings = p.SeaDays, study.WorkOf(p), p.Warnings
+	v.days, v.work, v.warnings, v.reads = p.SeaDays, study.WorkOf(p), p.Warnings, p.Reads
 	sum := listing.Digest(listing.Of(p))
 	v.digest = hex.EncodeToString(sum[:8])
 }
@@ -120,24 +139,25 @@ func onceEach(list []error) error {
 	return errors.Join(all...)
 }
 
-// check checks the variants of some replications, counted plan after plan, as simulate checks a plan.
-func (s *studying) check(ctx context.Context, p *plans, first, end int) error {
+// Check holds the variants of some replications, counted plan after plan, against what can be done: pass says what it
+// warns of, or why one can't be.
+func (p *Plans) Check(ctx context.Context, first, end, processors int, pass func(*voyage.Voyage) (warnings []string, err error)) error {
 	if first == end {
 		return nil
 	}
 	from, to := p.list[first/p.each].variant, p.list[(end-1)/p.each].variant+1
-	checked, faults := make([]checkedVariant, to-from), make([]error, to-from)
-	workers.Share(ctx, s.runs.workers, from, to, func() func(int) {
+	p.Warnings = make([]Checked, to-from)
+	faults := make([]error, to-from)
+	workers.Share(ctx, processors, from, to, func() func(int) {
 		return func(i int) {
 			v, err := p.variants[i].compile()
 			if err == nil {
-				checked[i-from].Number = i
-				_, checked[i-from].Warnings, err = s.pass(v)
+				p.Warnings[i-from].Number = i
+				p.Warnings[i-from].Warnings, err = pass(v)
 			}
 			faults[i-from] = err
 		}
 	})
-	p.warnings = checked
 	return cmp.Or(ctx.Err(), onceEach(faults))
 }
 
@@ -145,17 +165,17 @@ func (s *studying) check(ctx context.Context, p *plans, first, end int) error {
 func (v *variant) compile() (*voyage.Voyage, error) {
 	p, err := v.read()
 	if err != nil {
-		return nil, planFault{err}
+		return nil, err
 	}
 	compiled, err := voyage.Compile(p)
 	if err != nil {
-		return nil, planFault{fmt.Errorf("%s: %w", p.File, err)}
+		return nil, fmt.Errorf("%s: %w", p.File, err)
 	}
 	return compiled, nil
 }
 
-// sailed are the plans as they are sailed.
-func (p *plans) sailed() (list []study.Plan) {
+// Sailed are the plans as they are sailed.
+func (p *Plans) Sailed() (list []study.Plan) {
 	for _, d := range p.list {
 		list = append(list, study.Plan{Work: p.variants[d.variant].work, Voyage: func() (*voyage.Voyage, error) { return p.voyage(d) }})
 	}
@@ -163,7 +183,7 @@ func (p *plans) sailed() (list []study.Plan) {
 }
 
 // voyage is that of a plan. The dates of a variant share what is compiled of it.
-func (p *plans) voyage(d dated) (*voyage.Voyage, error) {
+func (p *Plans) voyage(d dated) (*voyage.Voyage, error) {
 	p.compiling.Lock()
 	defer p.compiling.Unlock()
 	if p.which != d.variant {
@@ -176,8 +196,8 @@ func (p *plans) voyage(d dated) (*voyage.Voyage, error) {
 	return p.compiled.Sailing(d.sails), nil
 }
 
-// listing has a line for each plan, with its digest.
-func (p *plans) listing() [][]listing.Line {
+// Listing has a line for each plan, with its digest.
+func (p *Plans) Listing() [][]listing.Line {
 	lines := []listing.Line{}
 	for i, d := range p.list {
 		v := &p.variants[d.variant]
@@ -187,10 +207,10 @@ func (p *plans) listing() [][]listing.Line {
 	return [][]listing.Line{lines}
 }
 
-// result is the answer for the plans of which there are figures, the first ones.
-func (p *plans) result(figures []result.PlanFigures) *result.Study {
-	r := &result.Study{Title: p.study.Title, File: p.study.File, Of: len(p.list)}
-	for _, vary := range p.study.Vary {
+// Result is the answer for the plans of which there are figures, the first ones.
+func (p *Plans) Result(figures []result.PlanFigures) *result.Study {
+	r := &result.Study{Title: p.Study.Title, File: p.Study.File, Of: len(p.list)}
+	for _, vary := range p.Study.Vary {
 		r.Varied = append(r.Varied, vary.Path)
 	}
 	for i := range figures {
@@ -202,7 +222,7 @@ func (p *plans) result(figures []result.PlanFigures) *result.Study {
 }
 
 // allWarnings are those of all scenarios, each once: most are of all variants of one.
-func (p *plans) allWarnings() (list []string) {
+func (p *Plans) allWarnings() (list []string) {
 	said := map[string]bool{}
 	add := func(v *variant, warnings []string) {
 		for _, w := range warnings {
@@ -215,7 +235,7 @@ func (p *plans) allWarnings() (list []string) {
 	for i := range p.variants {
 		add(&p.variants[i], p.variants[i].warnings)
 	}
-	for _, c := range p.warnings {
+	for _, c := range p.Warnings {
 		add(&p.variants[c.Number], c.Warnings)
 	}
 	return list
