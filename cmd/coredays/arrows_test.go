@@ -32,7 +32,7 @@ var mayImport = map[string][]string{
 var onlyIn = map[string][]string{
 	"github.com/spf13/viper":              {"scenario", "scenario/document"},
 	"github.com/olekukonko/tablewriter":   {"output/text", "output/words", "cmd/fitlevels"},
-	"github.com/spf13/cobra":              {"cmd/coredays"},
+	"github.com/spf13/cobra":              {"cmd/coredays", "cmd/coredays/call"},
 	"github.com/rogpeppe/go-internal":     {"cmd/coredays"},
 	"github.com/cheggaaa/pb":              {"output/progress"},
 	"gonum.org/v1/plot":                   {"output/chart", "cmd/fitlevels"},

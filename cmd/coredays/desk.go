@@ -14,6 +14,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/cmd/coredays/desk"
 	"coredays/model/voyage"
 	"coredays/output"
@@ -42,7 +43,7 @@ Without a file it shows the built-in demonstration. Only this machine reaches th
 has the whole address. Ctrl-C ends it; what was not saved is lost then, and the page asks before it is closed.`,
 		Example: `  coredays desk plan.yaml
   coredays desk --port 0`,
-		Args: oneScenario,
+		Args: call.OneScenario,
 		RunE: func(c *cobra.Command, args []string) error {
 			return a.serve(c.Context(), args, c.OutOrStdout())
 		},

@@ -10,6 +10,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/result"
 	"coredays/model/voyage"
 	"coredays/output/json"
@@ -42,7 +43,7 @@ the replication of a number, or the one whose days needed are nearest to a quant
   coredays diary plan.yaml --at P90
   coredays diary plan.yaml --at P90 --within-days
   coredays diary plan.yaml --replication 3 --csv diary.csv`,
-		Args: oneScenario,
+		Args: call.OneScenario,
 		RunE: func(c *cobra.Command, args []string) error {
 			d.numbered = c.Flags().Changed("replication")
 			if d.numbered && c.Flags().Changed("at") {
@@ -57,7 +58,7 @@ the replication of a number, or the one whose days needed are nearest to a quant
 	d.answer.addFlags(cmd)
 	cmd.Flags().Uint32Var(&d.replication, "replication", 0, "number of the replication, from 0; it may be one that no simulation reached")
 	cmd.Flags().StringVar(&d.at, "at", "P50", "the replication nearest to a quantile of days needed, such as P90")
-	cmd.Flags().Var(outFile(&d.table, asTable...), "csv", "write the diary as a table to `FILE.csv` too, in the form of a log")
+	cmd.Flags().Var(call.OutFile(&d.table, call.AsTable...), "csv", "write the diary as a table to `FILE.csv` too, in the form of a log")
 	cmd.Flags().BoolVar(&d.within, "within-days", false, "under the rules of the expedition, within its days, instead of the whole programme")
 	return cmd
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
@@ -8,6 +9,8 @@ import (
 	"strings"
 
 	"github.com/spf13/cobra"
+
+	"coredays/cmd/coredays/call"
 )
 
 // Exit codes.
@@ -70,15 +73,17 @@ A plan is an estimate, not a clearance. Site safety review, the master and the d
 		SilenceUsage:  true,
 		RunE:          func(c *cobra.Command, _ []string) error { return c.Help() },
 
-		PersistentPreRunE: sparesItsFiles,
+		PersistentPreRunE: func(c *cobra.Command, args []string) error {
+			return cmp.Or(call.SparesItsFiles(c, args), asFault(call.CanWriteItsFiles(c)))
+		},
 	}
 	root.SetOut(stdout)
 	root.SetErr(stderr)
-	root.SetFlagErrorFunc(wrongFlag)
+	root.SetFlagErrorFunc(call.WrongFlag)
 	root.AddCommand(newSimulate(), newDiary(), newCheck(), newSea(), newBasis(), newCompare(), newStudy(), newInit(), newRates(), newHindcast(), newMerge(), newDesk(), newMan())
 	root.InitDefaultHelpCmd()
 	if help, _, err := root.Find([]string{"help"}); err == nil {
-		help.Args = knownTopic
+		help.Args = call.KnownTopic
 	}
 	return root
 }

@@ -10,6 +10,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/sea"
 	"coredays/model/voyage"
 	"coredays/output/json"
@@ -44,13 +45,13 @@ in deep water.`,
 		Example: `  coredays sea
   coredays sea plan.yaml --years 200 --seed 7
   coredays sea plan.yaml --json sea.json`,
-		Args: oneScenario,
+		Args: call.OneScenario,
 		RunE: func(c *cobra.Command, args []string) error {
 			return s.execute(c.Context(), args, c.Flags().Changed("years"), c.OutOrStdout())
 		},
 	}
 	s.chosen.addFlags(cmd)
-	cmd.Flags().Var((*freeText)(&s.site), "site", "only the site of this `name`")
+	cmd.Flags().Var((*call.FreeText)(&s.site), "site", "only the site of this `name`")
 	cmd.Flags().IntVar(&s.years, "years", 0, "how many years of sea to make; 100 without it, 400 beside a record, whose hours are made 20 times at least")
 	cmd.Flags().Uint64Var(&s.seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
 	s.answer.addFlags(cmd)

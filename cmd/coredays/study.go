@@ -9,6 +9,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/cmd/coredays/studied"
 	"coredays/model/result"
 	"coredays/model/voyage"
@@ -54,7 +55,7 @@ read and checked before the first is simulated. What one machine takes too long 
 		Example: `  coredays study study.yaml --replications 200
   coredays study study.yaml --replications 200 --csv tables --report study.html --json study.json
   coredays study study.yaml --replications 200 --shard 3/16 --part share-03.part`,
-		Args: taking(1, 1, "one study"),
+		Args: call.Taking(1, 1, "one study"),
 		RunE: func(c *cobra.Command, args []string) error {
 			if c.Flags().Changed("precision") {
 				return errors.New("--precision is for one plan; a study gives each the same replications")
@@ -65,8 +66,8 @@ read and checked before the first is simulated. What one machine takes too long 
 	s.cmd = cmd
 	s.runs.addFlags(cmd)
 	s.shard.addFlags(cmd)
-	cmd.Flags().Var(outFolder(&s.csv), "csv", "write the table into `DIR` as CSV, with dictionary.csv telling the columns")
-	cmd.Flags().Var(outFile(&s.page, asPage...), "report", "write the study as one web page to `FILE.html` too: charts and table, to read offline or to print")
+	cmd.Flags().Var(call.OutFolder(&s.csv), "csv", "write the table into `DIR` as CSV, with dictionary.csv telling the columns")
+	cmd.Flags().Var(call.OutFile(&s.page, call.AsPage...), "report", "write the study as one web page to `FILE.html` too: charts and table, to read offline or to print")
 	s.gate.addFlags(cmd)
 	s.answer.addFlags(cmd)
 	if precision := cmd.Flags().Lookup("precision"); precision != nil {
@@ -121,7 +122,7 @@ func (s *studying) read(ctx context.Context, file string, run sim.Run) (*studied
 	if err != nil {
 		return nil, asFault(err)
 	}
-	return p, sparesInputs(s.cmd, p.Reads())
+	return p, call.SparesInputs(s.cmd, p.Reads())
 }
 
 // passes says what the check warns of.
