@@ -3,8 +3,8 @@
 # SLURM_ARRAY_TASK_ID. submit.sh submits it together with the job that merges the shares.
 #
 # What it costs: a share reads all scenarios of the study (some milliseconds each) and simulates its part of the plans.
-# Memory is that of one plan: 100 MB and 15 kB for each of its replications are ample. Take as many shares as there are
-# cores, not more: each keeps one core busy, and beyond a second of work for each share there is nothing to gain.
+# Memory is that of one plan's rows: 100 MB with 10,000 replications of a plan with several sites. Take as many shares as
+# there are cores, not more: each keeps one core busy, and beyond a second of work for each there is nothing to gain.
 #
 #SBATCH --job-name=coredays-share
 #SBATCH --ntasks=1
