@@ -54,7 +54,7 @@ func (g *gatherer) line(cycles []cycle) (l Line) {
 	for _, h := range holes {
 		var ways, seconds []float64
 		for _, c := range h {
-			ways, seconds = append(ways, c.way), append(seconds, c.seconds)
+			ways, seconds = append(ways, c.way), append(seconds, c.seconds/g.aloneFactor(c))
 		}
 		way, took = append(way, stats.Median(ways)), append(took, stats.Median(seconds))
 	}

@@ -145,6 +145,7 @@ func TestDepthsOfWaterPartWireAndRigFloor(t *testing.T) {
 				fmt.Fprintf(&b, "S%d,A,%d,H,0,9.5,9,%s,%g\n", s, i+1, at.Format("2006-01-02 15:04:05"), d)
 				at = at.Add(time.Duration((2*d/200 + 20 + 6) * float64(time.Minute))).Add(time.Duration(i%2) * time.Second)
 			}
+			fmt.Fprintf(&b, "S%d,A,7,X,57,9.5,9,%s,%g\n", s, at.Format("2006-01-02 15:04:05"), d) // where piston corers alone are used, they are quicker
 		}
 		return b.String()
 	}
