@@ -117,6 +117,12 @@ func (g *gatherer) wires(cycles []cycle, lines []Cycles) (learned []Rate) {
 	for i := range lines {
 		x := &lines[i]
 		r := x.Tool.Of()
+		if seen := g.samples[r.Wire]; len(seen) > 0 { // timed on the line itself
+			wire := g.rate(r.Wire, seen)
+			g.samples[r.Wire], g.ship[r.Wire] = nil, wire.quantity()
+			learned = append(learned, wire)
+			continue
+		}
 		if !x.Identified {
 			g.why[r.Wire] = x.Why
 			continue
