@@ -19,7 +19,9 @@ import (
 )
 
 func TestCheckIsPrintedWithStopsFirst(t *testing.T) {
-	matchGolden(t, "check.txt", printed(t, func(w io.Writer) error { return text.Check(w, outputtest.SomePlan(), outputtest.SomeFindings()) }))
+	matchGolden(t, "check.txt", printed(t, func(w io.Writer) error {
+		return text.Check(w, outputtest.SomePlan(), outputtest.SomeFindings(), text.Detail{All: true})
+	}))
 }
 
 // passedAt is a finding that passed at a site or hole.
@@ -63,7 +65,7 @@ func TestCheckStaysOnThePage(t *testing.T) {
 	for i := range long {
 		long[i].Site, long[i].Hole, long[i].What = strings.Repeat("S", 60), strings.Repeat("H", 60), strings.Repeat("word ", 40)
 	}
-	printout := printed(t, func(w io.Writer) error { return text.Check(w, outputtest.SomePlan(), long) })
+	printout := printed(t, func(w io.Writer) error { return text.Check(w, outputtest.SomePlan(), long, text.Detail{All: true}) })
 	for line := range strings.Lines(printout) {
 		if n := words.Displayed(strings.TrimSuffix(line, "\n")); n > text.PageWidth {
 			t.Errorf("%d columns: %s", n, line)
@@ -102,7 +104,7 @@ func TestCheckJSONKeepsItsPromise(t *testing.T) {
 }
 
 func TestGasAndHydrogenSulphideAreNeverLeftOut(t *testing.T) {
-	text := printed(t, func(w io.Writer) error { return text.Check(w, &plan.Plan{}, nil) })
+	text := printed(t, func(w io.Writer) error { return text.Check(w, &plan.Plan{}, nil, text.Detail{All: true}) })
 	for _, word := range []string{"Gas is monitored", "H2S", "severed", "Marine mammals", "not a clearance", "ice"} {
 		if !strings.Contains(text, word) {
 			t.Errorf("nothing of %q", word)

@@ -42,7 +42,7 @@ func TestAnySiteFitsThePage(t *testing.T) {
 		s.Sites = append(s.Sites, drawSite(t))
 		s.Replications = rapid.IntRange(0, 100_000).Draw(t, "replications")
 		var printout, values bytes.Buffer
-		if err := text.Simulation(&printout, s); err != nil {
+		if err := text.Simulation(&printout, s, text.Detail{All: true}); err != nil {
 			t.Fatal(err)
 		}
 		for line := range strings.Lines(printout.String()) {

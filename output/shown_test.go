@@ -64,8 +64,8 @@ func obeyed(text string) string {
 func TestNoControlCharacterComesOutWithANameThatHasOne(t *testing.T) {
 	r := hostileReport("=")
 	for name, write := range map[string]func(io.Writer) error{
-		"page": func(w io.Writer) error { return page.Report(w, r) }, "text": func(w io.Writer) error { return text.Simulation(w, r.Summary) },
-		"check": func(w io.Writer) error { return text.Check(w, r.Plan, r.Found) }, "basis": func(w io.Writer) error { return text.Basis(w, r.Plan, r.Basis, r.Summary) },
+		"page": func(w io.Writer) error { return page.Report(w, r) }, "text": func(w io.Writer) error { return text.Simulation(w, r.Summary, text.Detail{All: true}) },
+		"check": func(w io.Writer) error { return text.Check(w, r.Plan, r.Found, text.Detail{All: true}) }, "basis": func(w io.Writer) error { return text.Basis(w, r.Plan, r.Basis, r.Summary) },
 	} {
 		text := printed(t, write)
 		if bad := obeyed(text); bad != "" {

@@ -21,12 +21,13 @@ var summaries = map[string]func() *result.Summary{
 
 func textOf(t *testing.T, s *result.Summary) string {
 	t.Helper()
-	return printed(t, func(w io.Writer) error { return text.Simulation(w, s) })
+	return printed(t, func(w io.Writer) error { return text.Simulation(w, s, text.Detail{All: true}) })
 }
 
 func TestTextIsThatOfTheGoldenFiles(t *testing.T) {
 	for name, summary := range summaries {
 		matchGolden(t, name+".txt", textOf(t, summary()))
+		matchGolden(t, name+"_short.txt", printed(t, func(w io.Writer) error { return text.Simulation(w, summary(), text.Detail{}) }))
 	}
 }
 
@@ -148,7 +149,7 @@ func (broken) Write([]byte) (int, error) { return 0, errBroken }
 
 func TestFailingWriterIsReported(t *testing.T) {
 	for name, err := range map[string]error{
-		"Text": text.Simulation(broken{}, outputtest.Ordinary()), "JSON": json.Simulation(broken{}, outputtest.Ordinary()),
+		"Text": text.Simulation(broken{}, outputtest.Ordinary(), text.Detail{}), "JSON": json.Simulation(broken{}, outputtest.Ordinary()),
 		"Diary": text.Diary(broken{}, tern()), "DiaryJSON": json.Diary(broken{}, tern()),
 	} {
 		if !errors.Is(err, errBroken) {

@@ -19,23 +19,24 @@ func (g *gate) addFlags(cmd *cobra.Command) {
 	cmd.Flags().BoolVar(&g.anyway, "anyway", false, "simulate a plan even where check says that it can't be done; the result says so")
 }
 
-// pass checks a plan. What stops it is an error, or with anyway a warning for each; what is hardly likely is a
-// warning.
-func (g *gate) pass(v *voyage.Voyage) (warnings []string, err error) {
+// pass checks a plan, and says in a sentence what was found. What stops it is an error, or with anyway a warning
+// for each; what is hardly likely is a warning.
+func (g *gate) pass(v *voyage.Voyage) (checked string, warnings []string, err error) {
 	found := check.Plan(v, sim.Estimate(v))
+	checked = text.CheckedWords(found)
 	for _, line := range text.Unlikely(found) {
 		warnings = append(warnings, "Unlikely: "+line)
 	}
 	stops := text.Stops(found)
 	if len(stops) == 0 {
-		return warnings, nil
+		return checked, warnings, nil
 	}
 	if !g.anyway {
-		return nil, planFault{fmt.Errorf("%s can't be done as it stands:\n  %s\n\"coredays check\" tells more; --anyway simulates it all the same",
+		return checked, nil, planFault{fmt.Errorf("%s can't be done as it stands:\n  %s\n\"coredays check\" tells more; --anyway simulates it all the same",
 			v.Plan.File, strings.Join(stops, "\n  "))}
 	}
 	for _, stop := range stops {
 		warnings = append(warnings, "Simulated anyway though the check stops it: "+stop)
 	}
-	return warnings, nil
+	return checked, warnings, nil
 }

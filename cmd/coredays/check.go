@@ -21,6 +21,7 @@ import (
 type checking struct {
 	chosen
 	answer
+	detail
 }
 
 func newCheck() *cobra.Command {
@@ -42,6 +43,7 @@ where that is known. It ends with exit code 1 where anything stops the plan. Wit
 	}
 	c.chosen.addFlags(cmd)
 	c.answer.addFlags(cmd)
+	c.detail.addFlags(cmd)
 	return cmd
 }
 
@@ -57,7 +59,7 @@ func (c *checking) execute(ctx context.Context, args []string, stdout io.Writer)
 		return err
 	}
 	err = c.give(stdout,
-		func(w io.Writer) error { return text.Check(w, p, found) },
+		func(w io.Writer) error { return text.Check(w, p, found, c.Detail) },
 		func(w io.Writer) error { return json.Check(w, p, found) })
 	if err != nil {
 		return err

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
@@ -25,6 +26,8 @@ import (
 type comparison struct {
 	chosen
 	runs       runs
+	shard      shard
+	round      string // file of the round that a search has come to
 	orders     bool
 	departures string
 	drop       bool
@@ -54,7 +57,8 @@ With several scenarios it compares them. With one, or with the built-in demonstr
   coredays compare plan.yaml --departures 2027-01-14..2027-03-14/14d --replications 200
   coredays compare plan.yaml --drop --replications 200 --json drop.json
   coredays compare --orders --replications 100 --geojson tracks.geojson
-  coredays compare plan.yaml --drop --replications 200 --report drop.html`,
+  coredays compare plan.yaml --drop --replications 200 --report drop.html
+  coredays compare plan.yaml --drop --replications 200 --shard 3/16 --part share-03.part`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if cmd.Flags().Changed("precision") {
 				return errors.New("--precision is for one plan; compare says how many replications would settle a difference")
@@ -64,6 +68,8 @@ With several scenarios it compares them. With one, or with the built-in demonstr
 	}
 	c.chosen.addFlags(cmd)
 	c.runs.addFlags(cmd)
+	c.shard.addFlags(cmd)
+	cmd.Flags().Var(inFile(&c.round), "round", "with --orders and --shard: sail the round of the search that \"coredays merge --round\" wrote to `FILE`")
 	cmd.Flags().BoolVar(&c.orders, "orders", false, "look for the best order of the sites")
 	cmd.Flags().Var((*freeText)(&c.departures), "departures", "sail on each of these `dates`, such as 2027-01-14,2027-02-01 or 2027-01-14..2027-06-14/14d")
 	cmd.Flags().BoolVar(&c.drop, "drop", false, "tell what each part of the programme costs and yields")
@@ -83,24 +89,95 @@ func (c *comparison) execute(ctx context.Context, args []string, stdout, stderr 
 	if err != nil {
 		return err
 	}
-	if err := c.wanted(args); err != nil {
+	if err := cmp.Or(c.wanted(args), c.misused()); err != nil {
 		return err
 	}
-	var voyages []*voyage.Voyage
-	var warnings []string
+	var r *readyToCompare
 	err = orInterrupted(ctx, func() (err error) {
-		voyages, warnings, err = c.voyages(args)
+		r, err = c.prepare(args, run)
 		return err
 	})
 	if err != nil {
 		return err
 	}
-	compared, err := c.sail(ctx, voyages, args, run, stderr)
-	if err != nil {
+	if err := c.make(r); err != nil {
 		return err
 	}
-	c.label(compared, voyages[0].Plan, args)
-	compared.Warnings = append(warnings, ofTheFirst(compared, warnings)...)
+	if c.shard.asked != "" {
+		return c.sailShare(ctx, r, run, stdout, stderr)
+	}
+	return c.conclude(ctx, r, c.sail(ctx, r, run, stderr), stdout)
+}
+
+// readyToCompare is a comparison that is ready to be sailed: a trial, or a search for an order.
+type readyToCompare struct {
+	args     []string
+	voyages  []*voyage.Voyage // as they were read
+	warnings []string
+	trial    *choice.Trial
+	search   *choice.Search
+}
+
+// prepare reads and checks all that is needed.
+func (c *comparison) prepare(args []string, run sim.Run) (*readyToCompare, error) {
+	r := &readyToCompare{args: args}
+	var err error
+	if r.voyages, r.warnings, err = c.voyages(args); err != nil {
+		return nil, err
+	}
+	if c.orders {
+		r.search = choice.NewSearch(r.voyages[0], run)
+		return r, c.resume(r, run)
+	}
+	return r, nil
+}
+
+// make makes the alternatives, but for a search.
+func (c *comparison) make(r *readyToCompare) (err error) {
+	if r.search == nil {
+		r.trial, err = c.trial(r)
+	}
+	return err
+}
+
+// trial is what is asked, but for a search.
+func (c *comparison) trial(r *readyToCompare) (*choice.Trial, error) {
+	v := r.voyages[0]
+	var alternatives []choice.Alternative
+	switch {
+	case c.drop:
+		trial, err := choice.Cuts(v)
+		return trial, asFault(err)
+	case c.departures != "":
+		dates, err := parseDates(c.departures, v.Plan.Sails)
+		if err != nil {
+			return nil, err
+		}
+		for _, at := range dates {
+			alternatives = append(alternatives, choice.Alternative{Name: words.Date(at), Voyage: v.Sailing(at)})
+		}
+		return choice.Departures(alternatives), nil
+	}
+	for i, name := range named(r.args) {
+		alternatives = append(alternatives, choice.Alternative{Name: name, Voyage: r.voyages[i]})
+	}
+	return choice.Plans(alternatives), nil
+}
+
+// sail does what is asked, with its progress on standard error where that is a terminal.
+func (c *comparison) sail(ctx context.Context, r *readyToCompare, run sim.Run, stderr io.Writer) *result.Comparison {
+	if r.search != nil {
+		defer watched(&run, 0, stderr)()
+		return choice.BestOrder(ctx, r.voyages[0], run)
+	}
+	defer watched(&run, len(r.trial.Alternatives)*run.Replications, stderr)()
+	return r.trial.Sail(ctx, run)
+}
+
+// conclude says what came out, and writes the files asked for.
+func (c *comparison) conclude(ctx context.Context, r *readyToCompare, compared *result.Comparison, stdout io.Writer) error {
+	c.label(compared, r.voyages[0].Plan, r.args)
+	compared.Warnings = append(r.warnings, ofTheFirst(compared, r.warnings)...)
 	return c.report(ctx, compared, stdout)
 }
 
@@ -153,7 +230,7 @@ func (c *comparison) voyages(args []string) (list []*voyage.Voyage, warnings []s
 		if err != nil {
 			return nil, nil, err
 		}
-		anyway, err := c.pass(v)
+		_, anyway, err := c.pass(v)
 		if err != nil {
 			return nil, nil, err
 		}
@@ -166,44 +243,6 @@ func (c *comparison) voyages(args []string) (list []*voyage.Voyage, warnings []s
 		}
 	}
 	return list, warnings, nil
-}
-
-// sail does what is asked, with its progress on standard error where that is a terminal.
-func (c *comparison) sail(ctx context.Context, voyages []*voyage.Voyage, args []string, run sim.Run, stderr io.Writer) (*result.Comparison, error) {
-	v := voyages[0]
-	switch {
-	case c.orders:
-		defer watched(&run, 0, stderr)()
-		return choice.BestOrder(ctx, v, run), nil
-	case c.drop:
-		defer watched(&run, choice.CutAlternatives(v)*run.Replications, stderr)()
-		compared, err := choice.Cuts(ctx, v, run)
-		return compared, asFault(err)
-	case c.departures != "":
-		return c.sailOnEach(ctx, v, run, stderr)
-	}
-	var alternatives []choice.Alternative
-	for i, name := range named(args) {
-		alternatives = append(alternatives, choice.Alternative{Name: name, Voyage: voyages[i]})
-	}
-	defer watched(&run, len(alternatives)*run.Replications, stderr)()
-	return choice.Compare(ctx, alternatives, run), nil
-}
-
-// sailOnEach sails the plan on each date.
-func (c *comparison) sailOnEach(ctx context.Context, v *voyage.Voyage, run sim.Run, stderr io.Writer) (*result.Comparison, error) {
-	dates, err := parseDates(c.departures, v.Plan.Sails)
-	if err != nil {
-		return nil, err
-	}
-	var alternatives []choice.Alternative
-	for _, at := range dates {
-		alternatives = append(alternatives, choice.Alternative{Name: words.Date(at), Voyage: v.Sailing(at)})
-	}
-	defer watched(&run, len(alternatives)*run.Replications, stderr)()
-	compared := choice.Compare(ctx, alternatives, run)
-	compared.Question = result.WhichDeparture
-	return compared, nil
 }
 
 // named are the files; one that is given twice has a number.

@@ -76,7 +76,7 @@ func (d *diary) execute(ctx context.Context, args []string, stdout, stderr io.Wr
 	var anyway []string
 	err = orInterrupted(ctx, func() (err error) {
 		if v, _, err = d.load(args); err == nil {
-			anyway, err = d.pass(v)
+			_, anyway, err = d.pass(v)
 		}
 		return err
 	})

@@ -22,6 +22,7 @@ type hindcasting struct {
 	cores string
 	level string
 	runs  runs
+	shard shard
 	answer
 }
 
@@ -61,7 +62,8 @@ The table of cores has program, leg, site, hole, water_depth_m, core (its number
 cored_m, recovered_m and time_on_deck.
 Rows that can't be read are listed and left out with their site.`,
 		Example: `  coredays hindcast holes.csv
-  coredays hindcast holes.csv --cores cores.csv --level counts --json score.json`,
+  coredays hindcast holes.csv --cores cores.csv --level counts --json score.json
+  coredays hindcast holes.csv --shard 3/16 --part share-03.part`,
 		Args: oneTable,
 		RunE: func(c *cobra.Command, args []string) error {
 			return h.execute(c.Context(), args[0], c.OutOrStdout(), c.ErrOrStderr())
@@ -72,6 +74,7 @@ Rows that can't be read are listed and left out with their site.`,
 	cmd.Flags().IntVar(&h.runs.replications, "replications", 1000, "how often each site is simulated")
 	cmd.Flags().Uint64Var(&h.runs.seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
 	cmd.Flags().IntVar(&h.runs.workers, "workers", 0, "how many to sail at a time; 0 for one a processor; the answer is the same")
+	h.shard.addFlags(cmd)
 	h.answer.addFlags(cmd)
 	return cmd
 }
@@ -85,29 +88,54 @@ func oneTable(_ *cobra.Command, args []string) error {
 }
 
 func (h *hindcasting) execute(ctx context.Context, file string, stdout, stderr io.Writer) error {
-	known, err := records.ParseKnowledge(h.level)
-	if err != nil {
-		return fmt.Errorf("--level %w", err)
-	}
 	run, err := h.runs.run()
 	if err != nil {
 		return err
 	}
-	var result *score.Hindcast
-	err = orInterrupted(ctx, func() (err error) {
-		result, err = h.score(ctx, file, known, run, stderr)
-		return err
-	})
-	if err != nil {
+	if err := h.shard.misused(run.Replications, h.jsonFile != ""); err != nil {
 		return err
 	}
+	var score *score.Hindcast
+	err = orInterrupted(ctx, func() error {
+		r, err := h.read(file, run, stderr)
+		if err != nil {
+			return err
+		}
+		if h.shard.asked != "" {
+			return h.sailShare(ctx, r, stdout, stderr)
+		}
+		score, err = r.sail(ctx)
+		return err
+	})
+	if err != nil || score == nil {
+		return err
+	}
+	return h.tell(score, stdout)
+}
+
+// tell prints the score and writes the JSON.
+func (h *hindcasting) tell(result *score.Hindcast, stdout io.Writer) error {
 	return h.give(stdout,
 		func(w io.Writer) error { return text.Hindcast(w, result) },
 		func(w io.Writer) error { return json.Hindcast(w, result) })
 }
 
-// score reads the tables, sails and judges.
-func (h *hindcasting) score(ctx context.Context, file string, known records.Knowledge, run sim.Run, stderr io.Writer) (*score.Hindcast, error) {
+// readyToScore is a hindcast that is ready to be sailed.
+type readyToScore struct {
+	file  string
+	known records.Knowledge
+	run   sim.Run
+	out   []record.LeftOut
+	f     *foreseen
+	cored *cored // nil without a table of cores
+}
+
+// read reads the tables.
+func (h *hindcasting) read(file string, run sim.Run, stderr io.Writer) (*readyToScore, error) {
+	known, err := records.ParseKnowledge(h.level)
+	if err != nil {
+		return nil, fmt.Errorf("--level %w", err)
+	}
 	sites, out, err := records.HolesIn(file)
 	if err != nil {
 		return nil, planFault{err}
@@ -122,18 +150,37 @@ func (h *hindcasting) score(ctx context.Context, file string, known records.Know
 	if err != nil {
 		return nil, planFault{err}
 	}
-	visits := hindcast.Sail(ctx, f.voyages, f.legs, run)
+	r := &readyToScore{file: file, known: known, run: run, out: out, f: f}
+	if h.cores != "" {
+		r.cored, err = readCores(h.cores, sites)
+	}
+	return r, asFault(err)
+}
+
+// sail sails all sites and judges.
+func (r *readyToScore) sail(ctx context.Context) (*score.Hindcast, error) {
+	visits := hindcast.Sail(ctx, r.f.voyages, r.f.legs, r.run)
 	if visits.Stopped {
 		return nil, errInterrupted
 	}
-	result := judge(f, visits)
-	result.File, result.Level, result.Seed, result.Replications, result.LeftOut = file, known.String(), run.Seed, run.Replications, out
-	if h.cores != "" {
-		if err := scoreCores(ctx, h.cores, result, f.sites, run); err != nil {
-			return nil, err
-		}
+	if r.cored == nil {
+		return r.judge(visits, nil), nil
 	}
-	return result, nil
+	cores := hindcast.SailCores(ctx, r.cored.f.voyages, r.cored.f.legs, coreRun(r.run))
+	if ctx.Err() != nil {
+		return nil, errInterrupted
+	}
+	return r.judge(visits, cores), nil
+}
+
+// judge scores what was sailed.
+func (r *readyToScore) judge(visits *hindcast.Visits, cores [][][]sim.Core) *score.Hindcast {
+	result := judge(r.f, visits)
+	result.File, result.Level, result.Seed, result.Replications, result.LeftOut = r.file, r.known.String(), r.run.Seed, r.run.Replications, r.out
+	if r.cored != nil {
+		r.cored.score(result, cores)
+	}
+	return result
 }
 
 // foreseen are sites with the voyages that foresee them.

@@ -24,8 +24,12 @@ const (
 
 func scored(t *testing.T, holes, cores string, known records.Knowledge, replications int) *score.Hindcast {
 	t.Helper()
-	h := hindcasting{cores: cores}
-	result, err := h.score(context.Background(), holes, known, sim.Run{Seed: 1, Replications: replications}, io.Discard)
+	h := hindcasting{cores: cores, level: known.String()}
+	r, err := h.read(holes, sim.Run{Seed: 1, Replications: replications}, io.Discard)
+	if err != nil {
+		t.Fatal(err)
+	}
+	result, err := r.sail(context.Background())
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -2,7 +2,6 @@ package main
 
 import (
 	"cmp"
-	"context"
 	"fmt"
 	"slices"
 	"time"
@@ -16,46 +15,53 @@ import (
 	"coredays/scenario/document"
 	"coredays/scenario/records"
 	"coredays/sim"
-	"coredays/sim/hindcast"
 )
 
 // coreReplications bounds how often sites are sailed for their cores: every core is kept, and the
 // medians over holes are known well enough.
 const coreReplications = 40
 
-// scoreCores adds cycles and recovery to a score: the same holes on record and simulated, with the
-// cores of each tool known.
-func scoreCores(ctx context.Context, file string, result *score.Hindcast, sites []record.Site, run sim.Run) error {
+// coreRun is how sites are sailed for their cores.
+func coreRun(run sim.Run) sim.Run {
+	run.Replications = min(run.Replications, coreReplications)
+	return run
+}
+
+// cored is a table of cores with the sites that have some.
+type cored struct {
+	cores map[record.CoreHole][]record.Core
+	out   []record.LeftOut
+	f     *foreseen // with the cores of each tool known
+}
+
+// readCores reads a table of cores of sites.
+func readCores(file string, sites []record.Site) (*cored, error) {
 	r, err := document.OpenFile(file)
 	if err != nil {
-		return planFault{fmt.Errorf("the table of cores can't be read: %w", err)}
+		return nil, fmt.Errorf("the table of cores can't be read: %w", err)
 	}
 	defer r.Close()
-	cores, out, err := records.ReadCores(file, r)
-	if err != nil {
-		return planFault{err}
+	c := &cored{}
+	if c.cores, c.out, err = records.ReadCores(file, r); err != nil {
+		return nil, err
 	}
-	for _, o := range out {
+	c.f, err = foresee(withCores(sites, c.cores), records.Counts)
+	return c, err
+}
+
+// score adds cycles and recovery to a score: the same holes on record and simulated.
+func (c *cored) score(result *score.Hindcast, simulated [][][]sim.Core) {
+	for _, o := range c.out {
 		result.LeftOut = append(result.LeftOut, record.LeftOut{Row: o.Row, Why: "core: " + o.Why})
 	}
-	f, err := foresee(withCores(sites, cores), records.Counts)
-	if err != nil {
-		return planFault{err}
-	}
-	run.Replications = min(run.Replications, coreReplications)
-	simulated := hindcast.Cores(ctx, f.voyages, f.legs, run)
-	if simulated == nil && len(f.sites) > 0 {
-		return errInterrupted
-	}
 	var holes []coredHole
-	for i := range f.sites {
-		holes = append(holes, coredHoles(&f.sites[i], cores, simulated[i])...)
+	for i := range c.f.sites {
+		holes = append(holes, coredHoles(&c.f.sites[i], c.cores, simulated[i])...)
 	}
 	for tool := range coring.Tools {
 		result.Cycles = append(result.Cycles, cyclesOf(holes, tool)...)
 		result.Recovery = append(result.Recovery, recoveryOf(holes, tool)...)
 	}
-	return nil
 }
 
 // withCores keeps the sites of which there are cores.

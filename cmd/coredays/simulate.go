@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
@@ -14,6 +15,8 @@ import (
 	"coredays/output/json"
 	"coredays/output/text"
 	"coredays/sim"
+	"coredays/sim/parts"
+	"coredays/sim/share"
 	"coredays/sim/statistics"
 )
 
@@ -24,6 +27,7 @@ type simulation struct {
 	shard shard
 	gate
 	answer
+	detail
 	files
 }
 
@@ -60,6 +64,7 @@ first line, so let that be the arrival. "coredays diary --csv" writes a simulate
 	s.shard.addFlags(cmd)
 	s.gate.addFlags(cmd)
 	s.answer.addFlags(cmd)
+	s.detail.addFlags(cmd)
 	s.files.addFlags(cmd)
 	return cmd
 }
@@ -81,10 +86,27 @@ func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr 
 	if err != nil {
 		return err
 	}
-	if s.shard.which != "" {
-		return s.sailShare(ctx, p, run, stdout, stderr)
+	if s.shard.asked != "" {
+		defer watched(&run, run.Replications/s.shard.which.Of, stderr)()
+		return s.shard.sail(ctx, s.call(args, run), listed(p.v), func(put func(any) error) error {
+			return parts.SailRun(ctx, p.v, run, s.shard.which, put)
+		}, stdout, stderr)
 	}
 	return s.conclude(ctx, p, replicate(ctx, p.v, run, stderr), run, stdout, stderr)
+}
+
+// misused says what is wrong with the call.
+func (s *simulation) misused() error {
+	if s.shard.asked != "" && s.runs.precision != "" {
+		return errors.New("--precision looks at all replications, which no --shard has")
+	}
+	return cmp.Or(s.shard.misused(s.runs.replications, s.jsonFile != "" || s.files != files{}),
+		errors.Join(s.files.nowhereToDraw(), s.files.nowhereToShow()))
+}
+
+// call is what the shares of the simulation have in common.
+func (s *simulation) call(args []string, run sim.Run) share.Call {
+	return share.Call{Command: "simulate", Files: args, Settings: s.settings, Anyway: s.anyway, Seed: run.Seed, Replications: run.Replications}
 }
 
 // prepared is a simulation that is ready to sail.
@@ -92,6 +114,7 @@ type prepared struct {
 	args     []string
 	v        *voyage.Voyage
 	invented bool     // the demonstration
+	checked  string   // what the check says, in a sentence
 	warnings []string // of the check
 	log      *result.Log
 }
@@ -113,7 +136,7 @@ func (s *simulation) prepare(args []string) (*prepared, error) {
 	if p.v, p.invented, err = s.load(args); err != nil {
 		return nil, err
 	}
-	if p.warnings, err = s.pass(p.v); err != nil {
+	if p.checked, p.warnings, err = s.pass(p.v); err != nil {
 		return nil, err
 	}
 	p.log, err = s.files.readLog(p.v.Plan)
@@ -124,6 +147,7 @@ func (s *simulation) prepare(args []string) (*prepared, error) {
 func (s *simulation) conclude(ctx context.Context, p *prepared, results *statistics.Results, run sim.Run, stdout, stderr io.Writer) error {
 	summary := s.describe(results)
 	summary.Anyway, summary.Warnings = s.anyway, slices.Concat(p.warnings, summary.Warnings, p.notes())
+	summary.Checked = p.checked
 	summary.Invented, summary.Settings = p.invented, s.settings
 	printed := errors.Join(s.tell(summary, stdout), s.tellLog(summary, p.log, stdout))
 	orders := s.bestOrder(ctx, p.v, p.args, run, summary, stderr)
@@ -159,6 +183,6 @@ func (s *simulation) tellLog(summary *result.Summary, log *result.Log, stdout io
 // tell prints the answer and writes the JSON.
 func (s *simulation) tell(summary *result.Summary, stdout io.Writer) error {
 	return s.give(stdout,
-		func(w io.Writer) error { return text.Simulation(w, summary) },
+		func(w io.Writer) error { return text.Simulation(w, summary, s.Detail) },
 		func(w io.Writer) error { return json.Simulation(w, summary) })
 }

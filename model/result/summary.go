@@ -40,11 +40,13 @@ type Summary struct {
 	Drivers     []Driver
 	Consumables []Consumable
 	Warnings    []string
+	Checked     string // what the check of the plan found, in a sentence; empty where nobody looked
 }
 
 // Needed is the whole programme of primary sites done, without a deadline, port to port.
 type Needed struct {
-	Total   Spread // s
+	Total   Spread  // s
+	Fits    float64 // share of the replications that take no more than the sea days
 	ByClass [activity.Classes]Spread
 	// Curve is the quantiles of Total in equal steps from the least to the largest, s; nil unless asked for.
 	Curve []float64
@@ -56,7 +58,9 @@ type Allotted struct {
 	ChanceAll     float64 // nothing of any primary site dropped or cut short; what is not called for is not missed
 	ChancePrimary float64 // nothing of rank 1 at any primary site, likewise
 	InHand        Spread  // s left of the sea days at the end; never negative unless port was reached late
-	Recovered     Spread  // m
+	Recovered     Spread  // m, of which so much is recovered at primary sites and at alternates:
+	OfPrimary     Spread  // m
+	OfAlternates  Spread  // m
 	Late          float64 // chance of reaching port after the sea days
 }
 

@@ -25,7 +25,7 @@ func curveChart(s *result.Summary) *Chart {
 	for i, x := range s.Needed.Curve {
 		points = append(points, plotter.XY{X: x / words.SecondsOfDay, Y: 100 * float64(i) / float64(len(s.Needed.Curve)-1)})
 	}
-	days, share := s.Allotted.SeaDays.Days(), 100*doneWithin(s)
+	days, share := s.Allotted.SeaDays.Days(), 100*s.Needed.Fits
 	p.X.Min, p.X.Max = curveRange(points, days)
 	p.Y.Min, p.Y.Max = 0, 113 // the sea days are named above the curve
 	step := roundStep(p.X.Max-p.X.Min, 10)
@@ -64,21 +64,6 @@ func curveRange(points plotter.XYs, days float64) (from, to float64) {
 	from, to = min(from, days), max(to, days)
 	margin := 0.04*(to-from) + 0.5
 	return max(0, from-margin), to + margin
-}
-
-// doneWithin is the share of the expeditions whose whole programme needs no more than the sea days.
-func doneWithin(s *result.Summary) float64 {
-	curve, days := s.Needed.Curve, float64(s.Allotted.SeaDays)
-	for i, x := range curve {
-		if x > days {
-			if i == 0 {
-				return 0
-			}
-			below := curve[i-1]
-			return (float64(i-1) + (days-below)/(x-below)) / float64(len(curve)-1)
-		}
-	}
-	return 1
 }
 
 // coarse is every n-th row of a sheet, the last one too where it is one of them.

@@ -9,7 +9,6 @@ import (
 	"gonum.org/v1/plot/vg/draw"
 	"gonum.org/v1/plot/vg/vgsvg"
 
-	"coredays/model/unit"
 	"coredays/output/outputtest"
 	"coredays/output/text"
 )
@@ -36,12 +35,12 @@ func TestEveryTextOfAChartNamesFontsThatStandIn(t *testing.T) {
 }
 
 func TestTheShareWithinTheDaysIsWrittenOnlyBetweenNoneAndAll(t *testing.T) {
-	for days, want := range map[unit.Duration]bool{10: false, 40: true, 400: false} {
+	for fits, want := range map[float64]bool{0: false, 0.4: true, 1: false} {
 		s := outputtest.ReportOn(outputtest.Ordinary()).Summary
-		s.Allotted.SeaDays = days * unit.Day
+		s.Needed.Fits = fits
 		svg := svgOf(t, curveChart(s))
 		if got := strings.Contains(svg, "of 100 need no more<"); got != want {
-			t.Errorf("%v sea days: told is %v", days, got)
+			t.Errorf("%g of all: told is %v", fits, got)
 		}
 	}
 }

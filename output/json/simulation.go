@@ -40,6 +40,7 @@ type simulationJSON struct {
 
 type neededJSON struct {
 	Total   spreadJSON            `json:"total"`
+	Fits    number                `json:"share_within_sea_days"`
 	ByClass map[string]spreadJSON `json:"by_class"` // encoding/json sorts the keys
 }
 
@@ -50,6 +51,8 @@ type allottedJSON struct {
 	Late          number     `json:"chance_late"`
 	InHand        spreadJSON `json:"days_in_hand"`
 	Recovered     spreadJSON `json:"recovered_m"`
+	OfPrimary     spreadJSON `json:"recovered_primary_m"`
+	OfAlternates  spreadJSON `json:"recovered_alternates_m"`
 }
 
 type deckJSON struct {
@@ -101,12 +104,12 @@ func neededOf(n *result.Needed) neededJSON {
 	for c := range activity.Classes {
 		byClass[c.Key()] = daysOf(n.ByClass[c])
 	}
-	return neededJSON{daysOf(n.Total), byClass}
+	return neededJSON{daysOf(n.Total), number(n.Fits), byClass}
 }
 
 func allottedOf(a *result.Allotted) allottedJSON {
 	return allottedJSON{number(a.SeaDays.Days()), number(a.ChanceAll), number(a.ChancePrimary), number(a.Late),
-		daysOf(a.InHand), spreadOf(a.Recovered)}
+		daysOf(a.InHand), spreadOf(a.Recovered), spreadOf(a.OfPrimary), spreadOf(a.OfAlternates)}
 }
 
 func recoveryOf(r *result.Recovery) recoveryJSON {

@@ -34,6 +34,7 @@ func Ordinary() *result.Summary {
 		Allotted: result.Allotted{
 			SeaDays: 40 * unit.Day, ChanceAll: 0.3775, ChancePrimary: 0.9925, Late: 0.0025,
 			InHand: SpreadInDays(400, 1.2, -0.3, 0.9, 3.4, 0.1), Recovered: Spread(400, 1702.4, 1411, 1712.5, 1990.2, 20),
+			OfPrimary: Spread(400, 1688.7, 1405, 1700.5, 1960, 20), OfAlternates: Spread(400, 13.7, 0, 0, 95, 2),
 		},
 		Recovery: recoveryOfTerns(400),
 		Sites:    []result.Site{firstSite(400), secondSite(400), alternateSite(61, 0.1525)},
@@ -44,7 +45,7 @@ func Ordinary() *result.Summary {
 		Warnings: []string{"TR-02 has no weather of its own: the built-in climate of its place was taken, which smooths storms " +
 			"that last less than six hours and was worked out from a hindcast."},
 	}
-	s.Needed.Total = SpreadInDays(400, 42.18, 37.2, 41.6, 47.9, 0.63)
+	s.Needed.Total, s.Needed.Fits = SpreadInDays(400, 42.18, 37.2, 41.6, 47.9, 0.63), 0.42
 	for c, share := range [activity.Classes]float64{12.1, 0.04, 9.2, 11.7, 3.05, 4.34, 1.75, 0} {
 		s.Needed.ByClass[c] = SpreadInDays(400, share, share*0.7, share, share*1.4, 0)
 	}
@@ -109,6 +110,7 @@ func NeverReachedAlternate() *result.Summary {
 	s.Scenario, s.Invented, s.Replications, s.StoppedEarly = "Ridge of the Terns, fewer days", true, 40, true
 	s.Allotted.SeaDays, s.Allotted.ChanceAll, s.Allotted.ChancePrimary, s.Allotted.Late = 30*unit.Day, 0, 0.975, 0
 	s.Sites[2] = alternateSite(0, 0)
+	s.Needed.Fits, s.Allotted.OfAlternates = 0, Spread(40, 0, 0, 0, 0, 0)
 	s.Warnings = nil
 	return s
 }
@@ -121,7 +123,8 @@ func Single() *result.Summary {
 	s.Drivers, s.Consumables = nil, s.Consumables[:1]
 	s.InPort = SpreadInDays(1, 5, 5, 5, 5, 0)
 	s.Allotted.InHand, s.Allotted.Recovered = SpreadInDays(1, 0.9, 0.9, 0.9, 0.9, 0), Spread(1, 1712, 1712, 1712, 1712, 0)
-	s.Needed.Total.N = 1
+	s.Allotted.OfPrimary, s.Allotted.OfAlternates = s.Allotted.Recovered, Spread(1, 0, 0, 0, 0, 0)
+	s.Needed.Total.N, s.Needed.Fits = 1, 0
 	for c := range s.Needed.ByClass {
 		s.Needed.ByClass[c].N = 1
 	}

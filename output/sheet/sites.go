@@ -24,7 +24,7 @@ func Sites(s *result.Summary) *Table {
 	t.Fields = append(t.Fields, threeFields("recovered", "recovered", "all holes together", ofMetres)...)
 	t.Fields = append(t.Fields, threeFields("recovered_percent", "recovered", "of what was cored", ofPercent)...)
 	t.Fields = append(t.Fields, threeFields("section", "section", "of the section down to the target, recovered in at least one hole", ofShare)...)
-	t.Fields = append(t.Fields, Field{"chance_reached", "reached", ofShare, "within the sea days"},
+	t.Fields = append(t.Fields, Field{"ranks", "ranks", OfWords, "of its holes and tasks; 1 is dropped last"}, Field{"chance_reached", "reached", ofShare, "within the sea days"},
 		Field{"chance_complete", "complete", ofShare, "within the sea days: every hole and task done or not called for"})
 	for i := range s.Sites {
 		t.Rows = append(t.Rows, siteRow(&s.Sites[i], s))
@@ -41,7 +41,7 @@ func siteRow(site *result.Site, s *result.Summary) []any {
 	for _, x := range []result.Spread{words.InDays(site.Days), words.InDays(site.Waiting), site.Cored, site.Recovered, site.Percent, site.Coverage} {
 		row = append(row, threeOf(x)...)
 	}
-	return append(row, site.ChanceReached, site.ChanceComplete)
+	return append(row, words.Ranks(site), site.ChanceReached, site.ChanceComplete)
 }
 
 // Holes has a row for each hole and task.

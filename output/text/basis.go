@@ -17,7 +17,7 @@ import (
 // Basis prints the numbers that a plan rests on, group by group; where a simulation says, after what drives the
 // spread of days needed and the numbers behind that.
 func Basis(w io.Writer, p *plan.Plan, entries []basis.Entry, simulated *result.Summary) error {
-	var pg printer
+	pg := on(w)
 	pg.paragraph("", indent, fmt.Sprintf("What %s rests on; %s", words.OrElse(p.Title, "the unnamed scenario"), words.OrElse(p.Ship.Name, "unnamed ship")))
 	pg.basisCounts(entries)
 	if simulated != nil {

@@ -16,8 +16,8 @@ import (
 
 // Check prints what was found by holding a plan against what ship, string, ground and sea allow: stops
 // first, then cautions, each with its source, then what passes.
-func Check(w io.Writer, p *plan.Plan, found []check.Finding) error {
-	var pg printer
+func Check(w io.Writer, p *plan.Plan, found []check.Finding, d Detail) error {
+	pg := on(w)
 	pg.checkTitle(p, found)
 	for _, v := range []check.Verdict{check.Stop, check.Caution, check.Pass} {
 		if err := pg.verdicts(v, check.Of(found, v)); err != nil {
@@ -30,7 +30,7 @@ func Check(w io.Writer, p *plan.Plan, found []check.Finding) error {
 			pg.item(warning)
 		}
 	}
-	pg.cautions()
+	pg.cautions(d.All || d.Cautions)
 	return pg.to(w)
 }
 

@@ -11,7 +11,7 @@ import (
 
 // Comparison prints alternatives side by side for people.
 func Comparison(w io.Writer, c *result.Comparison) error {
-	var p printer
+	p := on(w)
 	p.comparisonTitle(c)
 	if Answers(c) {
 		if err := p.comparison(c); err != nil {
@@ -19,8 +19,8 @@ func Comparison(w io.Writer, c *result.Comparison) error {
 		}
 	}
 	p.comparisonWarnings(c)
-	p.cautions()
-	p.again(CompareCall(c))
+	p.cautions(false)
+	p.again(CompareCall(c), "")
 	return p.to(w)
 }
 

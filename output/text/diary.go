@@ -19,7 +19,7 @@ const (
 
 // Diary prints one simulated expedition hour by hour.
 func Diary(w io.Writer, d *result.Diary) error {
-	var p printer
+	p := on(w)
 	p.diaryTitle(d)
 	cols := []column{wordColumn("from (UTC)", 12), numberColumn("hours"), wordColumn("what", whatWidth), wordColumn("where", placeWidth),
 		numberColumn("depth\n(mbsf)"), numberColumn("Hs\n(m)"), wordColumn("note", noteWidth)}

@@ -20,18 +20,24 @@ func (p *printer) warnings(s *result.Summary) {
 	}
 }
 
-// cautions prints what no plan decides.
-func (p *printer) cautions() {
+// cautions prints what no plan decides, in full or in short.
+func (p *printer) cautions(full bool) {
 	p.heading("Not decided here")
+	if !full {
+		p.say("A plan is an estimate, not a clearance. Site safety and approved depths, gas and H2S, stuck pipe and severing, limits of weather and ice, " +
+			"ratings and marine mammals: licensed people and local codes decide (--cautions tells each).")
+		return
+	}
 	for _, c := range check.Cautions() {
 		p.item(c)
 	}
 }
 
-// again prints the call that gives the same answer.
-func (p *printer) again(call string) {
+// again prints the call that gives the same answer, and a word on what more there is.
+func (p *printer) again(call, more string) {
 	p.heading("To reproduce")
-	if line := indent + words.Printable(call); words.Displayed(line) <= PageWidth {
+	defer p.says(more)
+	if line := indent + words.Printable(call); words.Displayed(line) <= p.width {
 		p.WriteString(line + "\n") // as it is, with several blanks in a path if it has them
 		return
 	}

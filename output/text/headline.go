@@ -15,7 +15,6 @@ func (p *printer) needed(s *result.Summary) error {
 		return nil
 	}
 	p.say("P10 %s d, P50 %s d%s, P90 %s d, port to port.", p10, p50, plusMinus(days), p90)
-	p.say("One expedition in ten needs less than %s d, half less than %s d, nine in ten less than %s d.", p10, p50, p90)
 	return nil
 }
 
@@ -32,16 +31,21 @@ func plusMinus(days result.Spread) string {
 func (p *printer) allotted(s *result.Summary) error {
 	a := &s.Allotted
 	p.heading("What gets done in %s days (under the rules of the expedition)", words.Given(a.SeaDays.Days()))
-	p.say("%s", words.Happens(a.ChanceAll, s.Replications, "The whole programme fits", "The whole programme does not fit"))
+	p.say("%s", words.Happens(a.ChanceAll, s.Replications, "The whole programme gets done", "The whole programme does not get done"))
 	p.say("%s", words.Happens(a.ChancePrimary, s.Replications, "Everything of rank 1 at the primary sites gets done",
 		"Not everything of rank 1 at the primary sites gets done"))
 	p.say("%s", words.Happens(a.Late, s.Replications, "Port is reached too late", "Port is reached in time"))
+	for _, sentence := range append(Why(s), LeftOut(s)) {
+		p.says(sentence)
+	}
 	p.WriteByte('\n')
 	hand := words.InDays(a.InHand)
-	return p.table(threeColumns(wordColumn("result", 44), s.Replications, "figure", ""), [][]string{
-		threeCells("days in hand at the end (d)", hand, words.Places(hand.P10, hand.P50, hand.P90), s.Replications),
-		threeCells("core recovered (m)", a.Recovered, 0, s.Replications),
-	})
+	rows := [][]string{threeCells("days in hand at the end (d)", hand, words.Places(hand.P10, hand.P50, hand.P90), s.Replications),
+		threeCells("core recovered (m)", a.Recovered, 0, s.Replications)}
+	if a.OfAlternates.P90 > 0 {
+		rows = append(rows, threeCells("  at the primary sites", a.OfPrimary, 0, s.Replications), threeCells("  at alternates", a.OfAlternates, 0, s.Replications))
+	}
+	return p.table(threeColumns(wordColumn("result", 44), s.Replications, "figure", ""), rows)
 }
 
 // threeColumns heads a column of words and P10, P50, P90; a single replication has one number.

@@ -10,7 +10,7 @@ import (
 
 // Hindcast prints the answer of a hindcast for people.
 func Hindcast(w io.Writer, h *score.Hindcast) error {
-	var p printer
+	p := on(w)
 	p.hindcastTitle(h)
 	p.hindcastCard(&h.Card)
 	for _, section := range []func(*score.Hindcast) error{p.hindcastResults, p.hindcastClasses, p.hindcastCycles, p.hindcastRecovery} {

@@ -9,7 +9,7 @@ import (
 // Logged prints where a log has the ship against what was simulated, a line for each site that it gives.
 // The summary is one looked at closely.
 func Logged(w io.Writer, s *result.Summary, log *result.Log) error {
-	var p printer
+	p := on(w)
 	p.heading("As logged in %s", log.File)
 	found := false
 	for i := range s.Sites {

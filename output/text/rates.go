@@ -25,7 +25,7 @@ const mostNotes = 25
 
 // Rates prints the driller's page: what the papers say of each rate beside the ship's figures, and where the hours went.
 func Rates(w io.Writer, r *rates.Result, notes []riglog.Note, effect *RatesEffect) error {
-	var p printer
+	p := on(w)
 	p.paragraph("", indent, fmt.Sprintf("Rates from %s", strings.Join(fileNames(r), ", ")))
 	p.paragraph("", indent, ratesSpan(r))
 	if err := p.ratesTable(r); err != nil {

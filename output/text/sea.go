@@ -13,7 +13,7 @@ import (
 
 // Sea prints the sea of one or more places for people.
 func Sea(w io.Writer, studies []*sea.Study) error {
-	var p printer
+	p := on(w)
 	for i, s := range studies {
 		if i > 0 {
 			p.WriteByte('\n')

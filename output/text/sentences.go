@@ -19,11 +19,11 @@ func Headlines(s *result.Summary) []string {
 		return []string{fmt.Sprintf("The whole programme needs %s days, port to port.", p50),
 			words.Happens(s.Allotted.ChanceAll, s.Replications, "It fits into the "+sea+" sea days", "It does not fit into the "+sea+" sea days")}
 	}
-	return []string{
+	return append([]string{
 		fmt.Sprintf("Half of the expeditions need more than %s days for the whole programme, port to port; one in ten more than %s, nine in ten more than %s.", p50, p90, p10),
 		words.Happens(s.Allotted.ChanceAll, s.Replications, "In the "+sea+" sea days it is finished", "In the "+sea+" sea days it is not finished") + " " +
 			words.Happens(s.Allotted.ChancePrimary, s.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 at the primary sites gets done"),
-	}
+	}, Why(s)...)
 }
 
 // CheckedWords says the verdict of the check in a sentence.

@@ -30,7 +30,7 @@ const (
 
 // table prints rows below their headings, a rule between, columns two blanks apart.
 func (p *printer) table(columns []column, rows [][]string) error {
-	columns = fitted(columns, rows)
+	columns = fitted(columns, rows, p.width)
 	var rendered strings.Builder
 	t := tablewriter.NewTable(&rendered, layout(columns)...)
 	var headings []string
@@ -49,7 +49,10 @@ func (p *printer) table(columns []column, rows [][]string) error {
 	for line := range strings.Lines(rendered.String()) {
 		line = strings.TrimRight(line, " \n")
 		if strings.HasPrefix(line, rule) {
-			line = strings.TrimSuffix(line, rule+rule) // it goes on below the gap after the last column
+			from := p.Len()
+			p.WriteString(indent + strings.TrimSuffix(line, rule+rule) + "\n") // it goes on below the gap after the last column
+			p.setAs(faint, from)
+			continue
 		}
 		p.WriteString(indent + line + "\n")
 	}
@@ -57,9 +60,9 @@ func (p *printer) table(columns []column, rows [][]string) error {
 }
 
 // fitted narrows the widest columns of words until the table is no wider than the page.
-func fitted(columns []column, rows [][]string) []column {
+func fitted(columns []column, rows [][]string, page int) []column {
 	columns = slices.Clone(columns)
-	for over := widthOf(columns, rows) - PageWidth; over > 0; over-- {
+	for over := widthOf(columns, rows) - page; over > 0; over-- {
 		widest := 0
 		for i, c := range columns {
 			if c.text && (c.width > columns[widest].width || !columns[widest].text) {

@@ -8,26 +8,38 @@ import (
 	"coredays/output/words"
 )
 
+// Detail is how much is printed: the answer, which fits two screens, or more.
+type Detail struct {
+	All      bool // every table
+	Cautions bool // what no plan decides, in full
+}
+
 // Simulation prints the answer of a simulation for people.
-func Simulation(w io.Writer, s *result.Summary) error {
-	var p printer
+func Simulation(w io.Writer, s *result.Summary, d Detail) error {
+	p := on(w)
 	p.title(s)
 	if s.Replications > 0 {
-		if err := p.answer(s); err != nil {
+		sections := []section{p.needed, p.allotted, p.sites, p.tools}
+		if d.All {
+			sections = append(sections, p.dates, p.holes, p.classes, p.drivers, p.consumables)
+		} else {
+			sections = append(sections, p.inShort)
+		}
+		if err := p.answer(s, sections); err != nil {
 			return err
 		}
 	}
 	p.warnings(s)
-	p.cautions()
-	p.again(Call(s))
+	p.cautions(d.All || d.Cautions)
+	p.again(Call(s), words.OrLess("--all prints every hole, date, class of time and cause.", !d.All))
 	return p.to(w)
 }
 
-// answer prints the sections that rest on replications.
-func (p *printer) answer(s *result.Summary) error {
-	for _, section := range []func(*result.Summary) error{
-		p.needed, p.allotted, p.visits, p.yield, p.holes, p.classes, p.tools, p.drivers, p.consumables,
-	} {
+// section prints a part of the answer.
+type section func(*result.Summary) error
+
+func (p *printer) answer(s *result.Summary, sections []section) error {
+	for _, section := range sections {
 		if err := section(s); err != nil {
 			return err
 		}
@@ -41,6 +53,9 @@ func (p *printer) title(s *result.Summary) {
 		words.OrElse(s.Ship, "unnamed ship"), s.Seed, words.Simulated(s)))
 	if !s.Sails.IsZero() {
 		p.paragraph("", indent, "Sails "+words.Moment(s.Sails)+inPort(s.InPort))
+	}
+	if s.Checked != "" {
+		p.paragraph("", indent, s.Checked)
 	}
 	if s.Replications >= 2 {
 		p.paragraph("", indent, "P10, P50, P90: one expedition in ten, five in ten, nine in ten stay below the figure.")

@@ -1,6 +1,8 @@
 package text
 
 import (
+	"fmt"
+
 	"coredays/model/coring"
 	"coredays/model/result"
 	"coredays/output/words"
@@ -24,16 +26,16 @@ func (p *printer) tools(s *result.Summary) error {
 	if err := p.table(cols, rows); err != nil {
 		return err
 	}
-	p.deck(&s.Deck)
+	p.says(Deck(&s.Deck))
 	return nil
 }
 
-// deck says how fast cores are recovered and whether the laboratory keeps pace.
-func (p *printer) deck(d *result.Deck) {
+// Deck says how fast cores are recovered and whether the laboratory keeps pace; empty where nothing was cored.
+func Deck(d *result.Deck) string {
 	if d.MostCores.N == 0 {
-		return
+		return ""
 	}
-	p.say("On the busiest day %s cores come up; the laboratory is %s h behind at most.", words.Ranged(d.MostCores, 0), words.Ranged(words.InHours(d.Behind), 0))
+	return fmt.Sprintf("On the busiest day %s cores come up; the laboratory is %s h behind at most.", words.Ranged(d.MostCores, 0), words.Ranged(words.InHours(d.Behind), 0))
 }
 
 func toolRow(name string, r result.ToolRecovery) []string {

@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"strconv"
 
 	"coredays/model/result"
 )
@@ -47,7 +48,22 @@ func NeverReached(site *result.Site) bool { return site.Days.N < 1 }
 func SiteName(site *result.Site) string {
 	name := OrElse(site.Name, "unnamed site")
 	if site.Alternate {
-		name += " (alternate: only when time is left)"
+		name += " (alternate)"
 	}
 	return name
+}
+
+// Ranks are those of a site's holes and tasks: "1", "1–3"; empty where it has none.
+func Ranks(site *result.Site) string {
+	if len(site.Holes) == 0 {
+		return ""
+	}
+	low, high := site.Holes[0].Rank, site.Holes[0].Rank
+	for _, h := range site.Holes {
+		low, high = min(low, h.Rank), max(high, h.Rank)
+	}
+	if low == high {
+		return strconv.Itoa(low)
+	}
+	return fmt.Sprintf("%d–%d", low, high)
 }

@@ -21,8 +21,7 @@ type Alternative struct {
 // Compare sails alternatives again and again, replication for replication with the same random numbers, in
 // seas that are the same on the same date. When the context ends, those that are done are compared.
 func Compare(ctx context.Context, alternatives []Alternative, run sim.Run) *result.Comparison {
-	sailed, stopped := sailAll(ctx, inOneSea(alternatives), run)
-	return compared(sailed, run, stopped, 1-confidence)
+	return Plans(alternatives).Sail(ctx, run)
 }
 
 // inOneSea has the sea begin for all when the first of them sails.

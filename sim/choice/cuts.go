@@ -1,8 +1,6 @@
 package choice
 
 import (
-	"context"
-
 	"coredays/model/plan"
 	"coredays/model/result"
 	"coredays/model/unit"
@@ -14,9 +12,9 @@ import (
 // moreDays are the days whose worth is given, beside the sea days.
 var moreDays = []float64{-2, -1, 1, 2}
 
-// Cuts sails the plan, the plan without each of the things that can be cut from it, and the plan
+// Cuts is the trial of the plan, the plan without each of the things that can be cut from it, and the plan
 // with some days more or less.
-func Cuts(ctx context.Context, v *voyage.Voyage, run sim.Run) (*result.Comparison, error) {
+func Cuts(v *voyage.Voyage) (*Trial, error) {
 	cuts := v.Plan.Cuts()
 	alternatives := []Alternative{{"as planned", v}}
 	for _, cut := range cuts {
@@ -31,16 +29,17 @@ func Cuts(ctx context.Context, v *voyage.Voyage, run sim.Run) (*result.Compariso
 			alternatives = append(alternatives, Alternative{"", v.WithDays(days)})
 		}
 	}
-	sailed, stopped := sailAll(ctx, alternatives, run)
-	c := compared(sailed[:min(1, len(sailed))], run, stopped, 1-confidence)
-	c.Question = result.WhatToCut
-	if len(sailed) > 0 {
-		weigh(c, sailed, cuts)
-	}
-	return c, nil
+	return &Trial{alternatives, func(sailed []sailedAlternative, run sim.Run, stopped bool) *result.Comparison {
+		c := compared(sailed[:min(1, len(sailed))], run, stopped, 1-confidence)
+		c.Question = result.WhatToCut
+		if len(sailed) > 0 {
+			weigh(c, sailed, cuts)
+		}
+		return c
+	}}, nil
 }
 
-// CutAlternatives is how many alternatives Cuts sails.
+// CutAlternatives is how many alternatives the trial of cuts has.
 func CutAlternatives(v *voyage.Voyage) int { return 1 + len(v.Plan.Cuts()) + len(moreDays) }
 
 func nameOfCut(cut plan.Cut) string {

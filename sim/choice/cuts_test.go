@@ -13,10 +13,11 @@ import (
 // section, without B its lower half; that the rest then has a shallower section counts for nothing.
 func TestWithoutTheDeepestHoleThePartBelowTheOthersIsMissing(t *testing.T) {
 	p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 100), simtest.PistonHole("B", 200)))
-	c, err := Cuts(t.Context(), simtest.Compiled(t, p), sim.Run{Seed: 1, Replications: 2})
+	trial, err := Cuts(simtest.Compiled(t, p))
 	if err != nil {
 		t.Fatal(err)
 	}
+	c := trial.Sail(t.Context(), sim.Run{Seed: 1, Replications: 2})
 	found := 0
 	for _, cut := range c.Cuts {
 		if want, is := map[string]float64{"A": 0, "B": 0.5}[cut.What]; is && cut.Kind == plan.WholeHole {

@@ -16,14 +16,14 @@ func TestChoosingIsStopped(t *testing.T) {
 		"a comparison": func(ctx context.Context) bool {
 			return !Compare(ctx, []Alternative{{"a", v}, {"b", v}}, run).StoppedEarly
 		},
-		"cuts":         func(ctx context.Context) bool { c, _ := Cuts(ctx, v, run); return !c.StoppedEarly },
+		"cuts":         func(ctx context.Context) bool { trial, _ := Cuts(v); return !trial.Sail(ctx, run).StoppedEarly },
 		"orders":       func(ctx context.Context) bool { return !BestOrder(ctx, v, run).StoppedEarly },
-		"a visit book": func(ctx context.Context) bool { newVisitBook(ctx, v, 1, 4, 2); return false },
+		"a visit book": func(ctx context.Context) bool { newVisitBook(v, 4).fill(ctx, 1, 2, 0, 4); return false },
 		"a stage": func(ctx context.Context) bool {
-			return workers.UnlessDropped(func() { (&candidate{v: v}).sail(ctx, 1, 3) })
+			return workers.UnlessDropped(func() { (&candidate{v: v}).sail(ctx, 1, 0, 3) })
 		},
 		"a stage of 1e9": func(ctx context.Context) bool {
-			return workers.UnlessDropped(func() { (&candidate{v: quick}).sail(ctx, 1, 1e9) })
+			return workers.UnlessDropped(func() { (&candidate{v: quick}).sail(ctx, 1, 0, 1e9) })
 		},
 	} {
 		simtest.EndsSoon(t, name, func(ctx context.Context) {

@@ -14,6 +14,7 @@ import (
 	"coredays/model/geo"
 	"coredays/model/plan"
 	"coredays/model/unit"
+	"coredays/model/voyage"
 	"coredays/sim"
 	"coredays/sim/simtest"
 )
@@ -98,7 +99,7 @@ func TestTheBestOrderWithTooFewDaysIsThatOfSailingAll(t *testing.T) {
 		list := make([]merits, len(orders))
 		for i, order := range orders {
 			c := candidate{v: v.InOrder(order)}
-			c.sail(context.Background(), 1, 1)
+			c.sail(context.Background(), 1, 0, 1)
 			list[i] = meritsOf(c.outcomes)
 		}
 		want := list[ranked(list)[0]]
@@ -161,18 +162,26 @@ func TestASearchOfFewOrdersAgreesWithSailingAll(t *testing.T) {
 	t.Errorf("the search found %s, which is no order", name)
 }
 
+// filledBook is the visit book of the seed 1.
+func filledBook(v *voyage.Voyage, replications, processors int) *visitBook {
+	b := newVisitBook(v, replications)
+	b.fill(context.Background(), 1, processors, 0, replications)
+	b.bounds()
+	return b
+}
+
 // What the visit book estimates is what the ship sails where all is certain.
 func TestTheVisitBookReckonsWhatIsSailed(t *testing.T) {
 	p := scattered(4, rand.New(rand.NewPCG(1, 2)))
 	v := simtest.Compiled(t, p)
-	book := newVisitBook(context.Background(), v, 1, 2, 1)
+	book := filledBook(v, 2, 1)
 	estimated, dropped := book.estimateOrders(context.Background(), orderRulesOf(v), 1000, 0)
 	if len(estimated) != 24 || dropped {
 		t.Fatalf("%d orders, dropped %v", len(estimated), dropped)
 	}
 	for _, r := range estimated {
 		c := candidate{v: v.InOrder(r.order)}
-		c.sail(context.Background(), 1, 1)
+		c.sail(context.Background(), 1, 0, 1)
 		if got := c.outcomes[0][daysNeeded]; math.Abs(got-r.days) > 0.02*day {
 			t.Errorf("%v: estimated %.3f d, sailed %.3f d", r.order, r.days/day, got/day)
 		}
@@ -182,11 +191,11 @@ func TestTheVisitBookReckonsWhatIsSailed(t *testing.T) {
 // Where much is uncertain the visit book still puts the orders as sailing puts them.
 func TestTheVisitBookPutsOrdersAsSailingDoes(t *testing.T) {
 	v := simtest.Compiled(t, fiveSites())
-	estimated, _ := newVisitBook(context.Background(), v, 1, 50, 0).estimateOrders(context.Background(), orderRulesOf(v), 1000, 0)
+	estimated, _ := filledBook(v, 50, 0).estimateOrders(context.Background(), orderRulesOf(v), 1000, 0)
 	var byBook, bySailing []float64
 	for i := 0; i < len(estimated); i += 6 {
 		c := candidate{v: v.InOrder(estimated[i].order)}
-		c.sail(context.Background(), 1, 50)
+		c.sail(context.Background(), 1, 0, 50)
 		byBook, bySailing = append(byBook, estimated[i].days), append(bySailing, meritsOf(c.outcomes).days)
 	}
 	if r := stat.Correlation(byBook, bySailing, nil); r*r < 0.5 { // most of the variance between orders is given
@@ -244,8 +253,8 @@ func twelveSites() *plan.Plan {
 func TestReckonedOrdersAreTheSameForAnyWorkers(t *testing.T) {
 	v := simtest.Compiled(t, twelveSites())
 	rules := orderRulesOf(v)
-	one, dropped := newVisitBook(context.Background(), v, 1, 2, 1).estimateOrders(context.Background(), rules, 500, 1)
-	three, _ := newVisitBook(context.Background(), v, 1, 2, 3).estimateOrders(context.Background(), rules, 500, 3)
+	one, dropped := filledBook(v, 2, 1).estimateOrders(context.Background(), rules, 500, 1)
+	three, _ := filledBook(v, 2, 3).estimateOrders(context.Background(), rules, 500, 3)
 	if !dropped || len(one) != 500 || !reflect.DeepEqual(one, three) {
 		t.Errorf("%d and %d orders, some dropped: %v, that are not the same", len(one), len(three), dropped)
 	}

@@ -5,14 +5,12 @@ import (
 	"context"
 	"slices"
 	"strings"
-	"sync/atomic"
 
 	"gonum.org/v1/gonum/stat"
 
 	"coredays/model/chance"
 	"coredays/model/result"
 	"coredays/model/voyage"
-	"coredays/model/workers"
 	"coredays/sim"
 )
 
@@ -42,20 +40,65 @@ func BestOrder(ctx context.Context, v *voyage.Voyage, run sim.Run) *result.Compa
 }
 
 func (s search) bestOrder(ctx context.Context, v *voyage.Voyage, run sim.Run) *result.Comparison {
-	h := &hunt{search: s, v: v, run: run, rules: orderRulesOf(v), seed: chance.SeedOf(run.Seed, "search for an order")}
-	h.found.Rule = comparisonMethod
-	h.choose(ctx)
-	h.narrow(ctx)
+	h := s.begin(v, run)
+	for !h.Last() && ctx.Err() == nil {
+		if piece, err := h.Sail(ctx, 0, h.Units()); err == nil {
+			h.Take(ctx, piece)
+		}
+	}
 	if ctx.Err() != nil {
 		return &result.Comparison{Question: result.WhichOrder, Seed: run.Seed, StoppedEarly: true}
 	}
-	sailed, stopped := sailAll(ctx, h.finalists(), h.run)
-	sailed = byMerit(sailed)
-	c := compared(sailed, h.run, stopped, missed)
-	c.Question, c.Search = result.WhichOrder, &h.found
-	h.judgeEstimates(sailed)
-	c.Reference, c.Planned = placeOf(c, h.nameOf(h.shortest)), placeOf(c, h.nameOf(v.Visits()))
-	return c
+	if progress, before := run.Progress, h.state.Sailed; progress != nil {
+		run.Progress = func(done int) { progress(before + done) }
+	}
+	return h.Trial().Sail(ctx, run)
+}
+
+// Search is a search for the best order under way, round by round: the visits of the book, where there are many
+// orders; the stages; and the last orders with all replications. Each round can be sailed here, or in shares elsewhere.
+type Search struct {
+	search
+	v     *voyage.Voyage
+	run   sim.Run
+	rules orderRules
+	seed  uint64
+	state SearchState
+}
+
+// NewSearch begins a search.
+func NewSearch(v *voyage.Voyage, run sim.Run) *Search { return usual.begin(v, run) }
+
+func (s search) begin(v *voyage.Voyage, run sim.Run) *Search {
+	h := &Search{search: s, v: v, run: run, rules: orderRulesOf(v), seed: chance.SeedOf(run.Seed, "search for an order"), state: SearchState{Round: 1}}
+	h.state.Found.Rule = comparisonMethod
+	orders, all := h.rules.allOrders(h.few)
+	if !all {
+		h.state.Visits = true
+		return h
+	}
+	h.state.Found.Allowed = len(orders)
+	for _, order := range orders {
+		h.measure(order)
+		h.add(order)
+	}
+	h.firstStage()
+	return h
+}
+
+// choose picks the orders to sail by the visit book.
+func (h *Search) choose(ctx context.Context, book *visitBook) {
+	estimated, dropped := book.estimateOrders(ctx, h.rules, h.beam, h.run.Workers)
+	found := &h.state.Found
+	found.Allowed, found.Estimated, found.Uncounted = len(estimated), len(estimated), dropped
+	if len(estimated) == 0 {
+		return
+	}
+	for i := range estimated {
+		h.measure(estimated[i].order)
+	}
+	h.state.Shortest = h.rules.withAlternates(h.state.Shortest)
+	h.keep(estimated)
 }
 
 // placeOf is the index of the alternative of a name; -1 where it was not sailed.
@@ -72,55 +115,15 @@ func byMerit(sailed []sailedAlternative) []sailedAlternative {
 	return list
 }
 
-// hunt is a search under way.
-type hunt struct {
-	search
-	v         *voyage.Voyage
-	run       sim.Run
-	rules     orderRules
-	seed      uint64
-	left      []*candidate
-	able      []bool            // of those left: not ruled out
-	shortest  []int             // the order with the shortest track
-	length    float64           // of it, m
-	sailed    int               // replications so far
-	estimated map[string]merits // by name of the order
-	found     result.Search
-}
-
-// choose picks the orders to sail.
-func (h *hunt) choose(ctx context.Context) {
-	orders, all := h.rules.allOrders(h.few)
-	if all {
-		h.found.Allowed = len(orders)
-		for _, order := range orders {
-			h.measure(order)
-			h.add(order)
-		}
-		return
-	}
-	book := newVisitBook(ctx, h.v, h.seed, h.bookSize, h.run.Workers)
-	estimated, dropped := book.estimateOrders(ctx, h.rules, h.beam, h.run.Workers)
-	h.found.Allowed, h.found.Estimated, h.found.Uncounted = len(estimated), len(estimated), dropped
-	if len(estimated) == 0 {
-		return
-	}
-	for i := range estimated {
-		h.measure(estimated[i].order)
-	}
-	h.shortest = h.rules.withAlternates(h.shortest)
-	h.keep(estimated)
-}
-
 // measure remembers the order with the shortest track, the first of those that are alike to a metre.
-func (h *hunt) measure(order []int) {
-	if length := trackLength(h.v, order); h.shortest == nil || length < h.length-1 {
-		h.shortest, h.length = order, length
+func (h *Search) measure(order []int) {
+	if length := trackLength(h.v, order); h.state.Shortest == nil || length < h.state.Length-1 {
+		h.state.Shortest, h.state.Length = order, length
 	}
 }
 
 // keep takes the best estimated orders: by the rule of merit, and by days alone.
-func (h *hunt) keep(estimated []estimatedOrder) {
+func (h *Search) keep(estimated []estimatedOrder) {
 	list := make([]merits, len(estimated))
 	for i := range estimated {
 		list[i] = estimated[i].merits
@@ -128,13 +131,12 @@ func (h *hunt) keep(estimated []estimatedOrder) {
 	byRule, byDays := ranked(list), ranked(list)
 	slices.SortStableFunc(byDays, func(i, j int) int { return cmp.Compare(list[i].days, list[j].days) })
 	taken := map[int]bool{}
-	h.estimated = map[string]merits{}
 	for i := range min(h.kept, len(estimated)) {
 		for _, n := range []int{byRule[i], byDays[i]} {
 			if len(taken) < h.kept && !taken[n] {
 				taken[n] = true
 				order := h.rules.withAlternates(estimated[n].order)
-				h.estimated[h.nameOf(order)] = list[n]
+				h.state.Estimates = append(h.state.Estimates, Estimate{h.nameOf(order), list[n].first, list[n].days})
 				h.add(order)
 			}
 		}
@@ -142,8 +144,8 @@ func (h *hunt) keep(estimated []estimatedOrder) {
 	for _, n := range byRule {
 		if !taken[n] {
 			best := list[byRule[0]]
-			h.found.NextDays = result.Interval{Mean: list[n].days - best.days, Low: list[n].days - best.days, High: list[n].days - best.days}
-			h.found.NextFirst = best.first - list[n].first
+			h.state.Found.NextDays = result.Interval{Mean: list[n].days - best.days, Low: list[n].days - best.days, High: list[n].days - best.days}
+			h.state.Found.NextFirst = best.first - list[n].first
 			break
 		}
 	}
@@ -151,53 +153,25 @@ func (h *hunt) keep(estimated []estimatedOrder) {
 
 // judgeEstimates says by how much the orders that were sailed in the end differ from what was
 // estimated of them, beyond what all differ by alike.
-func (h *hunt) judgeEstimates(sailed []sailedAlternative) {
+func (h *Search) judgeEstimates(sailed []sailedAlternative) {
 	var first, days []float64
 	for i := range sailed {
-		if r, known := h.estimated[sailed[i].Name]; known {
-			m := meritsOf(sailed[i].outcomes)
-			first, days = append(first, m.first-r.first), append(days, m.days-r.days)
+		for _, e := range h.state.Estimates {
+			if e.Name == sailed[i].Name {
+				m := meritsOf(sailed[i].outcomes)
+				first, days = append(first, m.first-e.First), append(days, m.days-e.Days)
+			}
 		}
 	}
 	if len(days) > 1 {
-		h.found.ErrorFirst, h.found.ErrorDays = stat.StdDev(first, nil), stat.StdDev(days, nil)
+		h.state.Found.ErrorFirst, h.state.Found.ErrorDays = stat.StdDev(first, nil), stat.StdDev(days, nil)
 	}
 }
 
 // add takes an order to be sailed.
-func (h *hunt) add(order []int) {
-	h.left = append(h.left, &candidate{v: h.v.InOrder(order)})
-	h.able = append(h.able, true)
-}
-
-// narrow sails those left in stages until few enough are left, or more replications than the answer
-// has would not tell them apart.
-func (h *hunt) narrow(ctx context.Context) {
-	n := max(min(h.least, h.run.Replications), min(h.run.Replications, h.perStage*h.run.Replications/max(1, len(h.left))))
-	for len(h.left) > h.search.finalists+mostInFront && ctx.Err() == nil {
-		h.stage(ctx, n)
-		if ctx.Err() != nil || n >= h.run.Replications {
-			return
-		}
-		n = min(n*growth, h.run.Replications)
-		h.screen(max(h.search.finalists, h.perStage*h.run.Replications/n))
-	}
-}
-
-// stage sails all that are left up to a number of replications.
-func (h *hunt) stage(ctx context.Context, upTo int) {
-	h.found.Stages = append(h.found.Stages, result.Stage{Orders: len(h.left), Replications: upTo})
-	var finished atomic.Int64
-	workers.Share(ctx, h.run.Workers, 0, len(h.left), func() func(int) {
-		return func(i int) {
-			before := len(h.left[i].outcomes)
-			h.left[i].sail(ctx, h.seed, upTo)
-			if f := int(finished.Add(int64(upTo - before))); h.run.Progress != nil {
-				h.run.Progress(h.sailed + f)
-			}
-		}
-	})
-	h.sailed += int(finished.Load())
+func (h *Search) add(order []int) {
+	s := &h.state
+	s.Orders, s.Outcomes, s.Able = append(s.Orders, order), append(s.Outcomes, nil), append(s.Able, true)
 }
 
 // missed is the share of the risk of a wrong statement that all stages together may take; the other
@@ -208,33 +182,31 @@ const missed = (1 - confidence) / 2
 const mostStages = 10
 
 // screen keeps what may be the best, at most so many, and what no other order beats so far.
-func (h *hunt) screen(most int) {
-	all := make([][]outcome, len(h.left))
-	for i, c := range h.left {
-		all[i] = c.outcomes
-	}
-	list := allMerits(all)
-	able, front := notRuledOut(all, missed/mostStages), nondominated(list)
-	var left []*candidate
+func (h *Search) screen(most int) {
+	s := &h.state
+	list := allMerits(s.Outcomes)
+	able, front := notRuledOut(s.Outcomes, missed/mostStages), nondominated(list)
+	var orders [][]int
+	var outcomes [][]outcome
 	var stillAble []bool
 	kept, inFront := 0, 0
 	for _, i := range ranked(list) {
 		switch {
-		case able[i] && h.able[i] && kept < most:
+		case able[i] && s.Able[i] && kept < most:
 			kept++
 		case front[i] && inFront < mostInFront:
 			inFront++
-		case len(left) < fewShown:
+		case len(orders) < fewShown:
 		default:
-			if able[i] && h.able[i] {
-				h.found.LeftOut++
+			if able[i] && s.Able[i] {
+				s.Found.LeftOut++
 			}
 			continue
 		}
-		left = append(left, h.left[i])
-		stillAble = append(stillAble, able[i] && h.able[i])
+		orders, outcomes = append(orders, s.Orders[i]), append(outcomes, s.Outcomes[i])
+		stillAble = append(stillAble, able[i] && s.Able[i])
 	}
-	h.left, h.able = left, stillAble
+	s.Orders, s.Outcomes, s.Able = orders, outcomes, stillAble
 }
 
 // fewShown is how many of the first orders are carried on even where they are ruled out, for people to
@@ -246,7 +218,7 @@ const mostInFront = 6
 
 // finalists are those left, with the order of the plan and that with the shortest track to hold
 // them against.
-func (h *hunt) finalists() []Alternative {
+func (h *Search) finalists() []Alternative {
 	var list []Alternative
 	add := func(order []int) {
 		name := h.nameOf(order)
@@ -255,26 +227,34 @@ func (h *hunt) finalists() []Alternative {
 		}
 	}
 	h.cut()
-	for _, c := range h.left {
-		add(c.v.Plan.Order)
+	for _, order := range h.state.Orders {
+		add(order)
 	}
 	add(h.v.Visits())
-	add(h.shortest)
-	if progress := h.run.Progress; progress != nil {
-		h.run.Progress = func(done int) { progress(h.sailed + done) }
-	}
+	add(h.state.Shortest)
 	return list
 }
 
+// conclude says what the search came to.
+func (h *Search) conclude(sailed []sailedAlternative, run sim.Run, stopped bool) *result.Comparison {
+	sailed = byMerit(sailed)
+	h.judgeEstimates(sailed)
+	c := compared(sailed, run, stopped, missed)
+	found := h.state.Found
+	c.Question, c.Search = result.WhichOrder, &found
+	c.Reference, c.Planned = placeOf(c, h.nameOf(h.state.Shortest)), placeOf(c, h.nameOf(h.v.Visits()))
+	return c
+}
+
 // cut ranks those left and, where stages did not bring them down to few enough, leaves out the last.
-func (h *hunt) cut() {
-	if len(h.left) > 0 && len(h.left[0].outcomes) > 0 {
+func (h *Search) cut() {
+	if len(h.state.Orders) > 0 && len(h.state.Outcomes[0]) > 0 {
 		h.screen(h.search.finalists)
 	}
 }
 
 // nameOf is an order in words.
-func (h *hunt) nameOf(order []int) string {
+func (h *Search) nameOf(order []int) string {
 	var names []string
 	for _, n := range order {
 		if !h.v.Sites[n].Alternate || len(h.rules.alternate) > 1 {

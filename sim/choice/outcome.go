@@ -52,13 +52,13 @@ func recoveredIn(c statistics.Layout, r statistics.Row) (sum float64) {
 // candidate is an alternative sailed bit by bit.
 type candidate struct {
 	v        *voyage.Voyage
-	outcomes []outcome // by replication
+	outcomes []outcome
 }
 
-// sail does replications more, up to a number.
-func (c *candidate) sail(ctx context.Context, seed uint64, upTo int) {
+// sail does the replications from one number to before another.
+func (c *candidate) sail(ctx context.Context, seed uint64, from, to int) {
 	sailor := sim.NewSailor(ctx, c.v)
-	for n := len(c.outcomes); n < upTo; n++ {
+	for n := from; n < to; n++ {
 		sailor.Sail(seed, n)
 		c.outcomes = append(c.outcomes, outcomeOf(sailor.Layout, sailor.Whole, sailor.Within))
 	}

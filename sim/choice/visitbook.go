@@ -29,8 +29,8 @@ type visitBook struct {
 
 const day = 86400.0 // s
 
-// newVisitBook sails the visits.
-func newVisitBook(ctx context.Context, v *voyage.Voyage, seed uint64, replications, processors int) *visitBook {
+// newVisitBook is the book without its entries.
+func newVisitBook(v *voyage.Voyage, replications int) *visitBook {
 	crew := sim.EstimateByCrew(v)
 	b := &visitBook{v: v, replications: replications, days: lastDay(v, crew)}
 	b.whole, b.first = make([][]float32, len(v.Sites)), make([][]float32, len(v.Sites))
@@ -40,8 +40,6 @@ func newVisitBook(ctx context.Context, v *voyage.Voyage, seed uint64, replicatio
 		b.home = append(b.home, crew.Leg[voyage.SitePlace(n)][voyage.ToPort]*sim.Contingency+v.Quantities[rig.Pilotage].Median)
 	}
 	b.legs = sim.Passages(v)
-	b.fill(ctx, seed, processors)
-	b.bounds()
 	return b
 }
 
@@ -65,12 +63,34 @@ func firstRank(v *voyage.Voyage, site int, crew *sim.CrewEstimates) (sum float64
 	return sum
 }
 
-// fill sails every visit on every day of every replication.
-func (b *visitBook) fill(ctx context.Context, seed uint64, processors int) {
-	workers.Share(ctx, processors, 0, b.replications, func() func(int) {
+// fill sails every visit on every day of the replications from one number to before another.
+func (b *visitBook) fill(ctx context.Context, seed uint64, processors, from, to int) {
+	workers.Share(ctx, processors, from, to, func() func(int) {
 		visitor := sim.NewVisitor(ctx, b.v)
 		return func(n int) { b.replicate(visitor, seed, n) }
 	})
+}
+
+// entries are those of some replications in a row: by replication, by site, all of the whole visit and of the first
+// rank.
+func (b *visitBook) entries(from, to int) (row []float32) {
+	b.pages(from, to, func(page []float32) { row = append(row, page...) })
+	return row
+}
+
+// enter fills in what entries gave.
+func (b *visitBook) enter(from, to int, row []float32) {
+	b.pages(from, to, func(page []float32) { row = row[copy(page, row):] })
+}
+
+// pages goes through the pages of some replications.
+func (b *visitBook) pages(from, to int, do func(page []float32)) {
+	for n := from; n < to; n++ {
+		for site := range b.whole {
+			do(b.whole[site][n*b.days : (n+1)*b.days])
+			do(b.first[site][n*b.days : (n+1)*b.days])
+		}
+	}
 }
 
 // replicate fills the pages of one replication.

@@ -34,7 +34,7 @@ func TestTheVisitBookReckonsWhatTheShipSails(t *testing.T) {
 		p.Sites[1].Hanging = true
 		p.Ship.Rates[rig.OtherWork] = simtest.Just(0.1)
 		v := simtest.Compiled(t, p)
-		book := newVisitBook(context.Background(), v, 1, 2, 1)
+		book := filledBook(v, 2, 1)
 		estimated, _ := book.estimateOrders(context.Background(), orderRulesOf(v), widestBeam, 1)
 		for _, r := range estimated {
 			s := sim.NewSailor(t.Context(), v.InOrder(r.order))

@@ -5,31 +5,42 @@ import (
 
 	"coredays/model/chance"
 	"coredays/model/voyage"
-	"coredays/model/workers"
 	"coredays/sim"
 )
 
-// Cores sails the first site of each voyage as Sail does and gives the cores, by voyage
-// and replication; nil where the context ended the run.
-func Cores(ctx context.Context, voyages []*voyage.Voyage, groups []string, run sim.Run) [][][]sim.Core {
-	all := make([][][]sim.Core, len(voyages))
-	workers.Share(ctx, run.Workers, 0, len(voyages), func() func(int) {
-		return func(n int) {
-			all[n] = coresOf(ctx, voyages[n], chance.SeedOf(run.Seed, groups[n]), max(1, run.Replications))
-		}
-	})
-	if ctx.Err() != nil {
-		return nil
-	}
-	return all
+// CoresPiece is the cores of some of the visits, as Piece has their results.
+type CoresPiece struct {
+	First, End int
+	Cores      [][]sim.Core
 }
 
-// coresOf are the cores of the replications of one visit.
-func coresOf(ctx context.Context, v *voyage.Voyage, seed uint64, replications int) [][]sim.Core {
-	visitor := sim.NewVisitor(ctx, v)
-	byReplication := make([][]sim.Core, replications)
-	for n := range byReplication {
-		byReplication[n] = visitor.FirstCores(seed, n)
+// SailCores sails the first site of each voyage as Sail does and gives the cores, by voyage
+// and replication; nil where the context ended the run.
+func SailCores(ctx context.Context, voyages []*voyage.Voyage, groups []string, run sim.Run) [][][]sim.Core {
+	p, err := SailCoresPiece(ctx, voyages, groups, run, 0, len(voyages)*max(1, run.Replications))
+	if err != nil {
+		return nil
 	}
-	return byReplication
+	return JoinCores(len(voyages), p)
+}
+
+// SailCoresPiece sails some of the visits for their cores. Where the context ends first, that is an error.
+func SailCoresPiece(ctx context.Context, voyages []*voyage.Voyage, groups []string, run sim.Run, first, end int) (*CoresPiece, error) {
+	p := &CoresPiece{first, end, make([][]sim.Core, end-first)}
+	shared(ctx, run, first, end, func(i, from, to, at int) {
+		visitor, seed := sim.NewVisitor(ctx, voyages[i]), chance.SeedOf(run.Seed, groups[i])
+		for r := from; r < to; r++ {
+			p.Cores[at+r-from] = visitor.FirstCores(seed, r)
+		}
+	})
+	return p, ctx.Err()
+}
+
+// JoinCores puts the pieces together, all of them in their order, by voyage and replication.
+func JoinCores(voyages int, pieces ...*CoresPiece) [][][]sim.Core {
+	var all [][]sim.Core
+	for _, p := range pieces {
+		all = append(all, p.Cores...)
+	}
+	return byVoyage(voyages, all)
 }

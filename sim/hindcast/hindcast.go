@@ -4,11 +4,9 @@ package hindcast
 
 import (
 	"context"
-	"sync/atomic"
 
 	"coredays/model/chance"
 	"coredays/model/voyage"
-	"coredays/model/workers"
 	"coredays/sim"
 )
 
@@ -25,37 +23,50 @@ type Visits struct {
 // what is drawn for an expedition. As with sim.Replicate, the results are the same for any number of
 // workers.
 func Sail(ctx context.Context, voyages []*voyage.Voyage, groups []string, run sim.Run) *Visits {
-	all := newVisits(len(voyages))
-	var finished atomic.Int64
-	workers.Share(ctx, run.Workers, 0, len(voyages), func() func(int) {
-		return func(n int) {
-			all.fill(ctx, n, voyages[n], chance.SeedOf(run.Seed, groups[n]), max(1, run.Replications))
-			if f := int(finished.Add(1)); run.Progress != nil {
-				run.Progress(f)
-			}
-		}
-	})
-	if ctx.Err() != nil {
+	p, err := SailPiece(ctx, voyages, groups, run, 0, len(voyages)*max(1, run.Replications))
+	if err != nil {
 		return &Visits{Stopped: true}
 	}
-	return all
+	return Join(len(voyages), p)
 }
 
-func newVisits(voyages int) *Visits {
-	return &Visits{OnSite: make([][]float64, voyages), Lost: make([][]float64, voyages), Recovered: make([][]float64, voyages), Cores: make([][]float64, voyages)}
+// Piece is some of the visits of a hindcast: replications of the voyages, voyage after voyage, from one on to before
+// another.
+type Piece struct {
+	First, End                     int
+	OnSite, Lost, Recovered, Cores []float64 // as in Visits
 }
 
-// fill does the replications of one visit.
-func (all *Visits) fill(ctx context.Context, n int, v *voyage.Voyage, seed uint64, replications int) {
-	columns := []*[]float64{&all.OnSite[n], &all.Lost[n], &all.Recovered[n], &all.Cores[n]}
-	for _, column := range columns {
-		*column = make([]float64, replications)
-	}
-	visitor := sim.NewVisitor(ctx, v)
-	for i := 0; i < replications && ctx.Err() == nil; i++ {
-		visited := visitor.First(seed, i)
-		for c, x := range []float64{visited.Takes, visited.Lost, visited.Recovered, visited.Cores} {
-			(*columns[c])[i] = x
+// SailPiece sails some of the visits. Where the context ends first, that is an error.
+func SailPiece(ctx context.Context, voyages []*voyage.Voyage, groups []string, run sim.Run, first, end int) (*Piece, error) {
+	n := end - first
+	p := &Piece{first, end, make([]float64, n), make([]float64, n), make([]float64, n), make([]float64, n)}
+	shared(ctx, run, first, end, func(i, from, to, at int) {
+		visitor, seed := sim.NewVisitor(ctx, voyages[i]), chance.SeedOf(run.Seed, groups[i])
+		for r := from; r < to && ctx.Err() == nil; r++ {
+			visited := visitor.First(seed, r)
+			k := at + r - from
+			p.OnSite[k], p.Lost[k], p.Recovered[k], p.Cores[k] = visited.Takes, visited.Lost, visited.Recovered, visited.Cores
 		}
+	})
+	return p, ctx.Err()
+}
+
+// Join puts the pieces of a hindcast of so many voyages together, all of them in their order.
+func Join(voyages int, pieces ...*Piece) *Visits {
+	var all Piece
+	for _, p := range pieces {
+		all.OnSite, all.Lost = append(all.OnSite, p.OnSite...), append(all.Lost, p.Lost...)
+		all.Recovered, all.Cores = append(all.Recovered, p.Recovered...), append(all.Cores, p.Cores...)
 	}
+	return &Visits{OnSite: byVoyage(voyages, all.OnSite), Lost: byVoyage(voyages, all.Lost), Recovered: byVoyage(voyages, all.Recovered), Cores: byVoyage(voyages, all.Cores)}
+}
+
+// byVoyage cuts a column into those of each voyage.
+func byVoyage[T any](voyages int, column []T) [][]T {
+	rows := make([][]T, voyages)
+	for i := range rows {
+		rows[i] = column[i*len(column)/voyages : (i+1)*len(column)/voyages : (i+1)*len(column)/voyages]
+	}
+	return rows
 }

@@ -30,7 +30,7 @@ func TestAVisitThatIsStoppedIsDropped(t *testing.T) {
 		}
 	})
 	simtest.EndsSoon(t, "cores", func(ctx context.Context) {
-		if hindcast.Cores(ctx, voyages, legs, run) != nil {
+		if hindcast.SailCores(ctx, voyages, legs, run) != nil {
 			t.Error("what was stopped is taken for whole")
 		}
 	})
@@ -64,7 +64,7 @@ func TestAHindcastThatIsStoppedSaysSo(t *testing.T) {
 }
 
 func TestCoresOfAHindcastAreThoseThatCameUp(t *testing.T) {
-	cores := hindcast.Cores(context.Background(), []*voyage.Voyage{simtest.Compiled(t, oneVisit())}, []string{"a"}, sim.Run{Replications: 2})
+	cores := hindcast.SailCores(context.Background(), []*voyage.Voyage{simtest.Compiled(t, oneVisit())}, []string{"a"}, sim.Run{Replications: 2})
 	if len(cores) != 1 || len(cores[0]) != 2 || len(cores[0][0]) != 4 {
 		t.Fatalf("%v", cores)
 	}

@@ -20,20 +20,15 @@ func TestSensitivityIsStopped(t *testing.T) {
 
 func TestPartsHaveTheSensitivityOfTheWhole(t *testing.T) {
 	v := simtest.Compiled(t, simtest.Uncertain())
-	var list []parts.Part
+	joined := parts.Join(v, sim.Run{Seed: 3, Replications: 120})
 	for first := 0; first < 120; first += 60 {
-		p, err := parts.Sail(t.Context(), v, sim.Run{Seed: 3, First: first, Replications: 60})
+		err := parts.Sail(t.Context(), v, sim.Run{Seed: 3, First: first, Replications: 60}, func(p *parts.Part) error { return joined.Add(t.Context(), p, true) })
 		if err != nil {
 			t.Fatal(err)
 		}
-		list = append(list, *p)
-	}
-	joined, err := parts.Join(t.Context(), v, list)
-	if err != nil {
-		t.Fatal(err)
 	}
 	whole := sim.Replicate(t.Context(), v, sim.Run{Seed: 3, Replications: 120})
-	if d := cmp.Diff(Sensitivity(t.Context(), whole), Sensitivity(t.Context(), joined), cmpopts.EquateNaNs()); d != "" {
+	if d := cmp.Diff(Sensitivity(t.Context(), whole), Sensitivity(t.Context(), joined.Results), cmpopts.EquateNaNs()); d != "" {
 		t.Errorf("(-whole +parts):\n%s", d)
 	}
 }

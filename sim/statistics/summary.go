@@ -8,6 +8,7 @@ import (
 	"coredays/model/coring"
 	"coredays/model/result"
 	"coredays/model/unit"
+	"coredays/model/voyage"
 )
 
 // Summary describes the results.
@@ -38,7 +39,8 @@ func (r *Results) Summary() *result.Summary {
 
 // whole summarises the whole programme without a deadline.
 func (r *Results) whole() result.Needed {
-	n := result.Needed{Total: r.spread(r.Unconstrained, ColDays)}
+	days, allotted := r.Column(r.Unconstrained, ColDays), float64(r.Layout.Voyage.Plan.SeaDays)
+	n := result.Needed{Total: r.spread(r.Unconstrained, ColDays), Fits: share(days, func(x float64) bool { return x <= allotted })}
 	for c := range n.ByClass {
 		n.ByClass[c] = r.spread(r.Unconstrained, ColClass+c)
 	}
@@ -54,14 +56,24 @@ func (r *Results) allotted() result.Allotted {
 		ChancePrimary: mean(r.Column(r.Constrained, ColFirst)),
 		InHand:        Summarise(inHand),
 		Recovered:     takingOver(r.total(r.Constrained, SiteRecovered)),
+		OfPrimary:     takingOver(r.totalOf(r.Constrained, SiteRecovered, func(s *voyage.Site) bool { return !s.Alternate })),
+		OfAlternates:  takingOver(r.totalOf(r.Constrained, SiteRecovered, func(s *voyage.Site) bool { return s.Alternate })),
 		Late:          share(inHand, func(left float64) bool { return left < 0 }),
 	}
 }
 
 // total is a column added up over all sites.
 func (r *Results) total(rows []float64, column int) []float64 {
+	return r.totalOf(rows, column, func(*voyage.Site) bool { return true })
+}
+
+// totalOf is a column added up over some of the sites.
+func (r *Results) totalOf(rows []float64, column int, counts func(*voyage.Site) bool) []float64 {
 	sum := make([]float64, len(r.Column(rows, ColDays)))
 	for site := range r.Layout.Voyage.Sites {
+		if !counts(&r.Layout.Voyage.Sites[site]) {
+			continue
+		}
 		for i, x := range r.Column(rows, r.Layout.Site(site, column)) {
 			if !math.IsNaN(x) {
 				sum[i] += x
@@ -162,12 +174,15 @@ func (r *Results) consumables() []result.Consumable {
 	return list
 }
 
-// inPercent is a share in percent, to two figures.
+// inPercent is a share in whole per cent, rounded as the tables of the answer round it: only all is 100.
 func inPercent(share float64) string {
-	if share > 0.995 {
-		return "100"
+	switch {
+	case share > 0.99 && share < 1:
+		return ">99"
+	case share > 0 && share < 0.01:
+		return "<1"
 	}
-	return fmt.Sprintf("%.2g", 100*share)
+	return fmt.Sprintf("%.0f", math.Round(100*share))
 }
 
 // warnings says what is weak in the results.

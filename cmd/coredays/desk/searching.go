@@ -55,12 +55,12 @@ func (d *Desk) search(w http.ResponseWriter, r *http.Request) {
 			answer <- choice.BestOrder(ctx, now.voyage, run)
 			return
 		}
-		c, err := choice.Cuts(ctx, now.voyage, run)
+		trial, err := choice.Cuts(now.voyage)
 		if err != nil {
 			failed <- err
 			return
 		}
-		answer <- c
+		answer <- trial.Sail(ctx, run)
 	}()
 	of := 0
 	if q.Search == "cuts" {

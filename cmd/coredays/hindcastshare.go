@@ -1,0 +1,90 @@
+package main
+
+import (
+	"cmp"
+	"context"
+	"crypto/sha256"
+	"encoding/hex"
+	"io"
+
+	"coredays/model/listing"
+	"coredays/scenario/document"
+	"coredays/sim"
+	"coredays/sim/parts"
+	"coredays/sim/share"
+)
+
+// workAtASite is the work of a site beside that of its cores, in cores: trips and the beginning of a replication. By
+// processor time of the sites on record.
+const workAtASite = 10
+
+// shared are the sites as shares are cut from them.
+func (f *foreseen) shared() parts.Sites {
+	s := parts.Sites{Voyages: f.voyages, Legs: f.legs}
+	for i := range f.sites {
+		s.Work = append(s.Work, f.sites[i].AllCores()+workAtASite)
+	}
+	return s
+}
+
+// tables are the tables of a hindcast, each with the digest of its bytes: what is made of them is up to the program.
+func (h *hindcasting) tables(file string) (plans [][]listing.Line, err error) {
+	for _, name := range []string{file, h.cores} {
+		if name == "" {
+			continue
+		}
+		r, err := document.OpenFile(name)
+		if err != nil {
+			return nil, err
+		}
+		sum := sha256.New()
+		_, err = io.Copy(sum, r)
+		if err := cmp.Or(err, r.Close()); err != nil {
+			return nil, err
+		}
+		plans = append(plans, []listing.Line{{Path: "the table " + name, Value: hex.EncodeToString(sum.Sum(nil)[:8])}})
+	}
+	return plans, nil
+}
+
+// sailShare sails the share and writes it.
+func (h *hindcasting) sailShare(ctx context.Context, r *readyToScore, stdout, stderr io.Writer) error {
+	tables, err := h.tables(r.file)
+	if err != nil {
+		return planFault{err}
+	}
+	call := share.Call{Command: "hindcast", Files: []string{r.file}, Options: []string{"--level", h.level, "--cores", h.cores}, Seed: r.run.Seed, Replications: r.run.Replications}
+	return h.shard.sail(ctx, call, tables, func(put func(any) error) error {
+		err := parts.SailHindcast(ctx, r.f.shared(), r.run, h.shard.which, put)
+		if err == nil && r.cored != nil {
+			err = parts.SailCores(ctx, r.cored.f.shared(), coreRun(r.run), h.shard.which, put)
+		}
+		return err
+	}, stdout, stderr)
+}
+
+// hindcast puts together what hindcast sailed.
+func (m *merging) hindcast(ctx context.Context, all share.All) (joined, error) {
+	call := &all[0].Head.Call
+	h := &hindcasting{level: call.Options[1], cores: call.Options[3], answer: m.answer}
+	r, err := h.read(call.Files[0], runOf(call), io.Discard)
+	if err != nil {
+		return nil, err
+	}
+	tables, err := h.tables(r.file)
+	if err == nil {
+		err = asSailed(all, r.file, tables)
+	}
+	if err != nil {
+		return nil, asFault(err)
+	}
+	visits, err := parts.JoinHindcast(ctx, r.f.shared(), r.run, all)
+	if err != nil {
+		return nil, planFault{err}
+	}
+	var cores [][][]sim.Core
+	if r.cored != nil {
+		cores, err = parts.JoinCores(r.cored.f.shared(), coreRun(r.run), all)
+	}
+	return func(_ context.Context, stdout, _ io.Writer) error { return h.tell(r.judge(visits, cores), stdout) }, asFault(err)
+}

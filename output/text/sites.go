@@ -1,0 +1,87 @@
+package text
+
+import (
+	"fmt"
+
+	"coredays/model/result"
+	"coredays/output/words"
+)
+
+// SiteWidth holds the names of sites where there is room; longer ones are wrapped, never cut.
+const SiteWidth = 36
+
+// sites prints what each site takes and brings, and the chances of getting there.
+func (p *printer) sites(s *result.Summary) error {
+	p.heading("Sites in the order of the visits")
+	p.explainSites(s)
+	p.WriteByte('\n')
+	several := s.Replications >= 2
+	below := words.OrLess("\nP50 (P10–P90)", several)
+	cols := []column{
+		wordColumn("site", SiteWidth), numberColumn("ranks"),
+		numberColumn("days (d)" + below), numberColumn("waiting (d)" + below),
+		numberColumn("core (m)" + words.OrLess("\nP50", several)), numberColumn("recovered\n(%)"),
+		numberColumn("reached" + words.OrLess("\n(%)", several)), numberColumn("complete" + words.OrLess("\n(%)", several)),
+	}
+	var days, waits []float64
+	for _, site := range s.Sites {
+		days = append(days, words.InDays(site.Days).P50, words.InDays(site.Days).P90)
+		waits = append(waits, words.InDays(site.Waiting).P50, words.InDays(site.Waiting).P90)
+	}
+	var rows [][]string
+	for i := range s.Sites {
+		rows = append(rows, siteRow(&s.Sites[i], s.Replications, words.Places(days...), words.Places(waits...)))
+	}
+	return p.table(cols, rows)
+}
+
+// explainSites says what the figures of sites belong to.
+func (p *printer) explainSites(s *result.Summary) {
+	text := fmt.Sprintf("Of the whole programme; chances are within the %s days.", words.Given(s.Allotted.SeaDays.Days()))
+	for _, site := range s.Sites {
+		if site.Alternate {
+			text += " An alternate's are of the expeditions that reached it."
+			break
+		}
+	}
+	p.say("%s", text)
+}
+
+// siteRow is the row of one site.
+func siteRow(site *result.Site, replications, dayPlaces, waitPlaces int) []string {
+	reached, complete := words.Chance(site.ChanceReached, replications), words.Chance(site.ChanceComplete, replications)
+	if site.ChanceReached == 0 {
+		reached, complete = "not reached", words.Absent
+	}
+	return []string{
+		words.SiteName(site), words.Ranks(site),
+		words.Ranged(words.InDays(site.Days), dayPlaces), words.Ranged(words.InDays(site.Waiting), waitPlaces),
+		words.Fixed(words.Middle(site.Recovered), 0), words.Fixed(words.Middle(site.Percent), 0),
+		reached, complete,
+	}
+}
+
+// dates prints when each site is visited, and how much is cored of its section.
+func (p *printer) dates(s *result.Summary) error {
+	p.heading("Sites in the order of the visits: dates and section (whole programme)")
+	p.WriteByte('\n')
+	several := s.Replications >= 2
+	below := words.OrLess("\nP50 (P10–P90)", several)
+	cols := []column{wordColumn("site", SiteWidth), numberColumn("arrives" + below), numberColumn("leaves" + below),
+		numberColumn("cored (m)" + words.OrLess("\nP50", several)), numberColumn("recovered (%)" + below), numberColumn("section\n(%)")}
+	var rows [][]string
+	for i := range s.Sites {
+		site := &s.Sites[i]
+		row := []string{words.SiteName(site), "not reached", "", words.Absent, words.Absent, words.Absent}
+		if !words.NeverReached(site) {
+			row = []string{words.SiteName(site), words.Dates(s.Sails, site.Arrives), words.Dates(s.Sails, site.Leaves),
+				words.Fixed(words.Middle(site.Cored), 0), words.Ranged(site.Percent, 0), words.Percent(words.Middle(site.Coverage))}
+		}
+		rows = append(rows, row)
+	}
+	if err := p.table(cols, rows); err != nil {
+		return err
+	}
+	p.say("Section: share of the section down to the target that is recovered in at least one hole%s.", words.OrLess(", P50", several))
+	return nil
+}
