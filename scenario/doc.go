@@ -128,7 +128,8 @@
 // A layer has a bottom and a lithology, and may state otherwise for itself: side_shear on a piston
 // corer for each metre below the sea floor, drilling_rate of a rotated barrel, drilling_ahead_rate
 // without coring, or in place of both rock_strength, the compressive strength from which the rates are
-// worked out by specific energy with the weight that the ship's collars can put on the bit, and recovery with a spread for any of APC, HLAPC, XCB and RCB (apc, hlapc, xcb,
+// worked out by specific energy with the weight that the ship's collars can put on the bit, sticking (how often pipe
+// sticks in it, against mud; 0 % for never) and recovery with a spread for any of APC, HLAPC, XCB and RCB (apc, hlapc, xcb,
 // rcb to the program). The lithologies are listed in lithologies.yaml.
 //
 // A refusal rule has overpull (the pull at which the corer is given up), partial_strokes (so many
@@ -217,6 +218,7 @@
 //	strength of rock: from 0.1 MPa to 1000 MPa; less is sediment, and the strongest rock has some 500 MPa (from memory)
 //	side shear for each metre below the sea floor: from 0.001 kPa/m to 10000 kPa/m; less is water, more is more than any rock
 //	rate of drilling or coring: from 0.02 m/h to 1000 m/h; slower is half a metre a day, faster than pipe is run
+//	chance of sticking against that in mud: from 0 % to 5000 %; more is a hole that no string leaves
 //	recovery: from 0 % to 200 %; no core expands to more than twice what was cut
 //	factor of a lognormal spread: above 1, to 20; it is P90 over the median; the widest on record is 6, of what a troubled extended barrel costs
 //	shape_parameter of a Weibull spread: from 0.5 to 50; below, most draws are next to nothing; above, there is no spread
