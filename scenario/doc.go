@@ -128,7 +128,8 @@
 // A layer has a bottom and a lithology, and may state otherwise for itself: side_shear on a piston
 // corer for each metre below the sea floor, drilling_rate of a rotated barrel, drilling_ahead_rate
 // without coring, or in place of both rock_strength, the compressive strength from which the rates are
-// worked out by specific energy with the weight that the ship's collars can put on the bit, and recovery with a spread for any of APC, HLAPC, XCB and RCB (apc, hlapc, xcb,
+// worked out by specific energy with the weight that the ship's collars can put on the bit, sticking (how often pipe
+// sticks in it, against mud; 0 % for never) and recovery with a spread for any of APC, HLAPC, XCB and RCB (apc, hlapc, xcb,
 // rcb to the program). The lithologies are listed in lithologies.yaml.
 //
 // A refusal rule has overpull (the pull at which the corer is given up), partial_strokes (so many
@@ -143,8 +144,9 @@
 //	                above (or below) that depth in an earlier hole of the site
 //	start_offset    how much higher the bit starts, so that core gaps fall elsewhere
 //	drill_ahead_to  depth drilled without coring first
-//	core            list of {with, to}: a tool (APC, HLAPC, XCB, RCB) and a depth, or refusal for a
-//	                piston corer, which then goes at most to approved_to and the lowest layer
+//	core            list of {with, to, advance}: a tool (APC, HLAPC, XCB, RCB) and a depth, or refusal for a
+//	                piston corer, which then goes at most to approved_to and the lowest layer;
+//	                advance, such as 4.8 m, where the crew is to cut cores shorter than usual
 //	oriented        yes: piston cores are oriented
 //	temperature     {tool: shoe, on_cores: [4, 7, 10]}: a shoe that is the only tool so far
 //	penetrometer    {at: [40 mbsf, 80 mbsf]}
@@ -208,6 +210,7 @@
 //	task: above 0 h, to 100 d; longer is an expedition of its own
 //	time between closings: from 6 h to 10000 d; pipe that is recovered and run again takes hours, and ten thousand days are as good as never
 //	closing: from 30 min to 100 d; shorter is no reason to recover pipe, and a site closed for longer is one for another season: see not_before and not_after
+//	length of a core: from 0.5 m to 20 m; shorter is not worth a cycle, and longer is no barrel
 //	rank: from 1 to 100; nobody distinguishes more ranks
 //	partial strokes in a row: from 1 to 20; each is hours of work for little core
 //	height of waves, or heave: from 0.05 m to 30 m; less is no sea, and the highest ever measured is 19 m (significant, from memory)
@@ -215,6 +218,7 @@
 //	strength of rock: from 0.1 MPa to 1000 MPa; less is sediment, and the strongest rock has some 500 MPa (from memory)
 //	side shear for each metre below the sea floor: from 0.001 kPa/m to 10000 kPa/m; less is water, more is more than any rock
 //	rate of drilling or coring: from 0.02 m/h to 1000 m/h; slower is half a metre a day, faster than pipe is run
+//	chance of sticking against that in mud: from 0 % to 5000 %; more is a hole that no string leaves
 //	recovery: from 0 % to 200 %; no core expands to more than twice what was cut
 //	factor of a lognormal spread: above 1, to 20; it is P90 over the median; the widest on record is 6, of what a troubled extended barrel costs
 //	shape_parameter of a Weibull spread: from 0.5 to 50; below, most draws are next to nothing; above, there is no spread
@@ -252,6 +256,7 @@
 //	length of a joint: from 5 m to 20 m; drill pipe comes in 5.5 to 13.7 m (API ranges, from memory) (joint_length)
 //	diameter of a barrel: from 1 in to 12 in; it has to run through the pipe (piston_diameter)
 //	sea from which the ship slows down: from 0 m to 30 m (slowdown_from)
+//	length of a core: from 0.5 m to 20 m; shorter is not worth a cycle, and longer is no barrel (piston_advance, extended_advance, rotary_advance)
 //	clearance, gap or mismatch of depths: from 0 m to 50 m; more is more than five cores (mudline_clearance, core_gap, depth_mismatch)
 //	depth from which a rate holds: from 0 m to 20000 m; no string reaches deeper (extended_deep_from)
 //	depth of pipe in the hole while logging or hung off: from 0 m to 1000 m; common practice is 50 to 100 m (hang_off_depth, logging_pipe_depth)

@@ -75,6 +75,7 @@ type layerFile struct {
 	RockStrength      *document.Spread           `mapstructure:"rock_strength"`
 	DrillingRate      *document.Spread           `mapstructure:"drilling_rate"`
 	DrillingAheadRate *document.Spread           `mapstructure:"drilling_ahead_rate"`
+	Sticking          *document.Spread           `mapstructure:"sticking"`
 	Recovery          map[string]document.Spread `mapstructure:"recovery"` // by the key of a coring.Tool
 }
 
@@ -101,8 +102,9 @@ type itemFile struct {
 }
 
 type stageFile struct {
-	With document.Text `mapstructure:"with"`
-	To   document.Text `mapstructure:"to"`
+	With    document.Text `mapstructure:"with"`
+	To      document.Text `mapstructure:"to"`
+	Advance document.Text `mapstructure:"advance"`
 }
 
 type whenFile struct {

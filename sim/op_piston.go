@@ -47,6 +47,7 @@ func (s *ship) corePiston(tool coring.Tool) {
 	s.deepen(cut)
 	s.recordCore(tool, from, cut, share*shot.stroke/cut)
 	s.connect(from, s.hole.depth)
+	s.meetStuckPipe()
 	s.judgeRefusal(tool, shot)
 }
 

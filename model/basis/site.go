@@ -54,6 +54,7 @@ func (b *book) layer(s *voyage.Site, l int, path string) {
 	add("side shear for each metre down", "side_shear", is.Lithology.Strength, shear, s.Layers[l].Strength)
 	add("drilling rate", "drilling_rate", is.Lithology.Rate, rate, s.Layers[l].Rate)
 	add("drilling ahead", "drilling_ahead_rate", is.Lithology.Ahead, rate, s.Layers[l].Ahead)
+	add("chance of sticking against that in mud", "sticking", is.Lithology.Sticking, percent, s.Layers[l].Sticking)
 	for _, tool := range toolsAt(s) {
 		add("recovery "+tool.String(), "recovery."+tool.Key(), is.Lithology.Recovery[tool], percent, s.Layers[l].Recovery[tool])
 	}

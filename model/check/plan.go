@@ -91,6 +91,7 @@ func (i *inspector) hole(s *voyage.Site, item *voyage.Item) {
 	i.bitWeight(s, item)
 	i.spud(s, item)
 	i.bitLife(s, item)
+	i.sticking(s, item)
 	i.logging(s, item)
 }
 

@@ -143,17 +143,20 @@ func (s *Draws) OfSite(id voyage.Quantity) float64 {
 func (s *Draws) Rate(r rig.Rate) float64 { return s.Draw(voyage.Quantity(r)) }
 
 // Happens draws whether something happens whose chance is one of the ship's rates.
-func (s *Draws) Happens(r rig.Rate) bool {
+func (s *Draws) Happens(r rig.Rate) bool { return s.HappensMore(r, 1) }
+
+// HappensMore draws whether something happens whose chance is so many times one of the ship's rates.
+func (s *Draws) HappensMore(r rig.Rate, times float64) bool {
 	if s.Median {
 		return false
 	}
-	chance := s.Rate(r)
+	chance := s.Rate(r) * times
 	if chance <= 0 {
 		return false
 	}
-	times := &s.tally.times[s.tally.row(s.Place)+len(s.drawn)+int(r)]
-	*times++
-	return s.Stream.For(s.v.Purposes[r]).For(happening).For(s.Place.Hole).Uniform(int(*times)) < chance
+	taken := &s.tally.times[s.tally.row(s.Place)+len(s.drawn)+int(r)]
+	*taken++
+	return s.Stream.For(s.v.Purposes[r]).For(happening).For(s.Place.Hole).Uniform(int(*taken)) < chance
 }
 
 // tally counts, for each place where the ship was, how often each quantity was drawn there and how often each
