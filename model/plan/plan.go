@@ -58,7 +58,7 @@ type Precedence struct {
 // Site is a place to core.
 type Site struct {
 	Name       string
-	Path       string         // where it stands in the scenario, such as "sites[2]"; empty where it stands in none
+	Path       string // where it stands in the scenario, such as "sites[2]"; empty where it stands in none
 	Position   geo.Position
 	Via        []geo.Position // waypoints on the way to it
 	WaterDepth unit.Length    // below sea level
@@ -100,7 +100,7 @@ const (
 type Item struct {
 	Name string
 	Path string // where it stands in the scenario, such as "sites[2].holes[0]"; empty where it stands in none
-	Rank int // 1 is dropped last
+	Rank int    // 1 is dropped last
 	When *Condition
 	Hole *Hole // exactly one of Hole and Task is set
 	Task *Task

@@ -1,7 +1,6 @@
 package voyage
 
 import (
-
 	"coredays/model/geo"
 	"coredays/model/places"
 	"coredays/model/plan"
