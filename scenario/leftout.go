@@ -28,6 +28,9 @@ func (r siteReader) readOrLeaveOut() (out bool) {
 func (r siteReader) itemOrNone(path string, f itemFile) (item plan.Item, out bool) {
 	forget := r.remarks()
 	out = r.Yes(document.Join(path, "left_out"), f.LeftOut, false)
+	if out && f.When != nil && r.leavesOut(f.When.Hole.Value) {
+		f.When = nil // both wait together
+	}
 	item = r.item(path, f)
 	if out {
 		forget()

@@ -2,10 +2,8 @@ package main
 
 import (
 	"fmt"
-	"time"
 
 	"coredays/model/unit"
-	"coredays/scenario/entry"
 )
 
 // bound is what a numeric flag takes, and why not more.
@@ -51,14 +49,4 @@ func precise(text string) (unit.Duration, error) {
 		return 0, fmt.Errorf("--precision %q: give a time from %s to %s, such as 0.2d", text, finest.Tell(), widest.Tell())
 	}
 	return unit.Duration(p), nil
-}
-
-// atSea refuses dates on which no expedition can sail.
-func atSea(flag, text string, dates []time.Time) error {
-	for _, at := range dates {
-		if !entry.Plausible(at) {
-			return fmt.Errorf("--%s %q: %s: give dates from %d to %d", flag, text, at.Format(time.DateOnly), entry.FirstYear, entry.LastYear)
-		}
-	}
-	return nil
 }

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"coredays/model/unit"
+	"coredays/scenario/entry"
 )
 
 // longestStep between two departures is ten years.
@@ -16,22 +17,31 @@ const wantedDates = "give dates, such as 2027-01-14,2027-02-01, or first..last/s
 // parseDates reads a list of dates or a range with a step. A date without a time has that of the
 // plan.
 func parseDates(text string, sails time.Time) ([]time.Time, error) {
+	dates, err := departures(text, sails)
+	if err != nil {
+		return nil, fmt.Errorf("--departures %q: %w", text, err)
+	}
+	return dates, nil
+}
+
+// departures are the dates to try, each once, as a flag and the desk take them.
+func departures(text string, sails time.Time) ([]time.Time, error) {
 	dates, err := datesOf(text, sails)
 	switch {
 	case err != nil:
-		return nil, fmt.Errorf("--departures %q: %w; %s", text, err, wantedDates)
+		return nil, fmt.Errorf("%w; %s", err, wantedDates)
 	case len(dates) < 2:
-		return nil, fmt.Errorf("--departures %q: two dates or more are needed to compare; %s", text, wantedDates)
+		return nil, fmt.Errorf("two dates or more are needed to compare; %s", wantedDates)
 	case len(dates) > datesBound.most:
-		return nil, fmt.Errorf("--departures %q: at most %d dates; %s", text, datesBound.most, datesBound.why)
-	}
-	if err := atSea(datesBound.flag, text, dates); err != nil {
-		return nil, err
+		return nil, fmt.Errorf("at most %d dates; %s", datesBound.most, datesBound.why)
 	}
 	for i, at := range dates {
+		if !entry.Plausible(at) {
+			return nil, outOfTime(at)
+		}
 		for _, other := range dates[:i] {
 			if at.Equal(other) {
-				return nil, fmt.Errorf("--departures %q: %s stands there twice", text, at.Format(time.RFC3339))
+				return nil, fmt.Errorf("%s stands there twice", at.Format(time.RFC3339))
 			}
 		}
 	}
@@ -89,4 +99,8 @@ func parseDate(text string, sails time.Time) (time.Time, error) {
 		}
 	}
 	return time.Time{}, fmt.Errorf("%q is no date", text)
+}
+
+func outOfTime(at time.Time) error {
+	return fmt.Errorf("%s: give dates from %d to %d", at.Format(time.DateOnly), entry.FirstYear, entry.LastYear)
 }
