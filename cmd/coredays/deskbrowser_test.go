@@ -86,6 +86,7 @@ func (p planner) reads(expression string) string {
 // types puts a value into the field of a path with the keyboard alone.
 func (p planner) types(path, value string) {
 	p.Helper()
+	p.waits(`document.getElementById(` + strconv.Quote("f-"+path) + `)`)
 	p.reads(`{const i = document.getElementById(` + strconv.Quote("f-"+path) + `); i.focus(); i.select(); i.id}`)
 	p.does(chromedp.KeyEvent(value))
 	p.waits(`document.getElementById("text").value.includes(` + strconv.Quote(value) + `)`)
