@@ -94,14 +94,16 @@
 //	most_current            strongest current from ahead in which she holds station; the ship's without it
 //	sites                   list
 //	order                   names of sites in the order of the visits; every primary site must be
-//	                        there, alternates left out come last. Without it: primary sites as they
-//	                        stand, then alternates
+//	                        there but those with left_out, alternates that are not there come last.
+//	                        Without it: primary sites as they stand, then alternates
 //	trouble                 on, or off: nothing breaks, sticks or is lost (to see what trouble costs)
 //	order_rules             list of {first: A, then: B}, which the order must keep
 //
 // # A site
 //
 //	name
+//	left_out      yes: the site is not part of the plan, as if it were not in the file; it stays
+//	              there to be taken in again. Its place in the order and its rules wait for it
 //	position
 //	via           list of waypoints on the way to it, where a great circle would cross land
 //	water_depth   below the datum
@@ -139,6 +141,8 @@
 // # A hole
 //
 //	name            such as A
+//	left_out        yes: not part of the plan, as if it were not in the file. What is left out has to
+//	                be well-formed, and may ask for what can't be done
 //	rank            1 is dropped last, then 2, 3 ...; 1 without it. Holes are dropped before sites
 //	when            {hole: A, refused: above, depth: 150 mbsf}: only if the piston corer was refused
 //	                above (or below) that depth in an earlier hole of the site
@@ -162,7 +166,7 @@
 //
 // An entry of holes with the key task instead of name is work that is no hole: task (its name),
 // takes (spread), sea_limit (significant wave height), interruptible (yes: pauses in a rough sea,
-// also without the key; no: begins again), rank, when.
+// also without the key; no: begins again), rank, when, left_out.
 //
 // # A ship file
 //

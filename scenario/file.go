@@ -44,6 +44,7 @@ type orderRuleFile struct {
 
 type siteFile struct {
 	Name       document.Text   `mapstructure:"name"`
+	LeftOut    document.Text   `mapstructure:"left_out"`
 	Position   document.Text   `mapstructure:"position"`
 	Via        []document.Text `mapstructure:"via"`
 	WaterDepth document.Text   `mapstructure:"water_depth"`
@@ -82,6 +83,7 @@ type layerFile struct {
 // itemFile is a hole or a task: a task has the key task.
 type itemFile struct {
 	Name         document.Text     `mapstructure:"name"`
+	LeftOut      document.Text     `mapstructure:"left_out"`
 	Rank         document.Text     `mapstructure:"rank"`
 	When         *whenFile         `mapstructure:"when"`
 	StartOffset  document.Text     `mapstructure:"start_offset"`

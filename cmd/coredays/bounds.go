@@ -56,14 +56,23 @@ func precise(text string) (unit.Duration, error) {
 
 // parseDates reads the dates of --departures.
 func parseDates(text string, sails time.Time) ([]time.Time, error) {
+	list, err := departures(text, sails)
+	if err != nil {
+		return nil, fmt.Errorf("--departures %q: %w", text, err)
+	}
+	return list, nil
+}
+
+// departures are the dates to try, each once, as a flag and the desk take them.
+func departures(text string, sails time.Time) ([]time.Time, error) {
 	list, err := dates.Of(text, sails, datesBound.most)
 	switch {
 	case errors.Is(err, dates.ErrTooMany):
-		return nil, fmt.Errorf("--departures %q: %w; %s", text, err, datesBound.why)
+		return nil, fmt.Errorf("%w; %s", err, datesBound.why)
 	case err != nil:
-		return nil, fmt.Errorf("--departures %q: %w", text, err)
+		return nil, err
 	case len(list) < 2:
-		return nil, fmt.Errorf("--departures %q: two dates or more are needed to compare; %s", text, dates.Wanted)
+		return nil, fmt.Errorf("two dates or more are needed to compare; %s", dates.Wanted)
 	}
 	return list, nil
 }

@@ -192,7 +192,7 @@ func (i *inspector) apart() {
 		for b := range i.v.Sites[:a] {
 			if d := float64(geo.Distance(i.v.Sites[a].Position, i.v.Sites[b].Position)); d < nearest {
 				nearest, names = d, i.v.Sites[b].Name+" and "+i.v.Sites[a].Name
-				path = fmt.Sprintf("sites[%d].position", a)
+				path = i.plan.SitePath(a) + ".position"
 			}
 		}
 	}

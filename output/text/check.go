@@ -196,21 +196,26 @@ func Unlikely(found []check.Finding) []string {
 
 func findingLines(found []check.Finding) (lines []string) {
 	for _, f := range found {
-		line := Mark(f.Verdict) + " "
-		if f.Site != "" {
-			line += "site " + f.Site + ": "
-		}
-		if f.Hole != "" {
-			line += "hole " + f.Hole + ": "
-		}
-		if words.Defined(f.Value) && words.Defined(f.Limit) {
-			value, limit := apart(f.Value, f.Limit)
-			f.What += fmt.Sprintf(" (%s, limit %s)", withUnit(value, f.Unit), withUnit(limit, f.Unit))
-		}
-		line += inFull(f)
-		lines = append(lines, words.Printable(line))
+		lines = append(lines, FindingWords(f))
 	}
 	return lines
+}
+
+// FindingWords says a finding in a line: where, what, its figures, and what could be done.
+func FindingWords(f check.Finding) string {
+	line := Mark(f.Verdict) + " "
+	if f.Site != "" {
+		line += "site " + f.Site + ": "
+	}
+	if f.Hole != "" {
+		line += "hole " + f.Hole + ": "
+	}
+	if words.Defined(f.Value) && words.Defined(f.Limit) {
+		value, limit := apart(f.Value, f.Limit)
+		f.What += fmt.Sprintf(" (%s, limit %s)", withUnit(value, f.Unit), withUnit(limit, f.Unit))
+	}
+	line += inFull(f)
+	return words.Printable(line)
 }
 
 func withUnit(value, unit string) string { return strings.TrimSpace(value + " " + unit) }

@@ -112,6 +112,12 @@ func cutRow(cut *result.Cut, replications int) []string {
 	return row
 }
 
+// CutWords says what leaving something out saves and costs.
+func CutWords(cut *result.Cut, replications int) string {
+	return fmt.Sprintf("saves %s d and costs %s, mean of the whole programme; of the rest rank 1 gets done %s.",
+		words.SignedFixed(cut.Saves.Mean/float64(unit.Day), 1), coreCost(cut), words.Often(cut.Alternative.Allotted.ChancePrimary, replications))
+}
+
 // BringsCore reports whether what is cut brings up core.
 func BringsCore(cut *result.Cut) bool {
 	return cut.Kind == plan.WholeHole || cut.Kind == plan.WholeSite
