@@ -37,7 +37,7 @@ func tern() *result.Diary {
 }
 
 func TestDiaryIsThatOfTheGoldenFile(t *testing.T) {
-	got := printed(t, func(w io.Writer) error { return text.Diary(w, tern()) })
+	got := printed(t, func(w io.Writer) error { return text.Diary(w, tern(), true) })
 	matchGolden(t, "diary.txt", got)
 	for line := range strings.Lines(got) {
 		if words.Displayed(line) > text.PageWidth {
@@ -47,7 +47,7 @@ func TestDiaryIsThatOfTheGoldenFile(t *testing.T) {
 }
 
 func TestDiaryWithoutEntriesIsPrinted(t *testing.T) {
-	got := printed(t, func(w io.Writer) error { return text.Diary(w, &result.Diary{}) })
+	got := printed(t, func(w io.Writer) error { return text.Diary(w, &result.Diary{}, false) })
 	if !strings.Contains(got, "unnamed scenario") || strings.Contains(got, "Begins") {
 		t.Errorf("got\n%s", got)
 	}
@@ -90,7 +90,7 @@ func TestLongDiaryIsPrintedQuickly(t *testing.T) {
 		d.Entries[len(d.Entries)-1].Note = fmt.Sprintf("core %d, 9.5 m cut, 9.8 m up", len(d.Entries))
 	}
 	start := time.Now()
-	got := printed(t, func(w io.Writer) error { return text.Diary(w, d) })
+	got := printed(t, func(w io.Writer) error { return text.Diary(w, d, true) })
 	if waited := time.Since(start); waited > 5*time.Second || strings.Count(got, "\n") < 7000 {
 		t.Errorf("%d lines in %s", strings.Count(got, "\n"), waited)
 	}

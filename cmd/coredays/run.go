@@ -36,9 +36,13 @@ func asFault(err error) error {
 
 // run carries out a command line and returns the exit code.
 func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
-	root := newRoot(stdout, stderr)
+	screen := screenOn(stdout)
+	root := newRoot(screen, stderr)
 	root.SetArgs(args)
 	err := root.ExecuteContext(ctx)
+	if failed := screen.end(); err == nil && failed != nil {
+		err = asFault(failed)
+	}
 	switch {
 	case err == nil:
 		return exitOK
@@ -57,7 +61,7 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 }
 
 // newRoot is the program without a command.
-func newRoot(stdout, stderr io.Writer) *cobra.Command {
+func newRoot(screen *screen, stderr io.Writer) *cobra.Command {
 	root := &cobra.Command{
 		Use:   "coredays",
 		Short: "Plan a scientific coring expedition: days, core and how sure that is",
@@ -70,9 +74,15 @@ A plan is an estimate, not a clearance. Site safety review, the master and the d
 		SilenceUsage:  true,
 		RunE:          func(c *cobra.Command, _ []string) error { return c.Help() },
 
-		PersistentPreRunE: sparesItsFiles,
+		PersistentPreRunE: func(c *cobra.Command, args []string) error {
+			if err := screen.begin(c); err != nil {
+				return err
+			}
+			return sparesItsFiles(c, args)
+		},
 	}
-	root.SetOut(stdout)
+	root.SetOut(screen)
+	screen.addFlags(root)
 	root.SetErr(stderr)
 	root.SetFlagErrorFunc(wrongFlag)
 	root.AddCommand(newSimulate(), newDiary(), newCheck(), newSea(), newBasis(), newCompare(), newInit(), newRates(), newHindcast(), newMerge(), newDesk(), newMan())

@@ -140,12 +140,15 @@ func (v *reportView) verdicts(r *output.Report) {
 	v.Verdict, v.Checked = text.VerdictLine(r.Found), text.CheckedWords(r.Found)
 	for _, grade := range []check.Verdict{check.Stop, check.Caution, check.Pass} {
 		found := check.Of(r.Found, grade)
-		if grade == check.Pass {
+		switch grade {
+		case check.Pass:
 			found = text.Together(found)
+		case check.Caution:
+			found = text.Gathered(found)
 		}
 		if len(found) > 0 {
 			v.Found = append(v.Found, verdictView{text.Mark(grade) + " " + text.VerdictHeadings[grade],
-				sheet.Check(text.ToldInFull(found)).Only("site", "hole", "what", "value", "limit", "unit", "source"), grade == check.Pass})
+				sheet.Check(text.ToldInFull(found)).Only("site", "hole", "what", "value", "relation", "limit", "unit", "source"), grade == check.Pass})
 		}
 	}
 	if r.Plan != nil {
