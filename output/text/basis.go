@@ -114,8 +114,11 @@ func BasisCounted(entries []basis.Entry) string {
 
 // basisColumns leave the numbers' names as much room as there is, so that each has one line where it can.
 func (p *printer) basisColumns() []column {
-	return []column{wordColumn("number", max(44, p.width-60)), wordColumn("value", 26), wordColumn("varies by (%)", 15), wordColumn("source", 22)}
+	return []column{wordColumn("number", max(44, p.width-60)), wordColumn("value", 26), wordColumn("varies by (%)", 15), wordColumn("source", sourceWidth)}
 }
+
+// sourceWidth holds the line of a file with a short name.
+const sourceWidth = 22
 
 // basisRows have the numbers of each site below its name.
 func basisRows(entries []basis.Entry, from *notes) (rows [][]string) {
@@ -148,7 +151,7 @@ func varies(levels string) string {
 
 // sourceOf is where the scenario states a number, or the number of a note.
 func sourceOf(e *basis.Entry, from *notes) string {
-	if e.From == basis.Stated {
+	if e.From == basis.Stated && words.Displayed(e.Source) <= sourceWidth {
 		return e.Source
 	}
 	return e.From.String() + " " + from.of(e.Source)
