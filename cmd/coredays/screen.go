@@ -22,7 +22,7 @@ import (
 type screen struct {
 	out           io.Writer
 	terminal      bool
-	width, height int // columns and lines; 0 where nothing says
+	width, height int                         // columns and lines; 0 where nothing says
 	lookup        func(string) (string, bool) // of the environment
 
 	colour string // auto, always or never

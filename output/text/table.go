@@ -19,7 +19,9 @@ type column struct {
 	stacked bool   // the range of a number goes below it
 }
 
-func wordColumn(heading string, width int) column { return column{heading: heading, text: true, width: width} }
+func wordColumn(heading string, width int) column {
+	return column{heading: heading, text: true, width: width}
+}
 
 func numberColumn(heading string) column { return column{heading: heading} }
 
