@@ -24,7 +24,7 @@ func TestTheExamplesOfEachHelpTextRun(t *testing.T) {
 	if err != nil {
 		t.Skip("the examples need a shell")
 	}
-	for _, line := range examples(newRoot(io.Discard, io.Discard)) {
+	for _, line := range examples(newRoot(screenOn(io.Discard), io.Discard)) {
 		t.Run(line, func(t *testing.T) {
 			t.Parallel()
 			dir := t.TempDir()
@@ -96,7 +96,7 @@ func examples(cmd *cobra.Command) (lines []string) {
 }
 
 func TestEachCommandHasAnExampleThatCallsIt(t *testing.T) {
-	for _, cmd := range newRoot(io.Discard, io.Discard).Commands() {
+	for _, cmd := range newRoot(screenOn(io.Discard), io.Discard).Commands() {
 		if name := cmd.Name(); name != "help" && name != "completion" && !strings.Contains(cmd.Example, "coredays "+name) {
 			t.Errorf("%s has no example", name)
 		}

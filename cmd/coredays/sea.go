@@ -25,6 +25,7 @@ type seaCall struct {
 	site  string
 	years int
 	seed  uint64
+	all   bool
 	answer
 }
 
@@ -54,6 +55,7 @@ in deep water.`,
 	cmd.Flags().Var((*call.FreeText)(&s.site), "site", "only the site of this `name`")
 	cmd.Flags().IntVar(&s.years, "years", 0, "how many years of sea to make; 100 without it, 400 beside a record, whose hours are made 20 times at least")
 	cmd.Flags().Uint64Var(&s.seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
+	cmd.Flags().BoolVar(&s.all, "all", false, "print every month, class of work and spell of each site")
 	s.answer.addFlags(cmd)
 	return cmd
 }
@@ -82,7 +84,7 @@ func (s *seaCall) execute(ctx context.Context, args []string, given bool, stdout
 		}
 		studies = append(studies, study)
 	}
-	return s.give(stdout, func(w io.Writer) error { return text.Sea(w, studies) }, func(w io.Writer) error { return json.Sea(w, studies) })
+	return s.give(stdout, func(w io.Writer) error { return text.Sea(w, studies, text.Detail{All: s.all}) }, func(w io.Writer) error { return json.Sea(w, studies) })
 }
 
 // usualYears is how many years are made where nothing else is asked for: enough for the storms of

@@ -77,11 +77,20 @@ func Answers(c *result.Comparison) bool { return len(c.Alternatives) > 0 && c.Re
 
 // first prints which alternative comes first.
 func (p *printer) first(c *result.Comparison) error {
-	p.heading("First: %s", c.Alternatives[c.Best].Name)
+	p.heading("%s", FirstHeading(c))
 	for _, line := range append(FirstLines(c), StandingLines(c)...) {
 		p.say("%s", line)
 	}
 	return nil
+}
+
+// FirstHeading names the first alternative.
+func FirstHeading(c *result.Comparison) string {
+	name := c.Alternatives[c.Best].Name
+	if c.Question == result.WhichOrder {
+		return "Best order: " + strings.ReplaceAll(name, ", ", " → ")
+	}
+	return "First: " + name
 }
 
 // FirstLines tell what the first alternative brings.

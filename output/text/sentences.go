@@ -21,7 +21,7 @@ func Headlines(s *result.Summary) []string {
 	}
 	return append([]string{
 		fmt.Sprintf("Half of the expeditions need more than %s days for the whole programme, port to port; one in ten more than %s, nine in ten more than %s.", p50, p90, p10),
-		words.Happens(s.Allotted.ChanceAll, s.Replications, "In the "+sea+" sea days it is finished", "In the "+sea+" sea days it is not finished") + " " +
+		words.Happens(s.Allotted.ChanceAll, s.Replications, "In the "+sea+" sea days it gets done", "In the "+sea+" sea days it does not get done") + " " +
 			words.Happens(s.Allotted.ChancePrimary, s.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 at the primary sites gets done"),
 	}, Why(s)...)
 }
@@ -45,7 +45,7 @@ func Facts(s *result.Summary) []Fact {
 		{"whole programme within the days", words.Chance(s.Allotted.ChanceAll, s.Replications) + perCent(s), words.Exact(s.Allotted.ChanceAll), ofAll},
 		{"all of rank 1 within the days", words.Chance(s.Allotted.ChancePrimary, s.Replications) + perCent(s), words.Exact(s.Allotted.ChancePrimary), ofAll},
 		spreadFact("days in hand at the end", hand, words.Places(hand.P10, hand.P50, hand.P90), "d"),
-		spreadFact("core recovered within the days", s.Allotted.Recovered, 0, "m"),
+		coreFact(&s.Allotted),
 		{"port reached too late", words.Chance(s.Allotted.Late, s.Replications) + perCent(s), words.Exact(s.Allotted.Late), ofAll},
 	}
 }
@@ -60,6 +60,15 @@ func spreadFact(label string, s result.Spread, places int, unit string) Fact {
 		note = "P50; P10–P90 " + words.Between(p10, p90) + " " + unit
 	}
 	return Fact{label, p50 + " " + unit, words.Exact(words.Middle(s)), note}
+}
+
+// coreFact says the core within the days, and how much of it alternates bring.
+func coreFact(a *result.Allotted) Fact {
+	f := spreadFact("core recovered within the days", a.Recovered, 0, "m")
+	if a.OfAlternates.P90 > 0 && f.Note != "" {
+		f.Note += "; at the primary sites P50 " + words.Fixed(words.Middle(a.OfPrimary), 0) + " m"
+	}
+	return f
 }
 
 // SiteWords describes a site in a sentence.

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"slices"
 	"strings"
 
 	"coredays/model/plan"
@@ -31,10 +32,12 @@ type found struct {
 
 func foundIn(c *result.Comparison, take func(i int) []change) (f found) {
 	if len(c.Cuts) > 0 || c.Question == result.WhatToCut {
-		f.Lines = append([]string{text.AsPlannedSentence(c)}, text.CheapestSentence(c)...)
+		f.Lines = append([]string{text.AsPlannedSentence(c)}, text.BestCutSentences(c)...)
 		f.Lines = append(f.Lines, text.CutsNote)
-		for i := range c.Cuts {
-			f.Proposals = append(f.Proposals, proposal{Name: "Without " + text.CutName(&c.Cuts[i]), Words: text.CutWords(&c.Cuts[i], c.Replications), Take: take(i)})
+		helps, trifles := text.CutsRanked(c)
+		for _, cut := range slices.Concat(helps, trifles) {
+			i := slices.IndexFunc(c.Cuts, func(x result.Cut) bool { return x.Site == cut.Site && x.What == cut.What && x.Kind == cut.Kind })
+			f.Proposals = append(f.Proposals, proposal{Name: "Without " + text.CutName(cut), Words: text.CutWords(cut, c.Replications), Take: take(i)})
 		}
 		return f
 	}
