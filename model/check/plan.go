@@ -65,6 +65,7 @@ func (i *inspector) site(s *voyage.Site, n int) {
 	i.places(s, n)
 	i.approval(s)
 	i.station(s)
+	i.hazards(s, n)
 	i.hookLoad(s)
 	i.compensator(s)
 	i.sea(s, n)
@@ -91,6 +92,7 @@ func (i *inspector) hole(s *voyage.Site, item *voyage.Item) {
 	i.bitLife(s, item)
 	i.sticking(s, item)
 	i.logging(s, item)
+	i.sources(s, item)
 }
 
 // klbf is the rig's unit of force.
