@@ -69,6 +69,15 @@ func (l *learner) upTo(papers *riglog.Papers) *riglog.Papers {
 			p.Cores = append(p.Cores, *c)
 		}
 	}
+	if len(p.Cores) == 0 { // as the notes of the log have them
+		for i := range l.x.State.Cores {
+			c := &l.x.State.Cores[i]
+			at := &l.x.State.Items[c.Item]
+			site := &l.x.v.Sites[at.Site]
+			p.Cores = append(p.Cores, riglog.Core{Site: site.Name, Hole: site.Items[at.Number].Name, Number: c.Number, Type: c.Tool.Letter(), Top: c.Top, Cored: c.Cored,
+				Recovered: c.Recovered, OnDeck: c.OnDeck, Water: unit.Length(math.NaN())})
+		}
+	}
 	return p
 }
 

@@ -88,7 +88,9 @@ func TestShipGoesOnFromAnyStateWithoutAJump(t *testing.T) {
 	papers := logOf(t, whole)
 	bad := 0
 	step := 5
-	if os.Getenv("ALL") != "" { step=1 }
+	if os.Getenv("ALL") != "" {
+		step = 1
+	}
 	for i := 3; i < len(whole.Entries)-2; i += step {
 		e := &whole.Entries[i]
 		at := e.From.Add(e.To.Sub(e.From) / 2).Round(time.Second)

@@ -19,6 +19,7 @@ type Page struct {
 	At, Sails    time.Time
 	ArriveBy     time.Time // when the sea days end
 	State        *state.State
+	LocalAhead   int // h by which the ship's local time is ahead of UTC, by her longitude
 	Where        Where
 	Known        bool // the operation in hand was told from the log, and goes on where it is
 

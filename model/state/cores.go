@@ -187,7 +187,11 @@ func (r *reader) advance(x *Item, h *plan.Hole, at *Hole, c *Core) {
 	at.Depth = max(at.Depth, c.Top+unit.Depth(c.Cored))
 	if c.Tool.Piston() && c.Number > 1 {
 		const partial = 0.95 // of the full stroke [common practice], as where it is simulated
-		if float64(c.Cored) < partial*float64(c.Tool.Stroke()) {
+		full := c.Tool.Stroke()
+		if at.Stage < len(h.Stages) {
+			full = min(full, unit.Length(h.Stages[at.Stage].To-c.Top))
+		}
+		if c.Cored < partial*full {
 			at.Partials++
 		} else {
 			at.Partials = 0

@@ -31,23 +31,23 @@ type State struct {
 
 // Ship is what decides what she does next.
 type Ship struct {
-	Site         int // index into the plan's sites; None under way and in port
-	Item         int // index into State.Items; None where no hole or task is in hand
-	LastSite     int // where she was last; None before the first site
-	OnStation    bool
-	Bit          unit.Length // below the sea surface; 0 with all pipe on deck
-	Assembly     coring.Assembly
-	Rotated      unit.Duration // by the bit in use
-	Longest      unit.Length   // longest string run so far
-	TriedOut     bool          // an assembly was made up before on this expedition
-	LastService  time.Time
-	SinceOther   [activity.Kinds]unit.Duration // work since other work on site was done last
-	Hole         Hole                          // of the item in hand
-	TaskDone     unit.Duration
-	Trips        [maxTrips][2]unit.Length // bit from and to, since the line was slipped and cut
-	NumberOf     int                      // of these trips
-	Clear        bool                     // of the last hole: the ship need not move before the one in hand is begun
-	TryOut       bool                     // the first assembly is made up, and other work on site was not done since
+	Site        int // index into the plan's sites; None under way and in port
+	Item        int // index into State.Items; None where no hole or task is in hand
+	LastSite    int // where she was last; None before the first site
+	OnStation   bool
+	Bit         unit.Length // below the sea surface; 0 with all pipe on deck
+	Assembly    coring.Assembly
+	Rotated     unit.Duration // by the bit in use
+	Longest     unit.Length   // longest string run so far
+	TriedOut    bool          // an assembly was made up before on this expedition
+	LastService time.Time
+	SinceOther  [activity.Kinds]unit.Duration // work since other work on site was done last
+	Hole        Hole                          // of the item in hand
+	TaskDone    unit.Duration
+	Trips       [maxTrips][2]unit.Length // bit from and to, since the line was slipped and cut
+	NumberOf    int                      // of these trips
+	Clear       bool                     // of the last hole: the ship need not move before the one in hand is begun
+	TryOut      bool                     // the first assembly is made up, and other work on site was not done since
 }
 
 // maxTrips is how many trips since the last slip and cut are kept: the line is cut after far fewer.

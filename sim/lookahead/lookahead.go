@@ -85,6 +85,7 @@ func (l *look) page(o *sim.Onward) *morning.Page {
 	p := &morning.Page{Scenario: v.Plan.Title, Seed: l.run.Seed, Replications: o.Replications(), At: st.At, Sails: v.Plan.Sails, State: st, Known: l.x.Known,
 		ArriveBy: v.Plan.Sails.Add(time.Duration(v.Deadline * float64(time.Second)))}
 	if st.Now.Site != state.None {
+		p.LocalAhead = int(math.Round(float64(v.Sites[st.Now.Site].Position.Longitude) / 15)) // 15 degrees an hour
 		p.Where.Site, p.Where.Floor = v.Sites[st.Now.Site].Name, v.Sites[st.Now.Site].WaterDepth
 		if n := st.Now.Item; n != state.None {
 			p.Where.Hole = v.Sites[st.Items[n].Site].Items[st.Items[n].Number].Name
