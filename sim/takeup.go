@@ -291,6 +291,9 @@ func (s *ship) takesHole(now *state.Ship) {
 	}
 }
 
+// betweenOperations is what is done about the rig between operations.
+var betweenOperations = map[string]activity.Kind{"do other work": activity.OtherWork, "service the rig": activity.RigService, "slip and cut": activity.SlipAndCut}
+
 // stepInHand is the rule that applies. In the midst of an operation the rig is not serviced: what is due comes after it.
 func (s *ship) stepInHand() *step {
 	first := activity.Kinds
@@ -298,11 +301,11 @@ func (s *ship) stepInHand() *step {
 		first = s.past.steps[s.past.at].kind
 	}
 	for i := range steps {
-		switch steps[i].name {
-		case "do other work", "service the rig", "slip and cut":
-			if first != activity.OtherWork && first != activity.RigService && first != activity.SlipAndCut {
-				continue
+		if does, rig := betweenOperations[steps[i].name]; rig {
+			if first == does && s.here != nil {
+				return &steps[i] // it was, whatever was due
 			}
+			continue
 		}
 		if steps[i].when(s) {
 			return &steps[i]

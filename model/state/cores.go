@@ -196,7 +196,7 @@ func (r *reader) advance(x *Item, h *plan.Hole, at *Hole, c *Core) {
 		} else {
 			at.Partials = 0
 		}
-		r.refuse(x, h, at)
+		r.refuse(x, h, at, c.Top+unit.Depth(c.Cored))
 	}
 }
 
@@ -209,13 +209,13 @@ func (r *reader) end() {
 }
 
 // refuse applies the scenario's rule for piston corers: so many incomplete strokes in a row.
-func (r *reader) refuse(x *Item, h *plan.Hole, at *Hole) {
+func (r *reader) refuse(x *Item, h *plan.Hole, at *Hole, depth unit.Depth) {
 	rule := &r.plan.Sites[x.Site].Refusal
 	if rule.PartialStrokes < 1 || at.Partials < rule.PartialStrokes || at.Stage >= len(h.Stages) {
 		return
 	}
 	if x.Refused == 0 {
-		x.Refused = at.Depth
+		x.Refused = depth
 	}
 	at.Partials = 0
 	if !at.Half && h.Stages[at.Stage].With.GoesOn(rule.Then) {

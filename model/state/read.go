@@ -395,7 +395,7 @@ func (r *reader) did(k activity.Kind, seconds unit.Duration, to time.Time, next 
 		s.Assembly, s.Rotated, s.TriedOut = r.assembly(), 0, true
 		s.Hole.Conditioned, s.Hole.Released = false, false
 	case activity.LayDownBHA:
-		s.Assembly, s.Bit = coring.NoBHA, 0
+		s.Assembly, s.Bit, s.Clear = coring.NoBHA, 0, true
 	case activity.RunPipe:
 		s.Bit = high
 	case activity.PullPipe:
