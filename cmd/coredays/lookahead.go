@@ -21,7 +21,7 @@ import (
 type lookaheadCall struct {
 	chosen
 	log, cores, state, forecast, before string
-	write, report, at                   string
+	write, at                           string
 	runs                                runs
 	answer
 }
@@ -38,13 +38,13 @@ behind the plan the ship is and why, and what was learned.
 
 The log has the columns from, to, what, site, hole and depth_mbsf (README); a table that "coredays diary --csv"
 writes is one. What the log does not tell is put right by a file: --write-state writes it, commented, and
---state reads it again. A forecast is a table with the columns time and hs_m.
+--state reads it again. A forecast is a table with the columns time and hs_m. --before takes the page that
+--json wrote the day before.
 
 A plan is an estimate, not a clearance. The master and the driller decide.`,
-		Example: `  coredays lookahead plan.yaml --log log.csv --cores cores.csv
-  coredays lookahead plan.yaml --log log.csv --at 2027-03-11T06:00Z --forecast forecast.csv
-  coredays lookahead plan.yaml --log log.csv --write-state state.yaml
-  coredays lookahead plan.yaml --log log.csv --state state.yaml --json today.json --before yesterday.json`,
+		Example: `  coredays lookahead voyage.yaml --log shiplog.csv --cores deck.csv
+  coredays lookahead voyage.yaml --log shiplog.csv --at 2028-01-28T06:00Z --forecast forecast.csv --json today.json
+  coredays lookahead voyage.yaml --log shiplog.csv --write-state state.yaml`,
 		Args: cobra.ExactArgs(1),
 		RunE: func(c *cobra.Command, args []string) error {
 			return l.execute(c.Context(), args, c.OutOrStdout(), c.ErrOrStderr())
