@@ -55,6 +55,7 @@ var rooms = map[string][]string{
 	"scenario/records":     {"scenario", "scenario/document", "scenario/entry", "scenario/fault", "scenario/lithology"},
 	"scenario/sitetable":   {"scenario", "scenario/fault", "scenario/spreadsheet"},
 	"scenario/rigfile":     {"scenario/spreadsheet"},
+	"scenario/statefile":   {"scenario/spreadsheet"},
 
 	"output":            {},
 	"output/words":      {},
@@ -75,6 +76,7 @@ var rooms = map[string][]string{
 	"sim/hindcast":    {"sim"},
 	"sim/sensitivity": {"sim", "sim/random", "sim/statistics"},
 	"sim/choice":      {"sim", "sim/statistics"},
+	"sim/lookahead":   {"sim", "sim/statistics"},
 	"sim/simtest":     {},
 }
 

@@ -85,7 +85,7 @@ A plan is an estimate, not a clearance. Site safety review, the master and the d
 	screen.addFlags(root)
 	root.SetErr(stderr)
 	root.SetFlagErrorFunc(call.WrongFlag)
-	root.AddCommand(newSimulate(), newDiary(), newCheck(), newSea(), newBasis(), newCompare(), newStudy(), newInit(), newRates(), newHindcast(), newMerge(), newDesk(), newMan())
+	root.AddCommand(newSimulate(), newDiary(), newCheck(), newSea(), newBasis(), newCompare(), newStudy(), newInit(), newRates(), newLookahead(), newHindcast(), newMerge(), newDesk(), newMan())
 	root.InitDefaultHelpCmd()
 	if help, _, err := root.Find([]string{"help"}); err == nil {
 		help.Args = call.KnownTopic
