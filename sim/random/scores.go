@@ -13,6 +13,7 @@ import (
 type Score struct {
 	Of      spread.Drawn // with the weight of one level alone
 	purpose chance.Key
+	above   chance.Key
 	at      UsedAt
 	Powers  int     // of the score that are let count: 1, or 3 where it is one of few
 	Share   float64 // of its effect that is this quantity's: others may draw with the same score
@@ -42,7 +43,7 @@ func ScoresOf(v *voyage.Voyage, id voyage.Quantity, places []UsedAt, sharing int
 			share = 1 / float64(sharing)
 		}
 		for _, at := range distinct {
-			list = append(list, Score{one, v.Purposes[id], at, powers, share})
+			list = append(list, Score{one, v.Purposes[id], v.Above[id], at, powers, share})
 		}
 	}
 	return list
@@ -65,7 +66,7 @@ func apart(places []UsedAt, level spread.Level) (list []UsedAt) {
 func (s *Draws) Score(x *Score) float64 {
 	s.Place = x.at.Place
 	var d drawn
-	s.settle(&d, &x.Of, x.purpose)
+	s.settle(&d, &x.Of, x.purpose, x.above)
 	if x.Of.Weight[spread.Run] == 0 {
 		return d.score
 	}
