@@ -143,8 +143,9 @@
 //	                above (or below) that depth in an earlier hole of the site
 //	start_offset    how much higher the bit starts, so that core gaps fall elsewhere
 //	drill_ahead_to  depth drilled without coring first
-//	core            list of {with, to}: a tool (APC, HLAPC, XCB, RCB) and a depth, or refusal for a
-//	                piston corer, which then goes at most to approved_to and the lowest layer
+//	core            list of {with, to, advance}: a tool (APC, HLAPC, XCB, RCB) and a depth, or refusal for a
+//	                piston corer, which then goes at most to approved_to and the lowest layer;
+//	                advance, such as 4.8 m, where the crew is to cut cores shorter than usual
 //	oriented        yes: piston cores are oriented
 //	temperature     {tool: shoe, on_cores: [4, 7, 10]}: a shoe that is the only tool so far
 //	penetrometer    {at: [40 mbsf, 80 mbsf]}
@@ -208,6 +209,7 @@
 //	task: above 0 h, to 100 d; longer is an expedition of its own
 //	time between closings: from 6 h to 10000 d; pipe that is recovered and run again takes hours, and ten thousand days are as good as never
 //	closing: from 30 min to 100 d; shorter is no reason to recover pipe, and a site closed for longer is one for another season: see not_before and not_after
+//	length of a core: from 0.5 m to 20 m; shorter is not worth a cycle, and longer is no barrel
 //	rank: from 1 to 100; nobody distinguishes more ranks
 //	partial strokes in a row: from 1 to 20; each is hours of work for little core
 //	height of waves, or heave: from 0.05 m to 30 m; less is no sea, and the highest ever measured is 19 m (significant, from memory)
@@ -252,6 +254,7 @@
 //	length of a joint: from 5 m to 20 m; drill pipe comes in 5.5 to 13.7 m (API ranges, from memory) (joint_length)
 //	diameter of a barrel: from 1 in to 12 in; it has to run through the pipe (piston_diameter)
 //	sea from which the ship slows down: from 0 m to 30 m (slowdown_from)
+//	length of a core: from 0.5 m to 20 m; shorter is not worth a cycle, and longer is no barrel (piston_advance, extended_advance, rotary_advance)
 //	clearance, gap or mismatch of depths: from 0 m to 50 m; more is more than five cores (mudline_clearance, core_gap, depth_mismatch)
 //	depth from which a rate holds: from 0 m to 20000 m; no string reaches deeper (extended_deep_from)
 //	depth of pipe in the hole while logging or hung off: from 0 m to 1000 m; common practice is 50 to 100 m (hang_off_depth, logging_pipe_depth)

@@ -101,8 +101,9 @@ type itemFile struct {
 }
 
 type stageFile struct {
-	With document.Text `mapstructure:"with"`
-	To   document.Text `mapstructure:"to"`
+	With    document.Text `mapstructure:"with"`
+	To      document.Text `mapstructure:"to"`
+	Advance document.Text `mapstructure:"advance"`
 }
 
 type whenFile struct {

@@ -23,11 +23,21 @@ func (r siteReader) stages(path string, f itemFile, h *plan.Hole) {
 		stage := plan.Stage{With: r.tool(document.Join(inner, "with"), s.With)}
 		r.follows(document.Join(inner, "with"), stage.With, h)
 		r.target(document.Join(inner, "to"), s.To, &stage, depth)
+		stage.Advance = r.advance(document.Join(inner, "advance"), s.Advance, stage.With)
 		if !stage.ToRefusal {
 			depth = max(depth, stage.To)
 		}
 		h.Stages = append(h.Stages, stage)
 	}
+}
+
+// advance reads how long each core of a stage is to be, 0 for as long as the tool usually makes it.
+func (r siteReader) advance(path string, t document.Text, tool coring.Tool) unit.Length {
+	length := unit.Length(r.Maybe(path, t, entry.CoreMeasure))
+	if stroke := tool.Stroke(); length > stroke {
+		r.Infeasible(path, t.Value, "no longer than a core of the "+tool.Of().What+", "+unit.OfLength.Format(float64(stroke), "m"))
+	}
+	return length
 }
 
 // tool reads the name of a coring tool.

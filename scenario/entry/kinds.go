@@ -44,6 +44,8 @@ var (
 		why: "shorter is no reason to recover pipe, and a site closed for longer is one for another season: see not_before and not_after"}
 	CountMeasure = Measure{kind: "count", Of: unit.OfCount, Least: 1, Most: 1000, Whole: true,
 		why: "nothing on board is counted in more"}
+	CoreMeasure = Measure{kind: "length of a core", Of: unit.OfLength, Symbol: "m", such: "4.8 m", Least: 0.5, Most: 20,
+		why: "shorter is not worth a cycle, and longer is no barrel"}
 	RankMeasure = Measure{kind: "rank", Of: unit.OfCount, Least: 1, Most: 100, Whole: true,
 		why: "nobody distinguishes more ranks"}
 	StrokesMeasure = Measure{kind: "partial strokes in a row", Of: unit.OfCount, Least: 1, Most: 20, Whole: true,
