@@ -73,7 +73,7 @@ func (s *Draws) Draw(id voyage.Quantity) float64 {
 	}
 	d := &s.drawn[id]
 	if !d.known || d.place != s.Place {
-		s.settle(d, q, id, s.v.Purposes[id])
+		s.settle(d, q, id, s.v.Purposes[id], s.v.Above[id])
 		d.tallied = s.tally.row(s.Place) + int(id)
 		s.takeUp(d, q)
 	}
@@ -87,10 +87,10 @@ func (s *Draws) Draw(id voyage.Quantity) float64 {
 	return q.At(score)
 }
 
-// settle works out the score of the levels above the run.
-func (s *Draws) settle(d *drawn, q *spread.Drawn, id voyage.Quantity, purpose chance.Key) {
-	stream := s.Stream.For(purpose)
-	*d = drawn{place: s.Place, known: true, source: stream.For(s.Place.Hole)}
+// settle works out the score of the levels above the run, which may be those of other quantities too.
+func (s *Draws) settle(d *drawn, q *spread.Drawn, id voyage.Quantity, purpose, above chance.Key) {
+	*d = drawn{place: s.Place, known: true, source: s.Stream.For(purpose).For(s.Place.Hole)}
+	stream := s.Stream.For(above)
 	if w := q.Weight[spread.Expedition]; w > 0 {
 		own := stream.For(everywhere).Normal(0)
 		if c := q.Common; c != 0 {
@@ -102,7 +102,7 @@ func (s *Draws) settle(d *drawn, q *spread.Drawn, id voyage.Quantity, purpose ch
 		d.score += w * s.level(id, spread.Site, s.Place.Site, stream.For(s.Place.Site).For(wholeSite).Normal(0))
 	}
 	if w := q.Weight[spread.Hole]; w > 0 {
-		d.score += w * s.level(id, spread.Hole, s.Place.Hole, d.source.Normal(0))
+		d.score += w * s.level(id, spread.Hole, s.Place.Hole, stream.For(s.Place.Hole).Normal(0))
 	}
 }
 
