@@ -36,7 +36,7 @@ func curveChart(s *result.Summary) *Chart {
 	p.Add(line(draw.LineStyle{Color: ink, Width: 1, Dashes: dashes[2]}, plotter.XYs{{X: days, Y: 0}, {X: days, Y: 104}}))
 	p.Add(line(draw.LineStyle{Color: deep, Width: 2.2}, points))
 	t := words.InDays(s.Needed.Total)
-	decimals := words.Places(t.P10, t.P50, t.P90)
+	decimals := words.DayPlaces
 	marks := plotter.XYs{{X: t.P10, Y: 10}, {X: t.P50, Y: 50}, {X: t.P90, Y: 90}}
 	p.Add(spots(draw.CircleGlyph{}, deep, 3.2, marks), spots(draw.BoxGlyph{}, ochre, 3.2, plotter.XYs{{X: days, Y: share}}))
 	p.Add(remarks(remark{x: days, y: 108.5, text: words.Given(days) + " sea days", bare: true, inside: true}))

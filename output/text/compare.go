@@ -99,8 +99,8 @@ func FirstLines(c *result.Comparison) []string {
 	a := &best.Allotted
 	return []string{
 		words.Happens(a.ChancePrimary, c.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 gets done"),
-		fmt.Sprintf("The whole programme needs P50 %s d; P50 %s m of core come up within %s days.", words.Figures(words.InDays(best.Needed.Total).P50),
-			words.Figures(words.Middle(a.Recovered)), words.Given(a.SeaDays.Days())),
+		fmt.Sprintf("The whole programme needs P50 %s d; P50 %s m of core come up within %s days.", words.Fixed(words.InDays(best.Needed.Total).P50, words.DayPlaces),
+			words.Fixed(words.Middle(a.Recovered), 0), words.Given(a.SeaDays.Days())),
 	}
 }
 
@@ -127,7 +127,7 @@ func plannedSentence(c *result.Comparison) string {
 		how = "which is indistinguishable from it"
 	}
 	return fmt.Sprintf("The order of the scenario is %s, %s: rank 1 gets done %s, the whole programme needs P50 %s d.", planned.Name, how,
-		words.Often(planned.Summary.Allotted.ChancePrimary, c.Replications), words.Figures(words.InDays(planned.Summary.Needed.Total).P50))
+		words.Often(planned.Summary.Allotted.ChancePrimary, c.Replications), words.Fixed(words.InDays(planned.Summary.Needed.Total).P50, words.DayPlaces))
 }
 
 // aliveSentence says which alternatives can't be given from the first.

@@ -22,9 +22,9 @@ func (p *printer) cuts(c *result.Comparison) error {
 	}
 	p.WriteByte('\n')
 	columns := []column{wordColumn("without", 34), numberColumn("rank"), numberColumn("rank 1\ndone (%)"), numberColumn("more\n(points)"), numberColumn("all\ndone (%)"),
-		numberColumn("core less\n(m)"), numberColumn("saves (d)\nmean"), numberColumn("\nP90"), numberColumn("section\n(points)")}
+		numberColumn("core less\n(m)"), numberColumn("saves (d)\nmean"), numberColumn("section\n(points)")}
 	planned := &c.Alternatives[0].Summary.Allotted
-	rows := [][]string{{"nothing: as planned", "", words.Chance(planned.ChancePrimary, c.Replications), "", words.Chance(planned.ChanceAll, c.Replications), "", "", "", ""}}
+	rows := [][]string{{"nothing: as planned", "", words.Chance(planned.ChancePrimary, c.Replications), "", words.Chance(planned.ChanceAll, c.Replications), "", "", ""}}
 	list, trifles := CutsRanked(c)
 	for _, cut := range list {
 		rows = append(rows, cutRow(c, cut))
@@ -109,7 +109,8 @@ func gainWords(c *result.Comparison, cut *result.Cut) string {
 	if cut.First == (result.Interval{}) {
 		return words.SignedFixed(100*Gain(c, cut), 0)
 	}
-	return words.Points(cut.First)
+	i := cut.First
+	return words.Bounded(result.Interval{Mean: 100 * i.Mean, Low: 100 * i.Low, High: 100 * i.High}, 0) // whole points, as chances are whole per cent
 }
 
 // Trifles names what hardly matters in a sentence.
@@ -173,7 +174,7 @@ func cutRow(c *result.Comparison, cut *result.Cut) []string {
 		section = words.SignedFixed(100*cut.Section, 0)
 	}
 	return []string{CutName(cut), CutRank(c, cut), words.Chance(cut.Alternative.Allotted.ChancePrimary, c.Replications), gainWords(c, cut),
-		words.Chance(cut.Alternative.Allotted.ChanceAll, c.Replications), words.SignedFixed(cut.Metres.Mean, 0), words.SignedFixed(saves.Mean, 1), words.SignedFixed(saves.P90, 1), section}
+		words.Chance(cut.Alternative.Allotted.ChanceAll, c.Replications), words.SignedFixed(cut.Metres.Mean, 0), words.SignedFixed(saves.Mean, 1), section}
 }
 
 // CutWords says what leaving something out saves and costs.

@@ -16,11 +16,15 @@ func (p *printer) sideBySide(c *result.Comparison) error {
 	order := c.Question == result.WhichOrder
 	columns := []column{wordColumn(HeadingOf(c.Question), 30), numberColumn("done (%):\nrank 1"), numberColumn("\nall")}
 	if order {
-		columns = append(columns, numberColumn("days (d)\nP50"), numberColumn("days more than\nthe first (d)"), numberColumn("track\n(nmi)"), numberColumn("core\n(m)"))
+		columns = append(columns, numberColumn("days (d)\nP50"), numberColumn("days more than\nthe first (d)"), numberColumn("track\n(nmi)"), numberColumn("mean\ncore (m)"))
 	} else {
-		columns = append(columns, numberColumn("days needed (d)\nP50 (P10–P90)"), numberColumn("days more than\nthe first (d)"), numberColumn("waiting\n(d)"), numberColumn("core\n(m)"))
+		columns = append(columns, numberColumn("days needed (d)\nP50 (P10–P90)"), numberColumn("days more than\nthe first (d)"), numberColumn("mean\nwait (d)"), numberColumn("mean\ncore (m)"))
 	}
-	columns = append(columns, wordColumn("", 18))
+	standing := 8
+	if order {
+		standing = 18 // that of the scenario is named
+	}
+	columns = append(columns, wordColumn("", standing))
 	var rows [][]string
 	for _, i := range ByMerit(c) {
 		rows = append(rows, sideRow(c, i, order))

@@ -48,6 +48,10 @@ func Places(values ...float64) int {
 	return 2
 }
 
+// DayPlaces is how many decimals days have wherever people read them: a site of a day and an expedition of sixty are
+// told to two and a half hours, and the same figure reads alike in text, page and chart.
+const DayPlaces = 1
+
 // Fixed writes a number with a fixed count of decimals: what is too small to show is "<0.1", and
 // whole numbers from 1000 on keep three significant figures.
 func Fixed(value float64, places int) string {
