@@ -67,6 +67,7 @@ func (x *Start) from(k int) {
 		total += p.worked + p.idle
 	}
 	x.begins = x.At - total
+	x.past.lasts = float64(x.State.Over)
 }
 
 // fits tells whether the rules of the ship, from where she was, do what the log has.
