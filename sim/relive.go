@@ -13,6 +13,7 @@ type past struct {
 	steps   []pastStep
 	at      int     // the next of them
 	credit  float64 // s since it began, where the log does not say on what they were spent
+	lasts   float64 // s that what is in hand still lasts by the crew's own estimate; 0 where they did not say
 	watched bool    // note what does not agree
 	amiss   bool    // the operation does other things than the log has
 }
@@ -48,6 +49,9 @@ func (s *ship) relives(k activity.Kind, takes float64) (left float64) {
 		}
 		if !p.over() {
 			return 0
+		}
+		if p.lasts > 0 {
+			return p.lasts
 		}
 		return max(0, takes-worked)
 	}

@@ -20,7 +20,6 @@ type weather struct {
 	calm    bool         // no sea at all: the crew's estimates
 	forced  []float64    // heights hour by hour in place of chance, the last for ever; nil for chance
 	known   *seaKnown    // what is known of it; nil for nothing
-	missed  missed       // by this replication of what is known
 }
 
 // begin begins the seas of a replication: at sailing, or at an earlier moment that several
@@ -48,7 +47,7 @@ func (w *weather) copyFrom(o *weather) {
 func (w *weather) score(step int) float64 {
 	score := w.series[w.course].Score(step + w.ahead)
 	if w.known != nil {
-		score += w.known.bend(step, w.misses())
+		score = w.known.bent(step, score)
 	}
 	return score
 }

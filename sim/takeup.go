@@ -7,7 +7,6 @@ import (
 	"coredays/model/activity"
 	"coredays/model/coring"
 	"coredays/model/rig"
-	"coredays/model/sea"
 	"coredays/model/state"
 	"coredays/model/voyage"
 	"coredays/sim/random"
@@ -67,6 +66,7 @@ func (x *Start) from(k int) {
 		total += p.worked + p.idle
 	}
 	x.begins = x.At - total
+	x.past.lasts = float64(x.State.Over)
 }
 
 // fits tells whether the rules of the ship, from where she was, do what the log has.
@@ -112,9 +112,7 @@ func (x *Start) since(t time.Time) float64 { return t.Sub(x.v.Plan.Sails).Second
 // takesUp puts a ship that has just begun where the start has her. What is behind her is on her books.
 func (s *ship) takesUp(x *Start) {
 	s.Learns(x.known)
-	if s.sea.known = x.sea; x.sea != nil {
-		s.sea.missed = missed{noise: s.Stream.For(theReadings)}
-	}
+	s.sea.known = x.sea
 	s.beenTo(x)
 	s.broughtUp(x)
 	s.doneWith(x)
@@ -343,5 +341,5 @@ func (x *Start) KnowSea(waves float64, forecast []SeaPoint) {
 	s := newShip(x.v)
 	s.begins(0, 0)
 	s.takesUp(x)
-	x.knowSea(waves, forecast, func(int) *sea.Table { return s.sea.waves }, func(step int) int { return s.sea.series[s.sea.course].Day(step + s.sea.ahead) })
+	x.knowSea(waves, forecast, s.sea.waves, func(step int) int { return s.sea.series[s.sea.course].Day(step + s.sea.ahead) })
 }

@@ -8,6 +8,7 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"regexp"
 	"strings"
 	"text/template"
 	"time"
@@ -50,7 +51,7 @@ func Read(name string, data []byte) (state.Correction, error) {
 	d := yaml.NewDecoder(bytes.NewReader(data))
 	d.KnownFields(true)
 	if err := d.Decode(&f); err != nil && !errors.Is(err, io.EOF) {
-		return c, fmt.Errorf("%s: %s", name, strings.ReplaceAll(strings.TrimPrefix(err.Error(), "yaml: "), "\n", " "))
+		return c, errors.Join(faultsOf(name, err)...)
 	}
 	var wrong []error
 	number := func(key string, to *float64, from *float64, most float64) {
@@ -87,6 +88,33 @@ func Read(name string, data []byte) (state.Correction, error) {
 		c.Holes = append(c.Holes, x)
 	}
 	return c, errors.Join(wrong...)
+}
+
+// strange and unlike are what the YAML reader says of a key that is not known, and of the rest.
+var (
+	strange = regexp.MustCompile(`^line (\d+): field (\S+) not found`)
+	unlike  = regexp.MustCompile(`^line (\d+): (.*)$`)
+)
+
+// faultsOf says in words of the file what the YAML reader says.
+func faultsOf(name string, err error) (list []error) {
+	lines := []string{strings.TrimPrefix(err.Error(), "yaml: ")}
+	if wrong, is := errors.AsType[*yaml.TypeError](err); is {
+		lines = lines[:0]
+		for _, e := range wrong.Errors {
+			lines = append(lines, fmt.Sprint(e))
+		}
+	}
+	for _, line := range lines {
+		if m := strange.FindStringSubmatch(line); m != nil {
+			list = append(list, fmt.Errorf("%s:%s: there is no key %s in a state file: coredays lookahead --write-state writes one with all keys", name, m[1], m[2]))
+		} else if m := unlike.FindStringSubmatch(line); m != nil {
+			list = append(list, fmt.Errorf("%s:%s: %s", name, m[1], m[2]))
+		} else {
+			list = append(list, fmt.Errorf("%s: %s", name, line))
+		}
+	}
+	return list
 }
 
 // momentOf reads a time, UTC where no zone is stated.
