@@ -36,7 +36,7 @@ var headings = map[string]string{
 	"cored": "cored", "advance": "cored", "length_cored": "cored", "recovered": "recovered", "recovery": "recovered",
 	"on_deck": "time_on_deck", "deck_time": "time_on_deck", "on_deck_time": "time_on_deck",
 	"water_depth": "water", "block_height": "block", "block_position": "block", "hookload": "hook_load",
-	"bit_depth": "bit", "wire": "wire", "wire_out": "wire", "seconds": "time", "time_s": "time",
+	"bit_depth": "bit", "wire": "wire", "wire_out": "wire", "line_out": "wire", "wire_depth": "wire", "wireline_depth": "wire", "line_depth": "wire", "seconds": "time", "time_s": "time",
 }
 
 // column is where a column stands, and the unit that its heading or the row below says.
