@@ -53,6 +53,7 @@ type table struct {
 	kind   kind
 	column map[string]column
 	rows   []spreadsheet.Row // below the heading
+	headed int               // number of the row of the heading
 }
 
 // mostAbove is how many rows, such as a title and the ship's name, may stand above the heading.
@@ -67,7 +68,7 @@ func tabled(s *sheet) (*table, error) {
 		found := headed(s.Rows[i].Cells)
 		for k, wanted := range needs {
 			if !slices.ContainsFunc(wanted, func(c string) bool { _, has := found[c]; return !has }) {
-				t := &table{sheet: s, kind: kind(k), column: found, rows: s.Rows[i+1:]}
+				t := &table{sheet: s, kind: kind(k), column: found, rows: s.Rows[i+1:], headed: s.Rows[i].Number}
 				t.unitRow()
 				return t, nil
 			}
