@@ -84,7 +84,9 @@
 //	in_port_before_sailing  spread; days apart from sea_days; the ship's without it
 //	ship                    "riserless drillship", which is built in, or the path of a ship file,
 //	                        from the folder of the scenario
-//	rates                   figures of ship and crew by key, each a spread; see below for the keys
+//	rates                   figures of ship and crew by key, each a spread; see below for the keys. file
+//	                        is the path of a file with more of them, from the folder of the scenario,
+//	                        such as coredays rates --yaml writes; what stands here goes before it
 //	limits                  list of limits of sea; work named here loses all the ship's limits for it
 //	storm                   clear_sea_floor, recover_pipe; the ship's without it
 //	string                  pipe and collars otherwise than the ship has them, key by key; see below
