@@ -53,6 +53,7 @@ var rooms = map[string][]string{
 	"scenario/records":     {"scenario", "scenario/document", "scenario/entry", "scenario/fault", "scenario/lithology"},
 	"scenario/sitetable":   {"scenario", "scenario/fault", "scenario/spreadsheet"},
 	"scenario/rigfile":     {"scenario/spreadsheet"},
+	"scenario/statefile":   {"scenario/spreadsheet"},
 
 	"output":            {},
 	"output/words":      {},
@@ -72,6 +73,7 @@ var rooms = map[string][]string{
 	"sim/hindcast":    {"sim"},
 	"sim/sensitivity": {"sim", "sim/random", "sim/statistics"},
 	"sim/choice":      {"sim", "sim/statistics"},
+	"sim/lookahead":   {"sim", "sim/statistics"},
 	"sim/simtest":     {},
 }
 

@@ -69,7 +69,8 @@ func servesUntilInterrupted(t *testing.T, shell, line, dir string) {
 func furnish(t *testing.T, dir string) {
 	t.Helper()
 	files := map[string][]byte{"plan.yaml": scenario.Starter(), "sites.csv": []byte("Site,Latitude,Longitude,Water depth (m)\nAX-01,33 30.0N,52 15.0W,4450\n")}
-	for name, extract := range map[string]string{"holes.csv": "published/site_days.csv", "cores.csv": "published/core_cycles.csv", "log.csv": "scenarios/log.csv"} {
+	for name, extract := range map[string]string{"holes.csv": "published/site_days.csv", "cores.csv": "published/core_cycles.csv", "log.csv": "scenarios/log.csv",
+		"voyage.yaml": "lookahead/plan.yaml", "shiplog.csv": "lookahead/log.csv", "deck.csv": "lookahead/cores.csv", "forecast.csv": "lookahead/forecast.csv"} {
 		data, err := os.ReadFile("../../testdata/" + extract)
 		if err != nil {
 			t.Fatal(err)

@@ -75,7 +75,7 @@ A plan is an estimate, not a clearance. Site safety review, the master and the d
 	root.SetOut(stdout)
 	root.SetErr(stderr)
 	root.SetFlagErrorFunc(wrongFlag)
-	root.AddCommand(newSimulate(), newDiary(), newCheck(), newSea(), newBasis(), newCompare(), newInit(), newRates(), newHindcast(), newMerge(), newDesk(), newMan())
+	root.AddCommand(newSimulate(), newDiary(), newCheck(), newSea(), newBasis(), newCompare(), newInit(), newRates(), newLookahead(), newHindcast(), newMerge(), newDesk(), newMan())
 	root.InitDefaultHelpCmd()
 	if help, _, err := root.Find([]string{"help"}); err == nil {
 		help.Args = knownTopic

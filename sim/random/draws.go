@@ -18,7 +18,9 @@ type Draws struct {
 	Median bool // every draw is the median, and no trouble happens
 	drawn  []drawn
 	tally  tally
-	Uses   *uses // nil where nobody asks what is drawn where
+	Uses   *uses     // nil where nobody asks what is drawn where
+	known  *Known    // what was learned of scores; nil for nothing
+	scores []float64 // of what is known, in this replication
 }
 
 func New(v *voyage.Voyage) Draws {
@@ -71,7 +73,7 @@ func (s *Draws) Draw(id voyage.Quantity) float64 {
 	}
 	d := &s.drawn[id]
 	if !d.known || d.place != s.Place {
-		s.settle(d, q, s.v.Purposes[id])
+		s.settle(d, q, id, s.v.Purposes[id])
 		d.tallied = s.tally.row(s.Place) + int(id)
 		s.takeUp(d, q)
 	}
@@ -86,21 +88,21 @@ func (s *Draws) Draw(id voyage.Quantity) float64 {
 }
 
 // settle works out the score of the levels above the run.
-func (s *Draws) settle(d *drawn, q *spread.Drawn, purpose chance.Key) {
+func (s *Draws) settle(d *drawn, q *spread.Drawn, id voyage.Quantity, purpose chance.Key) {
 	stream := s.Stream.For(purpose)
 	*d = drawn{place: s.Place, known: true, source: stream.For(s.Place.Hole)}
 	if w := q.Weight[spread.Expedition]; w > 0 {
 		own := stream.For(everywhere).Normal(0)
 		if c := q.Common; c != 0 {
-			own = c*s.Stream.For(CommonFactor).Normal(0) + math.Sqrt(1-c*c)*own
+			own = c*s.level(voyage.NoQuantity, spread.Expedition, 0, s.Stream.For(CommonFactor).Normal(0)) + math.Sqrt(1-c*c)*own
 		}
-		d.score += w * own
+		d.score += w * s.level(id, spread.Expedition, 0, own)
 	}
 	if w := q.Weight[spread.Site]; w > 0 {
-		d.score += w * stream.For(s.Place.Site).For(wholeSite).Normal(0)
+		d.score += w * s.level(id, spread.Site, s.Place.Site, stream.For(s.Place.Site).For(wholeSite).Normal(0))
 	}
 	if w := q.Weight[spread.Hole]; w > 0 {
-		d.score += w * d.source.Normal(0)
+		d.score += w * s.level(id, spread.Hole, s.Place.Hole, d.source.Normal(0))
 	}
 }
 

@@ -5,6 +5,7 @@ import {offer} from "./fields.js";
 import {showPlan, showFaults} from "./plan.js";
 import {showAnswer, showCheck, showDifference, showSea, inBrief, hide} from "./answer.js";
 import {search, stopSearch} from "./search.js";
+import {lookahead} from "./morning.js";
 import {History} from "./history.js";
 import {save, saveAs, showFile, watch, here} from "./saving.js";
 
@@ -113,6 +114,7 @@ addEventListener("keydown", e => {
   if (action) { e.preventDefault(); action(); }
 });
 
+lookahead(desk, alone);
 const {ok, body} = await call("open");
 if (ok) {
   Object.assign(desk, {saved: body.text, digest: body.digest, file: body.file});
