@@ -19,7 +19,8 @@ type question struct {
 	Dates   string   `json:"dates"`  // of sailing, to try
 	Window  string   `json:"window"` // by which the page tells itself from others
 	Unsaved bool     `json:"unsaved"`
-	Gone    bool     `json:"gone"` // the window closes
+	Gone    bool     `json:"gone"`   // the window closes
+	Papers  papers   `json:"papers"` // of the ship
 }
 
 // asked reads a question; where it can't be, that is answered.

@@ -42,7 +42,7 @@ func (d *Desk) Handler() http.Handler {
 	mux.Handle("GET /", http.FileServerFS(page))
 	for what, answer := range map[string]http.HandlerFunc{
 		"open": d.open, "read": d.read, "edit": d.edit, "save": d.save, "here": d.here,
-		"answer": d.answer, "search": d.search,
+		"answer": d.answer, "search": d.search, "morning": d.morning,
 		"report":   d.written(func() Write { return d.Report }, "text/html; charset=utf-8"),
 		"workbook": d.written(func() Write { return d.Workbook }, "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"),
 	} {

@@ -16,6 +16,9 @@ function mark(a) {
 const listed = list => element("ul", {}, list.map(l => element("li", {}, l)));
 const folded = (fold, name, ...contents) => element("details", {"data-fold": fold}, element("summary", {}, name), ...contents);
 
+// inBrief is the days and the chance of rank 1.
+export const inBrief = a => [a.facts[0], a.facts[2]].map(f => f.Label + " " + f.Value).join("; ");
+
 export function showAnswer(a) {
   at("state").textContent = mark(a);
   const open = new Set([...document.querySelectorAll("#answer details[open]")].map(d => d.dataset.fold));
@@ -30,7 +33,7 @@ export function showAnswer(a) {
     folded("call", "The same answer on the command line", element("p", {}, element("code", {}, a.call))));
   for (const d of document.querySelectorAll("#answer details")) d.open = open.has(d.dataset.fold);
   at("answer").classList.remove("stale");
-  at("glance").textContent = a.facts.slice(0, 2).map(f => f.Label + ": " + f.Value).join("; ");
+  at("glance").textContent = inBrief(a);
 }
 
 export const showSea = c => at("sea")?.replaceChildren(figure(c));

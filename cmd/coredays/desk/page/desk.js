@@ -3,8 +3,9 @@ import {at} from "./element.js";
 import {call, events, download} from "./calls.js";
 import {offer} from "./fields.js";
 import {showPlan, showFaults} from "./plan.js";
-import {showAnswer, showCheck, showDifference, showSea, hide} from "./answer.js";
+import {showAnswer, showCheck, showDifference, showSea, inBrief, hide} from "./answer.js";
 import {search, stopSearch} from "./search.js";
+import {lookahead} from "./morning.js";
 import {History} from "./history.js";
 import {save, saveAs, showFile, watch, here} from "./saving.js";
 
@@ -53,7 +54,7 @@ async function ask(remake) {
         showAnswer(a);
         if (a.rough) return;
         desk.refined = true;
-        step.came = `(${a.facts[0].Value}; ${a.facts[1].Value})`;
+        step.came = "(" + inBrief(a) + ")";
         showHistory();
         if (desk.pinned?.text === text) showDifference([`Pinned: ${desk.pinned.name}, the plan on screen. Change something to read the difference.`]);
       }),
@@ -113,6 +114,7 @@ addEventListener("keydown", e => {
   if (action) { e.preventDefault(); action(); }
 });
 
+lookahead(desk, alone);
 const {ok, body} = await call("open");
 if (ok) {
   Object.assign(desk, {saved: body.text, digest: body.digest, file: body.file});

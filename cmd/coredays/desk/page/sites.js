@@ -30,16 +30,19 @@ function layer(desk, list, path, n) {
     button("Take out this layer", () => desk.change(takenOut(list, path, n), "One layer less"), {"aria-label": `Take out layer ${n + 1} of ${path}`}));
 }
 
-function hole(desk, list, path, n, site) {
+function hole(desk, list, path, n, site, deepest) {
   const tree = list[n], whole = `${path}[${n}]`, task = tree?.task != null, name = nameOf(tree), full = site + " " + name;
   const core = Array.isArray(tree?.core) ? tree.core : [];
   return element("fieldset", {class: isOut(tree) ? "out" : ""}, element("legend", {}, name), leftOut(desk, tree, whole, full),
     keysOf(tree, task ? ["task", "rank", "takes"] : ["name", "rank", "logging"], ["core", "left_out"]).map(k => field(desk, tree, whole, k)),
     task ? null : element("fieldset", {}, element("legend", {}, "Stages: tool, and how deep"), core.map((_, i) => stage(desk, core, whole + ".core", i)),
-      button("Add a stage", () => desk.change(added(tree.core, whole + ".core", "{with: XCB, to: " + (site && core.at(-1)?.to || "100 mbsf") + "}"), "A stage more in " + full), {"aria-label": "Add a stage to " + full})),
+      button("Add a stage", () => desk.change(added(tree.core, whole + ".core", `{with: XCB, to: ${deepest}}`), "A stage more in " + full), {"aria-label": "Add a stage to " + full})),
     more(desk, tree, whole, task ? "task" : "hole"),
     button("Take out " + name, () => desk.change(takenOut(list, path, n), "Took out " + full), {"data-drop": whole, "aria-label": "Take out " + full}));
 }
+
+// deeper is a depth for a further layer, 50 of the same unit below the last one.
+const deeper = bottom => bottom ? bottom.replace(/^[\d.]+/, n => String(Number(n) + 50)) : "100 mbsf";
 
 // without are the edits that take a site out of the file, its place in the order and its rules with it.
 function without(tree, n) {
@@ -79,8 +82,8 @@ export function site(desk, whole, n, name, position, order) {
     more(desk, tree, path, "site"),
     maps.length ? folded(path + ".maps", maps.map(words).join(", ").replace(/^./, c => c.toUpperCase()), maps.map(k => field(desk, tree, path, k))) : null,
     folded(path + ".layers", `Layers (${layers.length})`, layers.map((_, l) => layer(desk, layers, path + ".layers", l)),
-      button("Add a layer", () => desk.change(added(tree.layers, path + ".layers", `{bottom: ${layers.at(-1)?.bottom ?? "100 mbsf"}, lithology: ${layers.at(-1)?.lithology ?? "nannofossil ooze"}}`), "A layer more at " + name), {"aria-label": "Add a layer at " + name})),
-    folded(path + ".holes", `Holes and tasks (${names.join(", ")})`, holes.map((_, h) => hole(desk, holes, path + ".holes", h, name)),
+      button("Add a layer", () => desk.change(added(tree.layers, path + ".layers", `{bottom: ${deeper(layers.at(-1)?.bottom)}, lithology: ${layers.at(-1)?.lithology ?? "nannofossil ooze"}}`), "A layer more at " + name), {"aria-label": "Add a layer at " + name})),
+    folded(path + ".holes", `Holes and tasks (${names.join(", ")})`, holes.map((_, h) => hole(desk, holes, path + ".holes", h, name, layers.at(-1)?.bottom ?? tree.approved_to ?? "100 mbsf")),
       element("div", {class: "tools"},
         button("Add a hole", () => desk.change(added(tree.holes, path + ".holes", `{name: ${next(names, "A")}, core: [{with: APC, to: refusal}]}`), "Hole " + next(names, "A") + " added at " + name), {"aria-label": "Add a hole at " + name}),
         button("Add a task", () => desk.change(added(tree.holes, path + ".holes", `{task: ${next(names, "task 1")}, takes: 12 h}`), "A task added at " + name), {"aria-label": "Add a task at " + name}))),
