@@ -160,7 +160,17 @@
 //
 // An entry of holes with the key task instead of name is work that is no hole: task (its name),
 // takes (spread), sea_limit (significant wave height), interruptible (yes: pauses in a rough sea,
-// also without the key; no: begins again), rank, when.
+// also without the key; no: begins again, so that the crew looks at the forecast first), breakdown (pauses, also
+// without the key, or ruins: begins again), pipe (as it is, also without the key; on deck; at the sea floor:
+// an assembly hangs clear of it), rank, when.
+//
+// A task of several steps has steps, a list of step (its name) and the same keys from takes to pipe. What a step
+// has done stays done: a survey, say, then an instrument set, which a storm would undo:
+//
+//   - task: set seismometer
+//     steps:
+//   - {step: camera survey, takes: {low: 4 h, mid: 6 h, high: 10 h}, sea_limit: 3 m, pipe: at the sea floor}
+//   - {step: set instrument, takes: 8 h, sea_limit: 2 m, interruptible: no, breakdown: ruins, pipe: at the sea floor}
 //
 // # A ship file
 //

@@ -98,6 +98,19 @@ type itemFile struct {
 	Takes         *document.Spread `mapstructure:"takes"`
 	SeaLimit      document.Text    `mapstructure:"sea_limit"`
 	Interruptible document.Text    `mapstructure:"interruptible"`
+	Breakdown     document.Text    `mapstructure:"breakdown"`
+	Pipe          document.Text    `mapstructure:"pipe"`
+	Steps         []stepFile       `mapstructure:"steps"`
+}
+
+// stepFile is a step of a task.
+type stepFile struct {
+	Step          document.Text    `mapstructure:"step"`
+	Takes         *document.Spread `mapstructure:"takes"`
+	SeaLimit      document.Text    `mapstructure:"sea_limit"`
+	Interruptible document.Text    `mapstructure:"interruptible"`
+	Breakdown     document.Text    `mapstructure:"breakdown"`
+	Pipe          document.Text    `mapstructure:"pipe"`
 }
 
 type stageFile struct {

@@ -4,8 +4,6 @@ import (
 	"slices"
 
 	"coredays/model/plan"
-	"coredays/model/spread"
-	"coredays/model/unit"
 	"coredays/scenario/document"
 	"coredays/scenario/entry"
 )
@@ -45,16 +43,6 @@ func (r siteReader) item(path string, f itemFile) plan.Item {
 	return item
 }
 
-// task reads work that is no hole.
-func (r siteReader) task(path string, f itemFile) *plan.Task {
-	r.strangers(path, f.holeKeys(), "nothing here: this belongs to a hole, and this is a task")
-	return &plan.Task{
-		Takes:         r.Quantity(document.Join(path, "takes"), f.Takes, entry.TaskMeasure, spread.Quantity{}),
-		SeaLimit:      unit.Length(r.Maybe(document.Join(path, "sea_limit"), f.SeaLimit, entry.HeightMeasure)),
-		Interruptible: r.Yes(document.Join(path, "interruptible"), f.Interruptible, true),
-	}
-}
-
 // use is a key of an item and whether it is there.
 type use struct {
 	key   string
@@ -70,7 +58,8 @@ func (f itemFile) holeKeys() []use {
 
 // taskKeys says which keys of a task are there.
 func (f itemFile) taskKeys() []use {
-	return []use{{"takes", f.Takes != nil}, {"sea_limit", f.SeaLimit.Given}, {"interruptible", f.Interruptible.Given}}
+	return []use{{"takes", f.Takes != nil}, {"sea_limit", f.SeaLimit.Given}, {"interruptible", f.Interruptible.Given},
+		{"breakdown", f.Breakdown.Given}, {"pipe", f.Pipe.Given}, {"steps", f.Steps != nil}}
 }
 
 // strangers notes keys that belong to the other kind of item.

@@ -47,7 +47,16 @@ func (s *ship) tool() coring.Tool {
 }
 
 // assembly is the bottom-hole assembly that the hole in hand needs.
-func (s *ship) assembly() coring.Assembly { return assemblyOf(s.planned()) }
+// A task goes down with whatever hangs, and else with that of the piston corer.
+func (s *ship) assembly() coring.Assembly {
+	switch {
+	case s.item.Task == nil:
+		return assemblyOf(s.planned())
+	case s.bha != coring.NoBHA:
+		return s.bha
+	}
+	return coring.PistonBHA
+}
 
 // assemblyOf is the bottom-hole assembly that a hole needs. One that is only drilled takes the rotary one.
 func assemblyOf(h *plan.Hole) coring.Assembly {

@@ -86,8 +86,14 @@ func uses(s *voyage.Site, tool coring.Tool) bool {
 // item lists the depths of a hole, or what a task takes.
 func (b *book) item(item *voyage.Item, site, path string) {
 	if item.Task != nil {
-		from, source := b.at(path+".takes", Stated, item.Task.Takes.Source)
-		b.drawn(quantity("programme", site, "task: "+item.Name, item.Task.Takes, hours, from, source), item.Takes)
+		for k, step := range item.Task.Steps {
+			at, name := path+".takes", "task: "+item.Name
+			if step.Name != "" {
+				at, name = fmt.Sprintf("%s.steps[%d].takes", path, k), name+", "+step.Name
+			}
+			from, source := b.at(at, Stated, step.Takes.Source)
+			b.drawn(quantity("programme", site, name, step.Takes, hours, from, source), item.Takes[k])
+		}
 		return
 	}
 	if item.Hole.DrillAheadTo > 0 {

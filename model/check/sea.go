@@ -36,8 +36,13 @@ func (i *inspector) sea(s *voyage.Site, n int) {
 		i.rough(s, "", "sea above that at which the bit is pulled clear of the sea floor", float64(clear.ClearSeaFloor), from, to, clear.Source)
 	}
 	for _, item := range s.Items {
-		if item.Task != nil && item.Task.SeaLimit > 0 {
-			i.rough(s, item.Name, "sea above the limit of the task", float64(item.Task.SeaLimit), from, to, "sea_limit of the scenario")
+		if item.Task == nil {
+			continue
+		}
+		for _, step := range item.Task.Steps {
+			if step.SeaLimit > 0 {
+				i.rough(s, item.Name, "sea above the limit of the task", float64(step.SeaLimit), from, to, "sea_limit of the scenario")
+			}
 		}
 	}
 }

@@ -159,14 +159,6 @@ const (
 	GiveUp               // the rest is dropped
 )
 
-// Task is work that is no hole.
-type Task struct {
-	Takes         spread.Quantity
-	SeaLimit      unit.Length // significant wave height, 0 for none
-	Interruptible bool        // pauses in a rough sea rather than beginning again
-	Kind          string      // tasks of a kind share the random stream of the expedition; "" for a kind of its own
-}
-
 // Refusal is the rule by which a piston corer is given up.
 type Refusal struct {
 	Overpull       unit.Force
