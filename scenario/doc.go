@@ -144,7 +144,8 @@
 //	start_offset    how much higher the bit starts, so that core gaps fall elsewhere
 //	drill_ahead_to  depth drilled without coring first
 //	core            list of {with, to}: a tool (APC, HLAPC, XCB, RCB) and a depth, or refusal for a
-//	                piston corer, which then goes at most to approved_to and the lowest layer
+//	                piston corer, which then goes at most to approved_to and the lowest layer; from (a
+//	                depth) where the hole is drilled without coring below the tool before, as for spot cores
 //	oriented        yes: piston cores are oriented
 //	temperature     {tool: shoe, on_cores: [4, 7, 10]}: a shoe that is the only tool so far
 //	penetrometer    {at: [40 mbsf, 80 mbsf]}

@@ -115,6 +115,7 @@ type stepFile struct {
 
 type stageFile struct {
 	With document.Text `mapstructure:"with"`
+	From document.Text `mapstructure:"from"`
 	To   document.Text `mapstructure:"to"`
 }
 

@@ -85,18 +85,26 @@ func (s *ship) nextStage() {
 	s.hole.half, s.hole.slow, s.hole.partials = false, 0, 0
 }
 
-// aheadLeft reports whether the hole in hand has still to be drilled down without coring.
-func (s *ship) aheadLeft() bool { return s.hole.depth < s.hole.aim-shortest }
-
-// coringLeft reports whether a tool still has something to core, and passes over stages that have not.
-func (s *ship) coringLeft() bool {
-	for s.hole.stage < len(s.stages()) {
-		if s.hole.depth < float64(s.stages()[s.hole.stage].To)-shortest {
-			return true
-		}
+// passStages passes over stages that have nothing left to core; down to where the next begins is drilled.
+func (s *ship) passStages() {
+	for s.hole.stage < len(s.stages()) && s.hole.depth >= float64(s.stages()[s.hole.stage].To)-shortest {
 		s.nextStage()
 	}
-	return false
+	if s.hole.stage < len(s.stages()) {
+		s.hole.aim = max(s.hole.aim, float64(s.stages()[s.hole.stage].From))
+	}
+}
+
+// aheadLeft reports whether the hole in hand has still to be drilled down without coring.
+func (s *ship) aheadLeft() bool {
+	s.passStages()
+	return s.hole.depth < s.hole.aim-shortest
+}
+
+// coringLeft reports whether a tool still has something to core.
+func (s *ship) coringLeft() bool {
+	s.passStages()
+	return s.hole.stage < len(s.stages())
 }
 
 // shortest is the shortest core worth a cycle, m [common practice].

@@ -104,6 +104,9 @@ func (b *book) item(item *voyage.Item, site, path string) {
 		if stage.ToRefusal {
 			name += " refusal, at most"
 		}
+		if stage.From > 0 {
+			b.stated("programme", site, fmt.Sprintf("hole %s: drilled, then %s from", item.Name, stage.With), fmt.Sprintf("%s.core[%d].from", path, k), float64(stage.From), mbsf)
+		}
 		b.stated("programme", site, name, fmt.Sprintf("%s.core[%d].to", path, k), float64(stage.To), mbsf)
 	}
 }

@@ -69,9 +69,14 @@ func (i *inspector) rotaryHours(s *voyage.Site, h *plan.Hole, slower float64) (h
 		return 0
 	}
 	ahead := float64(h.DrillAheadTo)
-	through(s, 0, ahead, func(l ground.Lithology, metres float64) { hours += metres / l.Ahead.Shape.Quantile(slower) / 3600 })
-	if n := len(h.Stages); n > 0 {
-		through(s, ahead, float64(h.Stages[n-1].To), func(l ground.Lithology, metres float64) { hours += metres / l.Rate.Shape.Quantile(slower) / 3600 })
+	drilled := func(l ground.Lithology, metres float64) { hours += metres / l.Ahead.Shape.Quantile(slower) / 3600 }
+	through(s, 0, ahead, drilled)
+	at := ahead
+	for _, stage := range h.Stages {
+		from := max(at, float64(stage.From))
+		through(s, at, from, drilled)
+		through(s, from, float64(stage.To), func(l ground.Lithology, metres float64) { hours += metres / l.Rate.Shape.Quantile(slower) / 3600 })
+		at = float64(stage.To)
 	}
 	return hours
 }

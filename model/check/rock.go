@@ -102,6 +102,9 @@ func eachCut(s *voyage.Site, h *plan.Hole, visit func(tool coring.Tool, l ground
 	}
 	from = cut(ahead, h.DrillAheadTo)
 	for _, stage := range h.Stages {
+		if stage.From > from {
+			from = cut(ahead, stage.From)
+		}
 		if at := cut(stage.With, stage.To); !stage.ToRefusal {
 			from = at
 		}

@@ -126,6 +126,7 @@ type Hole struct {
 // Stage is one tool and how far it goes.
 type Stage struct {
 	With      coring.Tool
+	From      unit.Depth  // drilled down to without coring below the stage before; 0 to go on where that ended
 	To        unit.Depth  // the deepest it may go
 	Advance   unit.Length // of each core where that is known; 0 for the stroke of the tool
 	ToRefusal bool        // no depth was given but the tool's refusal; To is then the deepest that is allowed
