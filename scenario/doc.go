@@ -150,7 +150,8 @@
 //	temperature     {tool: shoe, on_cores: [4, 7, 10]}: a shoe that is the only tool so far
 //	penetrometer    {at: [40 mbsf, 80 mbsf]}
 //	logging         names of the ship's tool strings, in order
-//	reentry         none, or free-fall funnel
+//	reentry         none, free-fall funnel, or cone: that of a hole that is there already
+//	existing        depth of such a hole, which is found by camera and deepened; it never begins anew where it is lost
 //	abandon         open, heavy mud or cement; open without it
 //	if_lost         retry (drill down again and go on) or give up; retry without it
 //

@@ -84,6 +84,7 @@ type itemFile struct {
 	Rank         document.Text     `mapstructure:"rank"`
 	When         *whenFile         `mapstructure:"when"`
 	StartOffset  document.Text     `mapstructure:"start_offset"`
+	Existing     document.Text     `mapstructure:"existing"`
 	DrillAheadTo document.Text     `mapstructure:"drill_ahead_to"`
 	Core         []stageFile       `mapstructure:"core"`
 	Oriented     document.Text     `mapstructure:"oriented"`

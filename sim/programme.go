@@ -63,6 +63,9 @@ func (s *ship) begin(i *voyage.Item) {
 		s.offset = s.bit > 0
 		s.retireBit()
 		s.meetGround()
+		if i.Hole.Existing > 0 {
+			s.findExisting()
+		}
 	}
 }
 

@@ -96,7 +96,10 @@ func (b *book) item(item *voyage.Item, site, path string) {
 		}
 		return
 	}
-	if item.Hole.DrillAheadTo > 0 {
+	if item.Hole.Existing > 0 {
+		b.stated("programme", site, "hole "+item.Name+": there already, down to", path+".existing", float64(item.Hole.Existing), mbsf)
+	}
+	if item.Hole.DrillAheadTo > item.Hole.Existing {
 		b.stated("programme", site, "hole "+item.Name+": drilled ahead to", path+".drill_ahead_to", float64(item.Hole.DrillAheadTo), mbsf)
 	}
 	for k, stage := range item.Hole.Stages {

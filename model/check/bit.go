@@ -21,8 +21,10 @@ func (i *inspector) bitLife(s *voyage.Site, item *voyage.Item) {
 	if low := life.Shape.Quantile(0.1) / 3600; hours > low && hours <= f.Limit {
 		f.Limit, f.Source = low, "one bit in ten lasts no longer: "+life.Source
 	}
-	if item.Hole.Reentry == plan.Funnel {
+	if is := item.Hole.Reentry; is == plan.Funnel {
 		f.What = "rotating hours against a bit's life; a funnel is planned"
+	} else if is == plan.Cone {
+		f.What = "rotating hours against a bit's life; the hole has a cone"
 	} else if hours > life.Shape.Quantile(0.1)/3600 {
 		chance := i.bitLasts(s, item.Hole)
 		f.Verdict, f.Chance, f.Cure, f.Path = Caution, &chance, "reentry: free-fall funnel, or a shallower target", "reentry"
@@ -70,7 +72,7 @@ func (i *inspector) rotaryHours(s *voyage.Site, h *plan.Hole, slower float64) (h
 	}
 	ahead := float64(h.DrillAheadTo)
 	drilled := func(l ground.Lithology, metres float64) { hours += metres / l.Ahead.Shape.Quantile(slower) / 3600 }
-	through(s, 0, ahead, drilled)
+	through(s, float64(h.Existing), ahead, drilled)
 	at := ahead
 	for _, stage := range h.Stages {
 		from := max(at, float64(stage.From))

@@ -108,10 +108,10 @@ func planned(s *voyage.Site, work activity.Limit) bool {
 func asks(h *plan.Hole, work activity.Limit) bool {
 	switch work {
 	case activity.PistonCoring, activity.RotaryCoring:
-		return work == activity.RotaryCoring && h.DrillAheadTo > 0 ||
+		return work == activity.RotaryCoring && h.DrillAheadTo > h.Existing ||
 			slices.ContainsFunc(h.Stages, func(stage plan.Stage) bool { return stage.With.Of().Limit == work })
 	case activity.Logging:
-		return len(h.Logging) > 0 || h.Reentry == plan.Funnel
+		return len(h.Logging) > 0 || h.Reentry != plan.NoReentry
 	}
 	return true
 }

@@ -112,7 +112,8 @@ type Condition struct {
 // Hole is a hole to drill.
 type Hole struct {
 	StartOffset  unit.Length // how much higher than usual the bit starts, so that core gaps are staggered
-	DrillAheadTo unit.Depth  // 0 for none
+	Existing     unit.Depth  // of a hole with a cone that is there already and is deepened; 0 for a new one
+	DrillAheadTo unit.Depth  // 0 for none, at least Existing
 	Stages       []Stage
 	Oriented     bool // piston cores are oriented
 	Temperature  []int
@@ -139,6 +140,7 @@ type Reentry int
 const (
 	NoReentry Reentry = iota
 	Funnel            // free-fall funnel, dropped before pulling out
+	Cone              // stands on the sea floor already, with or without casing below it
 )
 
 // Abandon is how a hole is left.
