@@ -150,14 +150,16 @@
 //	                above (or below) that depth in an earlier hole of the site
 //	start_offset    how much higher the bit starts, so that core gaps fall elsewhere
 //	drill_ahead_to  depth drilled without coring first
-//	core            list of {with, to, advance}: a tool (APC, HLAPC, XCB, RCB) and a depth, or refusal for a
-//	                piston corer, which then goes at most to approved_to and the lowest layer;
+//	core            list of {with, from, to, advance}: a tool (APC, HLAPC, XCB, RCB) and a depth, or refusal for
+//	                a piston corer, which then goes at most to approved_to and the lowest layer; from (a
+//	                depth) where the hole is drilled without coring below the tool before, as for spot cores;
 //	                advance, such as 4.8 m, where the crew is to cut cores shorter than usual
 //	oriented        yes: piston cores are oriented
 //	temperature     {tool: shoe, on_cores: [4, 7, 10]}: a shoe that is the only tool so far
 //	penetrometer    {at: [40 mbsf, 80 mbsf]}
 //	logging         names of the ship's tool strings, in order
-//	reentry         none, or free-fall funnel
+//	reentry         none, free-fall funnel, or cone: that of a hole that is there already
+//	existing        depth of such a hole, which is found by camera and deepened; it never begins anew where it is lost
 //	abandon         open, heavy mud or cement; open without it
 //	if_lost         retry (drill down again and go on) or give up; retry without it
 //
@@ -168,7 +170,17 @@
 //
 // An entry of holes with the key task instead of name is work that is no hole: task (its name),
 // takes (spread), sea_limit (significant wave height), interruptible (yes: pauses in a rough sea,
-// also without the key; no: begins again), rank, when, left_out.
+// also without the key; no: begins again, so that the crew looks at the forecast first), breakdown (pauses, also
+// without the key, or ruins: begins again), pipe (as it is, also without the key; on deck; at the sea floor:
+// an assembly hangs clear of it), rank, when, left_out.
+//
+// A task of several steps has steps, a list of step (its name) and the same keys from takes to pipe. What a step
+// has done stays done: a survey, say, then an instrument set, which a storm would undo:
+//
+//   - task: set seismometer
+//     steps:
+//   - {step: camera survey, takes: {low: 4 h, mid: 6 h, high: 10 h}, sea_limit: 3 m, pipe: at the sea floor}
+//   - {step: set instrument, takes: 8 h, sea_limit: 2 m, interruptible: no, breakdown: ruins, pipe: at the sea floor}
 //
 // # A ship file
 //

@@ -30,7 +30,7 @@ func TestAPlanSaysWhatTheFileSays(t *testing.T) {
 	if diff := cmp.Diff(wantB, b.Hole); diff != "" || b.Rank != 2 || a.Rank != 1 {
 		t.Errorf("hole B, ranks %d and %d (-want +got)\n%s", a.Rank, b.Rank, diff)
 	}
-	if task.Name != "set observatory" || task.Task == nil || !task.Task.Interruptible || task.Task.Takes.Median() != float64(30*unit.Hour) {
+	if task.Name != "set observatory" || task.Task == nil || !task.Task.Steps[0].Interruptible || task.Task.Steps[0].Takes.Median() != float64(30*unit.Hour) {
 		t.Errorf("task %+v", task.Task)
 	}
 	if diff := cmp.Diff(&plan.Condition{Hole: 0, Above: true, Depth: 150}, task.When); diff != "" {
@@ -139,7 +139,7 @@ func TestAClimateOfOnesOwnIsReadByMonths(t *testing.T) {
 func TestSettingsReplaceBeforeAnythingIsLookedAt(t *testing.T) {
 	p := base(t, "sites[SB-01].cap=9 d", "sites[0].holes[B].rank=3", "sites[SB-01].holes[set observatory].takes=5 h", "sea_days=40 d", "rates.bench=30 min",
 		"sites[1].refusal.overpull=100 klbf")
-	if p.Sites[0].Cap != 9*unit.Day || p.Sites[0].Items[1].Rank != 3 || p.Sites[0].Items[2].Task.Takes.Median() != float64(5*unit.Hour) || p.SeaDays != 40*unit.Day {
+	if p.Sites[0].Cap != 9*unit.Day || p.Sites[0].Items[1].Rank != 3 || p.Sites[0].Items[2].Task.Steps[0].Takes.Median() != float64(5*unit.Hour) || p.SeaDays != 40*unit.Day {
 		t.Error("a setting was not taken")
 	}
 	if got := p.Ship.Rates[rig.Bench]; got.Median() != 1800 || got.Source != "--set: rates.bench" {

@@ -87,6 +87,7 @@ type itemFile struct {
 	Rank         document.Text     `mapstructure:"rank"`
 	When         *whenFile         `mapstructure:"when"`
 	StartOffset  document.Text     `mapstructure:"start_offset"`
+	Existing     document.Text     `mapstructure:"existing"`
 	DrillAheadTo document.Text     `mapstructure:"drill_ahead_to"`
 	Core         []stageFile       `mapstructure:"core"`
 	Oriented     document.Text     `mapstructure:"oriented"`
@@ -101,10 +102,24 @@ type itemFile struct {
 	Takes         *document.Spread `mapstructure:"takes"`
 	SeaLimit      document.Text    `mapstructure:"sea_limit"`
 	Interruptible document.Text    `mapstructure:"interruptible"`
+	Breakdown     document.Text    `mapstructure:"breakdown"`
+	Pipe          document.Text    `mapstructure:"pipe"`
+	Steps         []stepFile       `mapstructure:"steps"`
+}
+
+// stepFile is a step of a task.
+type stepFile struct {
+	Step          document.Text    `mapstructure:"step"`
+	Takes         *document.Spread `mapstructure:"takes"`
+	SeaLimit      document.Text    `mapstructure:"sea_limit"`
+	Interruptible document.Text    `mapstructure:"interruptible"`
+	Breakdown     document.Text    `mapstructure:"breakdown"`
+	Pipe          document.Text    `mapstructure:"pipe"`
 }
 
 type stageFile struct {
 	With    document.Text `mapstructure:"with"`
+	From    document.Text `mapstructure:"from"`
 	To      document.Text `mapstructure:"to"`
 	Advance document.Text `mapstructure:"advance"`
 }

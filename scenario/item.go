@@ -2,8 +2,6 @@ package scenario
 
 import (
 	"coredays/model/plan"
-	"coredays/model/spread"
-	"coredays/model/unit"
 	"coredays/scenario/document"
 	"coredays/scenario/entry"
 )
@@ -49,16 +47,6 @@ func (r siteReader) item(path string, f itemFile) plan.Item {
 	return item
 }
 
-// task reads work that is no hole.
-func (r siteReader) task(path string, f itemFile) *plan.Task {
-	r.strangers(path, f.holeKeys(), "nothing here: this belongs to a hole, and this is a task")
-	return &plan.Task{
-		Takes:         r.Quantity(document.Join(path, "takes"), f.Takes, entry.TaskMeasure, spread.Quantity{}),
-		SeaLimit:      unit.Length(r.Maybe(document.Join(path, "sea_limit"), f.SeaLimit, entry.HeightMeasure)),
-		Interruptible: r.Yes(document.Join(path, "interruptible"), f.Interruptible, true),
-	}
-}
-
 // use is a key of an item and whether it is there.
 type use struct {
 	key   string
@@ -67,14 +55,15 @@ type use struct {
 
 // holeKeys says which keys of a hole are there.
 func (f itemFile) holeKeys() []use {
-	return []use{{"name", f.Name.Given}, {"start_offset", f.StartOffset.Given}, {"drill_ahead_to", f.DrillAheadTo.Given}, {"core", f.Core != nil},
+	return []use{{"name", f.Name.Given}, {"start_offset", f.StartOffset.Given}, {"existing", f.Existing.Given}, {"drill_ahead_to", f.DrillAheadTo.Given}, {"core", f.Core != nil},
 		{"oriented", f.Oriented.Given}, {"temperature", f.Temperature != nil}, {"penetrometer", f.Penetrometer != nil}, {"logging", f.Logging != nil},
 		{"reentry", f.Reentry.Given}, {"abandon", f.Abandon.Given}, {"if_lost", f.IfLost.Given}}
 }
 
 // taskKeys says which keys of a task are there.
 func (f itemFile) taskKeys() []use {
-	return []use{{"takes", f.Takes != nil}, {"sea_limit", f.SeaLimit.Given}, {"interruptible", f.Interruptible.Given}}
+	return []use{{"takes", f.Takes != nil}, {"sea_limit", f.SeaLimit.Given}, {"interruptible", f.Interruptible.Given},
+		{"breakdown", f.Breakdown.Given}, {"pipe", f.Pipe.Given}, {"steps", f.Steps != nil}}
 }
 
 // strangers notes keys that belong to the other kind of item.

@@ -22,8 +22,9 @@ func (r siteReader) stages(path string, f itemFile, h *plan.Hole) {
 		inner := document.At(document.Join(path, "core"), i)
 		stage := plan.Stage{With: r.tool(document.Join(inner, "with"), s.With)}
 		r.follows(document.Join(inner, "with"), stage.With, h)
-		r.target(document.Join(inner, "to"), s.To, &stage, depth)
 		stage.Advance = r.advance(document.Join(inner, "advance"), s.Advance, stage.With)
+		r.begin(document.Join(inner, "from"), s.From, &stage, depth, i)
+		r.target(document.Join(inner, "to"), s.To, &stage, max(depth, stage.From))
 		if !stage.ToRefusal {
 			depth = max(depth, stage.To)
 		}
@@ -38,6 +39,17 @@ func (r siteReader) advance(path string, t document.Text, tool coring.Tool) unit
 		r.Infeasible(path, t.Value, "no longer than a core of the "+tool.Of().What+", "+unit.OfLength.Format(float64(stroke), "m"))
 	}
 	return length
+}
+
+// begin reads the depth down to which is drilled without coring before the tool.
+func (r siteReader) begin(path string, t document.Text, stage *plan.Stage, before unit.Depth, n int) {
+	switch stage.From = r.Depth(path, t); {
+	case stage.From == 0:
+	case n == 0:
+		r.Fault(path, t.Value, "drill_ahead_to of the hole for what is drilled before the first core")
+	case stage.From <= before:
+		r.Fault(path, t.Value, "deeper than what comes before in the hole, "+exactly(before))
+	}
 }
 
 // tool reads the name of a coring tool.

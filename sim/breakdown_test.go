@@ -46,7 +46,7 @@ func TestTheCrewReckonsWithoutBreakdowns(t *testing.T) {
 func TestBreakdownsComeByTheHoursThatTheRigWorks(t *testing.T) {
 	const n = 400
 	repairs := func(repair float64) (numbers []float64) {
-		v := simtest.Compiled(t, breaking(aTask(plan.Task{Takes: simtest.Just(100 * 24 * simtest.Hours), Interruptible: true}), 4*24, repair))
+		v := simtest.Compiled(t, breaking(aTask(plan.Task{Steps: []plan.Step{{Takes: simtest.Just(100 * 24 * simtest.Hours), Interruptible: true}}}), 4*24, repair))
 		s := newShip(v)
 		for i := range n {
 			s.begins(6, i)
@@ -89,7 +89,7 @@ func TestRepairsLongerThanTheTimeBetweenThemEnd(t *testing.T) {
 // Sixteen hours without a breakdown are e^16 times less likely than not where one comes each hour on
 // average: what begins again after each would take a thousand years.
 func TestWorkThatBeginsAgainAfterEachBreakdownIsGivenUp(t *testing.T) {
-	p := breaking(aTask(plan.Task{Takes: simtest.Just(16 * simtest.Hours)}), 1, 1)
+	p := breaking(aTask(plan.Task{Steps: []plan.Step{{Takes: simtest.Just(16 * simtest.Hours), Ruined: true}}}), 1, 1)
 	p.SeaDays = 60 * unit.Day
 	free, bound := sailed(t, p, false), sailed(t, p, true)
 	if late := free.clock - free.longest(); !free.stuck || late < 0 || late > simtest.Day {

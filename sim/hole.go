@@ -49,7 +49,16 @@ func (s *ship) tool() coring.Tool {
 }
 
 // assembly is the bottom-hole assembly that the hole in hand needs.
-func (s *ship) assembly() coring.Assembly { return assemblyOf(s.planned()) }
+// A task goes down with whatever hangs, and else with that of the piston corer.
+func (s *ship) assembly() coring.Assembly {
+	switch {
+	case s.item.Task == nil:
+		return assemblyOf(s.planned())
+	case s.bha != coring.NoBHA:
+		return s.bha
+	}
+	return coring.PistonBHA
+}
 
 // assemblyOf is the bottom-hole assembly that a hole needs. One that is only drilled takes the rotary one.
 func assemblyOf(h *plan.Hole) coring.Assembly {
@@ -78,18 +87,26 @@ func (s *ship) nextStage() {
 	s.hole.half, s.hole.slow, s.hole.partials = false, 0, 0
 }
 
-// aheadLeft reports whether the hole in hand has still to be drilled down without coring.
-func (s *ship) aheadLeft() bool { return s.hole.depth < s.hole.aim-shortest }
-
-// coringLeft reports whether a tool still has something to core, and passes over stages that have not.
-func (s *ship) coringLeft() bool {
-	for s.hole.stage < len(s.stages()) {
-		if s.hole.depth < float64(s.stages()[s.hole.stage].To)-shortest {
-			return true
-		}
+// passStages passes over stages that have nothing left to core; down to where the next begins is drilled.
+func (s *ship) passStages() {
+	for s.hole.stage < len(s.stages()) && s.hole.depth >= float64(s.stages()[s.hole.stage].To)-shortest {
 		s.nextStage()
 	}
-	return false
+	if s.hole.stage < len(s.stages()) {
+		s.hole.aim = max(s.hole.aim, float64(s.stages()[s.hole.stage].From))
+	}
+}
+
+// aheadLeft reports whether the hole in hand has still to be drilled down without coring.
+func (s *ship) aheadLeft() bool {
+	s.passStages()
+	return s.hole.depth < s.hole.aim-shortest
+}
+
+// coringLeft reports whether a tool still has something to core.
+func (s *ship) coringLeft() bool {
+	s.passStages()
+	return s.hole.stage < len(s.stages())
 }
 
 // shortest is the shortest core worth a cycle, m [common practice].

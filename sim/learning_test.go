@@ -63,7 +63,7 @@ func TestTheCrewReckonsWithTheWholeCycleOfACore(t *testing.T) {
 // The estimate of the first site's task: 20 h, half an hour each to take station and to get under way, and a
 // tenth. Five days on trust and five days estimated of which ten were seen make it half as long again.
 func TestWhatWasSeenWeighsAsMuchAsFiveDaysOfEstimates(t *testing.T) {
-	s := sailedTo(t, aTask(plan.Task{Takes: simtest.Just(20 * simtest.Hours)}))
+	s := sailedTo(t, aTask(plan.Task{Steps: []plan.Step{{Takes: simtest.Just(20 * simtest.Hours)}}}))
 	item := &s.here.Items[0]
 	const estimate = 21 * 1.1 * simtest.Hours
 	for _, test := range []struct{ estimated, seen, factor float64 }{{0, 0, 1}, {5, 10, 1.5}, {15, 10, 0.75}} {
@@ -80,7 +80,7 @@ func TestTheReserveIsTheSumDoneByHand(t *testing.T) {
 	here, later := geo.Position{Longitude: 1}, geo.Position{Longitude: 3}
 	second := simtest.PistonHole("A", 33)
 	second.Rank = 2
-	p := simtest.Expedition(simtest.Site("Here", here, 1500, second), simtest.Site("Later", later, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: simtest.Just(20 * simtest.Hours)}}))
+	p := simtest.Expedition(simtest.Site("Here", here, 1500, second), simtest.Site("Later", later, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Steps: []plan.Step{{Takes: simtest.Just(20 * simtest.Hours)}}}}))
 	p.Ship.Rates[rig.HomeReserve] = simtest.Just(12 * simtest.Hours)
 	s := sailedTo(t, p)
 	leg := func(a, b geo.Position) float64 { return float64(geo.Distance(a, b)) / 5 * 1.1 }

@@ -9,7 +9,7 @@ import (
 )
 
 // canReenter reports whether the hole can be found again.
-func (s *ship) canReenter() bool { return s.planned().Reentry == plan.Funnel }
+func (s *ship) canReenter() bool { return s.planned().Reentry != plan.NoReentry }
 
 // dropFunnel makes the hole findable, once.
 func (s *ship) dropFunnel() {
@@ -23,11 +23,20 @@ func (s *ship) dropFunnel() {
 	}
 }
 
-// reenter finds the funnel with the camera and stabs it. A hole without a funnel is lost.
+// findExisting goes over to a hole that is there already: its cone stands, and its depth is that of the scenario.
+func (s *ship) findExisting() {
+	s.hole.open, s.hole.funnel, s.hole.depth = true, true, float64(s.planned().Existing)
+	s.sites[s.siteNumber()].floorKnown = true
+}
+
+// reenter finds funnel or cone with the camera and stabs it. A hole without either is lost; a cone does not sink.
 func (s *ship) reenter() {
-	if !s.hole.funnel || (s.hole.stabs == 0 && s.Happens(rig.FunnelLost)) {
+	if !s.hole.funnel || (s.hole.stabs == 0 && s.planned().Reentry == plan.Funnel && s.Happens(rig.FunnelLost)) {
 		s.hole.lost = true
 		return
+	}
+	if s.offset {
+		s.do(activity.OffsetMove, s.Rate(rig.OffsetMove))
 	}
 	stab := rig.FirstStab
 	if s.hole.stabs > 0 {
@@ -37,6 +46,7 @@ func (s *ship) reenter() {
 	s.do(activity.Stab, s.Rate(stab))
 	if s.ended == goingOn {
 		s.hole.stabs++
+		s.offset = false
 		s.bit = s.here.Floor + 1e-3
 	}
 }

@@ -146,23 +146,3 @@ func (s *ship) slipAndCut() {
 	s.do(activity.SlipAndCut, s.Rate(rig.SlipAndCut))
 	s.lineWork = 0
 }
-
-// doTask does work that is no hole.
-func (s *ship) doTask() {
-	s.Place.Hole = s.item.Key
-	kind := activity.Task
-	if !s.item.Task.Interruptible {
-		kind = activity.WholeTask
-	}
-	if s.taskTakes == 0 {
-		s.taskTakes = s.Draw(s.item.Takes)
-	}
-	worked := s.do(kind, s.taskTakes)
-	if kind == activity.Task {
-		s.taskTakes = max(0, s.taskTakes-worked) // what was done before pipe was recovered stays done
-	}
-	if s.ended == goingOn {
-		s.taskTakes = 0
-		s.finishItem(false)
-	}
-}

@@ -17,7 +17,7 @@ import (
 // inTheTyphoons is a task of 20 days that may be interrupted, at a site near 19 N 129 E, begun half a day after
 // the ship leaves a port beside it.
 func inTheTyphoons(t *testing.T, sails time.Time, use plan.Places) *voyage.Voyage {
-	task := plan.Item{Name: "T", Rank: 1, Task: &plan.Task{Takes: simtest.Just(20 * 24 * simtest.Hours), SeaLimit: 3, Interruptible: true}}
+	task := plan.Item{Name: "T", Rank: 1, Task: &plan.Task{Steps: []plan.Step{{Takes: simtest.Just(20 * 24 * simtest.Hours), SeaLimit: 3, Interruptible: true}}}}
 	p := simtest.Expedition(simtest.Site("S", geo.Position{Latitude: 19, Longitude: 129}, 5000, task))
 	p.From.Position, p.To.Position = geo.Position{Latitude: 19, Longitude: 131}, geo.Position{Latitude: 19, Longitude: 131}
 	p.Sites[0].Places, p.Sails = use, sails
@@ -107,7 +107,7 @@ func TestAlternativesMeetTheSameSpellsAtTheSamePlaceAndDate(t *testing.T) {
 
 // Ice that closes the site until the first of a month has the ship wait until then, to the second.
 func TestTheShipWaitsForTheIceToOpen(t *testing.T) {
-	p := simtest.Expedition(simtest.Site("S", geo.Position{Latitude: -66, Longitude: -30}, 4000, plan.Item{Name: "T", Rank: 1, Task: &plan.Task{Takes: simtest.Just(20 * simtest.Hours), SeaLimit: 3}}))
+	p := simtest.Expedition(simtest.Site("S", geo.Position{Latitude: -66, Longitude: -30}, 4000, plan.Item{Name: "T", Rank: 1, Task: &plan.Task{Steps: []plan.Step{{Takes: simtest.Just(20 * simtest.Hours), SeaLimit: 3}}}}))
 	p.From.Position, p.To.Position = geo.Position{Latitude: -62, Longitude: -30}, geo.Position{Latitude: -62, Longitude: -30}
 	p.Sites[0].Places, p.Sails = plan.PlacesMet, time.Date(2031, 9, 20, 0, 0, 0, 0, time.UTC)
 	v := simtest.Compiled(t, p)

@@ -57,12 +57,15 @@ func (s *ship) begin(i *voyage.Item) {
 	log := &s.items[i.Number]
 	log.state = underWay
 	log.began = s.clock
-	s.hole = hole{}
+	s.hole, s.task = hole{}, task{}
 	if i.Hole != nil {
 		s.hole.aim = float64(i.Hole.DrillAheadTo)
 		s.offset = s.bit > 0
 		s.retireBit()
 		s.meetGround()
+		if i.Hole.Existing > 0 {
+			s.findExisting()
+		}
 	}
 }
 

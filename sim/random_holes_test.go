@@ -15,7 +15,7 @@ func (d dice) items(bottom unit.Depth) (items []plan.Item) {
 	for n := range 1 + d.IntN(4) {
 		item := plan.Item{Name: fmt.Sprintf("%c", 'A'+n), Rank: 1 + d.IntN(3)}
 		if tasksOnly || d.oneIn(6) {
-			item.Task = &plan.Task{Takes: d.around(oneOf(d, 1.0, 10, 30) * simtest.Hours), SeaLimit: oneOf[unit.Length](d, 0, 0, 2, 3, 6, 12), Interruptible: d.oneIn(2)}
+			item.Task = &plan.Task{Steps: []plan.Step{{Takes: d.around(oneOf(d, 1.0, 10, 30) * simtest.Hours), SeaLimit: oneOf[unit.Length](d, 0, 0, 2, 3, 6, 12), Interruptible: d.oneIn(2)}}}
 		} else {
 			item.Hole, item.When = d.hole(bottom), d.condition(items, bottom)
 		}

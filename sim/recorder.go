@@ -58,6 +58,13 @@ func (r *recorder) core(s *ship, t coring.Tool, length, recovered float64) {
 	}
 }
 
+// remark adds words to what was done last.
+func (r *recorder) remark(words string) {
+	if n := len(r.entries); n > 0 && words != "" {
+		r.entries[n-1].Note = words
+	}
+}
+
 // at is a moment of the expedition, to the second.
 func (r *recorder) at(clock float64) time.Time {
 	return r.sails.Add(time.Duration(math.Round(clock)) * time.Second)

@@ -58,19 +58,19 @@ type ship struct {
 	layerDepth float64 // depth of the layers in this hole over that of the survey
 	shift      float64 // of the depths of this hole against its neighbours, m
 
-	item      *voyage.Item // in hand; nil when the next is to be chosen
-	taskTakes float64      // s left of the task in hand; 0 for not yet begun
-	lastItem  int          // number + 1 of the item finished last at this site; 0 for none
-	hole      hole
-	deck      deck
-	sites     []siteRecord
-	items     []itemRecord
-	tools     [coring.Tools]toolRecord
-	consumed  statistics.Consumed
-	bits      []uint64 // recovered half-metres of every site
-	coverage  coverage
-	depths    depths
-	slices    statistics.Slicing
+	item     *voyage.Item // in hand; nil when the next is to be chosen
+	task     task
+	lastItem int // number + 1 of the item finished last at this site; 0 for none
+	hole     hole
+	deck     deck
+	sites    []siteRecord
+	items    []itemRecord
+	tools    [coring.Tools]toolRecord
+	consumed statistics.Consumed
+	bits     []uint64 // recovered half-metres of every site
+	coverage coverage
+	depths   depths
+	slices   statistics.Slicing
 
 	spent [activity.Kinds]float64 // s by kind of activity
 	cores *coreLog                // nil where nobody asks for the cores one by one

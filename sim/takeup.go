@@ -273,9 +273,7 @@ const holdsStill = 1.1
 // takesHole takes up the hole or task in hand.
 func (s *ship) takesHole(now *state.Ship) {
 	if s.item.Hole == nil {
-		if now.TaskDone > 0 {
-			s.taskTakes = max(1, s.Draw(s.item.Takes)-float64(now.TaskDone))
-		}
+		s.takesTask(float64(now.TaskDone))
 		return
 	}
 	h := &now.Hole
@@ -286,6 +284,19 @@ func (s *ship) takesHole(now *state.Ship) {
 	if n := s.items[s.item.Number].attempts; n > 0 {
 		s.Place.Hole = attemptKey(s.item, n)
 		s.meetGround()
+	}
+}
+
+// takesTask takes up the task in hand, of which so many seconds are done: step after step, as far as they reach.
+func (s *ship) takesTask(done float64) {
+	for done > 0 {
+		takes := s.Draw(s.item.Takes[s.task.step])
+		if last := s.task.step == len(s.item.Takes)-1; last || done < takes {
+			s.task.left = max(1, takes-done)
+			return
+		}
+		done -= takes
+		s.task = task{step: s.task.step + 1}
 	}
 }
 

@@ -66,7 +66,7 @@ func (s *ship) doAsTheSeaAllows(k activity.Kind, takes, unit float64) float64 {
 			return takes - left
 		case activity.NextUnit:
 			left -= s.finishUnit(k, takes-left, left, unit)
-		case activity.Restart:
+		case activity.Restart, activity.RestartAtSea:
 			left = takes
 		}
 		for left > 0 && s.rough(most) {
@@ -138,7 +138,7 @@ func (s *ship) waveLimitOf(l activity.Limit) float64 {
 		return math.Inf(1)
 	}
 	if l == activity.FreeTask {
-		if limit := float64(s.item.Task.SeaLimit); limit > 0 {
+		if limit := float64(s.taskStep().SeaLimit); limit > 0 {
 			return s.waveLimit(limit)
 		}
 		return s.waveLimit(math.Inf(1))

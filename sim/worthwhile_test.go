@@ -66,8 +66,8 @@ func TestNoTimeIsKeptForALaterSiteThatCannotFit(t *testing.T) {
 	second.Rank = 2
 	near := simtest.Site("Near", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 50), second)
 	far := simtest.Site("Later", geo.Position{Longitude: 40}, 4000, simtest.PistonHole("A", 300))
-	long := simtest.Site("Later", geo.Position{Longitude: 2}, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: simtest.Just(30 * simtest.Day)}})
-	fits := simtest.Site("Later", geo.Position{Longitude: 2}, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: simtest.Just(11 * simtest.Day)}})
+	long := simtest.Site("Later", geo.Position{Longitude: 2}, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Steps: []plan.Step{{Takes: simtest.Just(30 * simtest.Day)}}}})
+	fits := simtest.Site("Later", geo.Position{Longitude: 2}, 1500, plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Steps: []plan.Step{{Takes: simtest.Just(11 * simtest.Day)}}}})
 	closed := fits
 	closed.NotAfter = simtest.Expedition().Sails.AddDate(0, 0, 1)
 	for name, c := range map[string]struct {
@@ -90,7 +90,7 @@ func TestASiteIsPassedOverWhereLessThanItsWorthIsLeft(t *testing.T) {
 	for name, c := range map[string]struct {
 		item  plan.Item
 		worth float64
-	}{"a hole": {simtest.PistonHole("A", 300), 0.75}, "a hole to log": {logged, 1}, "a task": {plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: simtest.Just(3 * simtest.Day)}}, 1}} {
+	}{"a hole": {simtest.PistonHole("A", 300), 0.75}, "a hole to log": {logged, 1}, "a task": {plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Steps: []plan.Step{{Takes: simtest.Just(3 * simtest.Day)}}}}, 1}} {
 		s := inPort(t, simtest.OneSite(c.item))
 		s.constrained = true
 		to := s.v.Sites[0].Items[0]

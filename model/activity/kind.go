@@ -63,6 +63,7 @@ const (
 	OtherWork
 	Task
 	WholeTask
+	FrailTask
 	WaitForDate
 	WaitOnWeather
 	Breakdown
@@ -141,7 +142,8 @@ var traits = [Kinds]Traits{
 	CementPlug:      {"setting a cement plug", Trips, RotaryCoring, FinishFirst, OfLeaving},
 	OtherWork:       {"other work on site", Other, Tripping, Pause, OfOtherWork},
 	Task:            {"task", Other, FreeTask, Pause, OfTasks},
-	WholeTask:       {"task, uninterrupted", Other, FreeTask, Restart, OfTasks},
+	WholeTask:       {"task, uninterrupted", Other, FreeTask, RestartAtSea, OfTasks},
+	FrailTask:       {"task, without any stop", Other, FreeTask, Restart, OfTasks},
 	WaitForDate:     {"waiting for the date", Other, AnySea, Pause, OfTasks},
 	WaitOnWeather:   {"waiting on weather", Waiting, AnySea, Pause, OfWeather},
 	Breakdown:       {"repairing a breakdown", Repair, AnySea, Pause, OfBreakdowns},

@@ -22,7 +22,7 @@ func TestEveryKindHasANameOfItsOwnThatFitsADiary(t *testing.T) {
 func TestEveryKindCountsToAClassACauseAndALimit(t *testing.T) {
 	for k := range Kinds {
 		is := k.Of()
-		if is.Class < 0 || is.Class >= Classes || is.Limit < 0 || is.Limit >= Limits || is.Cause < 0 || is.Cause >= Causes || is.Stop < Pause || is.Stop > Restart {
+		if is.Class < 0 || is.Class >= Classes || is.Limit < 0 || is.Limit >= Limits || is.Cause < 0 || is.Cause >= Causes || is.Stop < Pause || is.Stop > RestartAtSea {
 			t.Errorf("%v is %+v", k, *is)
 		}
 	}

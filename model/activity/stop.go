@@ -6,15 +6,16 @@ type Stop int
 
 // The rules.
 const (
-	Pause       Stop = iota // work stops at once and goes on later where it was
-	NextUnit                // the stand or joint in hand is finished first, then work pauses
-	FinishFirst             // it can't be left: a barrel on the wire is recovered first
-	Forfeit                 // what is left of it is given up: a temperature stop
-	Restart                 // what was done is lost and begins again: a logging run
+	Pause        Stop = iota // work stops at once and goes on later where it was
+	NextUnit                 // the stand or joint in hand is finished first, then work pauses
+	FinishFirst              // it can't be left: a barrel on the wire is recovered first
+	Forfeit                  // what is left of it is given up: a temperature stop
+	Restart                  // what was done is lost and begins again: a logging run
+	RestartAtSea             // the same in a rough sea, but a breakdown is a pause: a task
 )
 
 func (s Stop) String() string {
-	return [...]string{"pauses", "pauses after the unit in hand", "is finished first", "is given up", "begins again"}[s]
+	return [...]string{"pauses", "pauses after the unit in hand", "is finished first", "is given up", "begins again", "begins again after a rough sea"}[s]
 }
 
 // Limit names a class of work that has a limit of sea of its own.

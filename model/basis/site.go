@@ -87,17 +87,29 @@ func uses(s *voyage.Site, tool coring.Tool) bool {
 // item lists the depths of a hole, or what a task takes.
 func (b *book) item(item *voyage.Item, site, path string) {
 	if item.Task != nil {
-		from, source := b.at(path+".takes", Stated, item.Task.Takes.Source)
-		b.drawn(quantity("programme", site, "task: "+item.Name, item.Task.Takes, hours, from, source), item.Takes)
+		for k, step := range item.Task.Steps {
+			at, name := path+".takes", "task: "+item.Name
+			if step.Name != "" {
+				at, name = fmt.Sprintf("%s.steps[%d].takes", path, k), name+", "+step.Name
+			}
+			from, source := b.at(at, Stated, step.Takes.Source)
+			b.drawn(quantity("programme", site, name, step.Takes, hours, from, source), item.Takes[k])
+		}
 		return
 	}
-	if item.Hole.DrillAheadTo > 0 {
+	if item.Hole.Existing > 0 {
+		b.stated("programme", site, "hole "+item.Name+": there already, down to", path+".existing", float64(item.Hole.Existing), mbsf)
+	}
+	if item.Hole.DrillAheadTo > item.Hole.Existing {
 		b.stated("programme", site, "hole "+item.Name+": drilled ahead to", path+".drill_ahead_to", float64(item.Hole.DrillAheadTo), mbsf)
 	}
 	for k, stage := range item.Hole.Stages {
 		name := fmt.Sprintf("hole %s: %s to", item.Name, stage.With)
 		if stage.ToRefusal {
 			name += " refusal, at most"
+		}
+		if stage.From > 0 {
+			b.stated("programme", site, fmt.Sprintf("hole %s: drilled, then %s from", item.Name, stage.With), fmt.Sprintf("%s.core[%d].from", path, k), float64(stage.From), mbsf)
 		}
 		b.stated("programme", site, name, fmt.Sprintf("%s.core[%d].to", path, k), float64(stage.To), mbsf)
 	}

@@ -23,9 +23,9 @@ func (i *inspector) bitLife(s *voyage.Site, item *voyage.Item) {
 	if low := life.Shape.Quantile(0.1) / 3600; hours > low && hours <= f.Limit {
 		f.Limit, f.Source = low, "one bit in ten lasts no longer: "+life.Source
 	}
-	if item.Hole.Reentry == plan.Funnel {
-		f.What = fmt.Sprintf("rotating hours, where a bit lasts %.0f h: a funnel is planned, to come back with another", f.Limit)
-		f.Kind, f.Limit = "rotating hours, with a funnel to come back with another bit", none
+	if is := item.Hole.Reentry; is == plan.Funnel || is == plan.Cone {
+		f.What = fmt.Sprintf("rotating hours, where a bit lasts %.0f h: a %s is there to come back with another", f.Limit, map[bool]string{true: "cone", false: "funnel"}[is == plan.Cone])
+		f.Kind, f.Limit = "rotating hours, with a way back for another bit", none
 	} else if hours > life.Shape.Quantile(0.1)/3600 {
 		chance := i.bitLasts(s, item.Hole)
 		f.Verdict, f.Chance, f.Cure, f.Path = Caution, &chance, "reentry: free-fall funnel, or a shallower target", "reentry"
@@ -72,9 +72,14 @@ func (i *inspector) rotaryHours(s *voyage.Site, h *plan.Hole, slower float64) (h
 		return 0
 	}
 	ahead := float64(h.DrillAheadTo)
-	through(s, 0, ahead, func(l ground.Lithology, metres float64) { hours += metres / l.Ahead.Shape.Quantile(slower) / 3600 })
-	if n := len(h.Stages); n > 0 {
-		through(s, ahead, float64(h.Stages[n-1].To), func(l ground.Lithology, metres float64) { hours += metres / l.Rate.Shape.Quantile(slower) / 3600 })
+	drilled := func(l ground.Lithology, metres float64) { hours += metres / l.Ahead.Shape.Quantile(slower) / 3600 }
+	through(s, float64(h.Existing), ahead, drilled)
+	at := ahead
+	for _, stage := range h.Stages {
+		from := max(at, float64(stage.From))
+		through(s, at, from, drilled)
+		through(s, from, float64(stage.To), func(l ground.Lithology, metres float64) { hours += metres / l.Rate.Shape.Quantile(slower) / 3600 })
+		at = float64(stage.To)
 	}
 	return hours
 }

@@ -103,7 +103,9 @@ func (i *inspector) shortestStay() unit.Duration {
 	for _, s := range i.v.Sites {
 		for _, item := range s.Items {
 			if !s.Alternate && item.Rank == 1 && item.When == nil && item.Task != nil {
-				sum += unit.Duration(item.Task.Takes.Shape.Quantile(1 - float64(fast)))
+				for _, step := range item.Task.Steps {
+					sum += unit.Duration(step.Takes.Shape.Quantile(1 - float64(fast)))
+				}
 			}
 		}
 	}

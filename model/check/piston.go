@@ -114,6 +114,7 @@ type stretch struct{ from, to float64 }
 func (i *inspector) walk(s *voyage.Site, h *plan.Hole, g met) (all []stretch) {
 	depth := float64(h.DrillAheadTo)
 	for _, stage := range h.Stages {
+		depth = max(depth, float64(stage.From))
 		to := max(depth, float64(stage.To))
 		if stage.With.Piston() {
 			to = min(to, i.refusalDepth(s, stage.With, depth, g))

@@ -100,8 +100,12 @@ func eachCut(s *voyage.Site, h *plan.Hole, visit func(tool coring.Tool, l ground
 	if len(h.Stages) > 0 {
 		ahead = h.Stages[0].With.Assembly().Of().Barrel
 	}
+	from = h.Existing
 	from = cut(ahead, h.DrillAheadTo)
 	for _, stage := range h.Stages {
+		if stage.From > from {
+			from = cut(ahead, stage.From)
+		}
 		if at := cut(stage.With, stage.To); !stage.ToRefusal {
 			from = at
 		}
@@ -126,6 +130,9 @@ const spudSource = "about 50 m of sediment (common practice); chance: rotary hol
 // spud looks whether a rotary hole begins in enough sediment.
 func (i *inspector) spud(s *voyage.Site, item *voyage.Item) {
 	h := item.Hole
+	if h.Existing > 0 {
+		return // it was spudded long ago
+	}
 	if len(h.Stages) > 0 && !h.Stages[0].With.Assembly().Of().Bit || len(s.Site.Layers) == 0 {
 		return
 	}

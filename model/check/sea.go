@@ -36,8 +36,13 @@ func (i *inspector) sea(s *voyage.Site, n int) {
 		i.rough(s, "", "sea above that at which the bit is pulled clear of the sea floor", float64(clear.ClearSeaFloor), from, to, clear.Source)
 	}
 	for _, item := range s.Items {
-		if item.Task != nil && item.Task.SeaLimit > 0 {
-			i.rough(s, item.Name, "sea above the limit of the task", float64(item.Task.SeaLimit), from, to, "sea_limit of the scenario")
+		if item.Task == nil {
+			continue
+		}
+		for _, step := range item.Task.Steps {
+			if step.SeaLimit > 0 {
+				i.rough(s, item.Name, "sea above the limit of the task", float64(step.SeaLimit), from, to, "sea_limit of the scenario")
+			}
 		}
 	}
 }
@@ -103,10 +108,10 @@ func planned(s *voyage.Site, work activity.Limit) bool {
 func asks(h *plan.Hole, work activity.Limit) bool {
 	switch work {
 	case activity.PistonCoring, activity.RotaryCoring:
-		return work == activity.RotaryCoring && h.DrillAheadTo > 0 ||
+		return work == activity.RotaryCoring && h.DrillAheadTo > h.Existing ||
 			slices.ContainsFunc(h.Stages, func(stage plan.Stage) bool { return stage.With.Of().Limit == work })
 	case activity.Logging:
-		return len(h.Logging) > 0 || h.Reentry == plan.Funnel
+		return len(h.Logging) > 0 || h.Reentry != plan.NoReentry
 	}
 	return true
 }

@@ -116,7 +116,8 @@ type Condition struct {
 // Hole is a hole to drill.
 type Hole struct {
 	StartOffset  unit.Length // how much higher than usual the bit starts, so that core gaps are staggered
-	DrillAheadTo unit.Depth  // 0 for none
+	Existing     unit.Depth  // of a hole with a cone that is there already and is deepened; 0 for a new one
+	DrillAheadTo unit.Depth  // 0 for none, at least Existing
 	Stages       []Stage
 	Oriented     bool // piston cores are oriented
 	Temperature  []int
@@ -130,6 +131,7 @@ type Hole struct {
 // Stage is one tool and how far it goes.
 type Stage struct {
 	With      coring.Tool
+	From      unit.Depth  // drilled down to without coring below the stage before; 0 to go on where that ended
 	To        unit.Depth  // the deepest it may go
 	Advance   unit.Length // of each core where that is known; 0 for the stroke of the tool
 	ToRefusal bool        // no depth was given but the tool's refusal; To is then the deepest that is allowed
@@ -142,6 +144,7 @@ type Reentry int
 const (
 	NoReentry Reentry = iota
 	Funnel            // free-fall funnel, dropped before pulling out
+	Cone              // stands on the sea floor already, with or without casing below it
 )
 
 // Abandon is how a hole is left.
@@ -162,14 +165,6 @@ const (
 	Retry  IfLost = iota // a new hole is drilled down to the depth reached and coring goes on
 	GiveUp               // the rest is dropped
 )
-
-// Task is work that is no hole.
-type Task struct {
-	Takes         spread.Quantity
-	SeaLimit      unit.Length // significant wave height, 0 for none
-	Interruptible bool        // pauses in a rough sea rather than beginning again
-	Kind          string      // tasks of a kind share the random stream of the expedition; "" for a kind of its own
-}
 
 // Refusal is the rule by which a piston corer is given up.
 type Refusal struct {

@@ -47,7 +47,7 @@ func TestTheSectionOfASiteGoesToItsDeepestStatedDepth(t *testing.T) {
 }
 
 func TestTaskHasNoTarget(t *testing.T) {
-	item := Item{Name: "observatory", Task: &Task{Takes: spread.Just(3600)}}
+	item := Item{Name: "observatory", Task: &Task{Steps: []Step{{Takes: spread.Just(3600)}}}}
 	if got := item.Target(); got != 0 {
 		t.Errorf("target of a task is %g mbsf", float64(got))
 	}

@@ -124,8 +124,8 @@ func (r *reader) line(i int) {
 	r.bit(l, doing[0])
 	seconds := unit.Duration(l.To.Sub(l.From).Seconds())
 	for n, k := range doing {
-		if k == activity.Task && r.isWhole() {
-			k = activity.WholeTask
+		if k == activity.Task {
+			k = r.taskKind()
 		}
 		r.remember(k, l, seconds/unit.Duration(len(doing)), n == 0)
 		r.st.Spent[k] += seconds / unit.Duration(len(doing))
@@ -138,9 +138,19 @@ func (r *reader) line(i int) {
 	r.st.Words, r.st.Since = l.What, l.From
 }
 
-func (r *reader) isWhole() bool {
+// taskKind is what stopping the task in hand means, by its first step: a log does not say which step a line is.
+func (r *reader) taskKind() activity.Kind {
 	i := r.st.Now.Item
-	return i != None && r.item(i).Task != nil && !r.item(i).Task.Interruptible
+	if i == None || r.item(i).Task == nil {
+		return activity.Task
+	}
+	switch first := r.item(i).Task.Steps[0]; {
+	case first.Interruptible:
+		return activity.Task
+	case first.Ruined:
+		return activity.FrailTask
+	}
+	return activity.WholeTask
 }
 
 // item is an item of the plan by its number among all.
@@ -439,7 +449,7 @@ func (r *reader) did(k activity.Kind, seconds unit.Duration, to time.Time, next 
 		s.LastService = to
 	case activity.OtherWork:
 		s.SinceOther, s.TryOut = [activity.Kinds]unit.Duration{}, false
-	case activity.Task, activity.WholeTask:
+	case activity.Task, activity.WholeTask, activity.FrailTask:
 		s.TaskDone += seconds
 	}
 	if s.Bit != before && s.NumberOf < maxTrips {

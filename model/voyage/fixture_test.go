@@ -51,7 +51,7 @@ func place(name string, at geo.Position) plan.Site {
 	return plan.Site{Name: name, Position: at, WaterDepth: 3000, Climate: mean(2), Layers: []ground.Layer{ooze(150), ooze(400)},
 		Items: []plan.Item{
 			{Name: "A", Rank: 1, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: 250}}}},
-			{Name: "B", Rank: 2, Task: &plan.Task{Takes: spread.Just(7200)}},
+			{Name: "B", Rank: 2, Task: &plan.Task{Steps: []plan.Step{{Takes: spread.Just(7200)}}}},
 		}}
 }
 

@@ -78,7 +78,7 @@ type Item struct {
 	*plan.Item
 	Number int // among all items of the voyage
 	Key    chance.Key
-	Takes  Quantity // of a task
+	Takes  []Quantity // of each step of a task
 }
 
 // Leg is a compiled passage.
@@ -195,14 +195,19 @@ func (c *compiler) site(s *plan.Site) error {
 
 // item compiles an item of a site.
 func (c *compiler) item(s *plan.Site, i *plan.Item) Item {
-	item := Item{Item: i, Number: c.v.Items, Key: chance.KeyOf("item", s.Name, i.Name), Takes: NoQuantity}
+	item := Item{Item: i, Number: c.v.Items, Key: chance.KeyOf("item", s.Name, i.Name)}
 	c.v.Items++
 	if i.Task != nil {
 		purpose := []string{"task", s.Name, i.Name}
 		if i.Task.Kind != "" {
 			purpose = []string{"task of a kind", i.Task.Kind}
 		}
-		item.Takes = c.add(i.Task.Takes, purpose...)
+		for k, step := range i.Task.Steps {
+			if k > 0 {
+				purpose = append(purpose[:len(purpose):len(purpose)], fmt.Sprint("step ", k))
+			}
+			item.Takes = append(item.Takes, c.add(step.Takes, purpose...))
+		}
 	}
 	return item
 }

@@ -70,7 +70,7 @@ func (u *Unrecorded) items(s *record.Site, known Knowledge) (items []plan.Item) 
 		if w := u.workOf(h, classOf(h, bare)); w.Chance > 0 && !h.FailedStart() {
 			takes := spread.Quantity{Shape: w}
 			takes.Shares[spread.Expedition], takes.Shares[spread.Run] = u.WithLeg, 1-u.WithLeg
-			items = append(items, plan.Item{Name: h.Name + ", work not on record", Rank: 1, Task: &plan.Task{Takes: takes, Interruptible: true, Kind: "work not on record"}})
+			items = append(items, plan.Item{Name: h.Name + ", work not on record", Rank: 1, Task: &plan.Task{Steps: []plan.Step{{Takes: takes, Interruptible: true}}, Kind: "work not on record"}})
 		}
 	}
 	return items

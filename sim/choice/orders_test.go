@@ -26,7 +26,7 @@ func scattered(n int, random *rand.Rand) *plan.Plan {
 	for i := range n {
 		at := geo.Position{Latitude: random.Float64()*40 - 20, Longitude: random.Float64() * 60}
 		sites = append(sites, simtest.Site(fmt.Sprint("S", i), at, 1500,
-			plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Takes: simtest.Just((5 + 20*random.Float64()) * simtest.Hours)}}))
+			plan.Item{Name: "task", Rank: 1, Task: &plan.Task{Steps: []plan.Step{{Takes: simtest.Just((5 + 20*random.Float64()) * simtest.Hours)}}}}))
 	}
 	p := simtest.Expedition(sites...)
 	p.To.Position = geo.Position{Latitude: 10, Longitude: 40}
@@ -92,7 +92,7 @@ func TestTheBestOrderWithTooFewDaysIsThatOfSailingAll(t *testing.T) {
 		p := scattered(5, random)
 		p.SeaDays = unit.Duration(21+6*random.Float64()) * unit.Day
 		for i := range p.Sites {
-			p.Sites[i].Items = append(p.Sites[i].Items, plan.Item{Name: "extra", Rank: 2, Task: &plan.Task{Takes: simtest.Just((10 + 60*random.Float64()) * simtest.Hours)}})
+			p.Sites[i].Items = append(p.Sites[i].Items, plan.Item{Name: "extra", Rank: 2, Task: &plan.Task{Steps: []plan.Step{{Takes: simtest.Just((10 + 60*random.Float64()) * simtest.Hours)}}}})
 		}
 		v := simtest.Compiled(t, p)
 		orders, _ := orderRulesOf(v).allOrders(1000)

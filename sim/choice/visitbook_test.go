@@ -26,8 +26,8 @@ func TestTheVisitBookReckonsWhatTheShipSails(t *testing.T) {
 		{"deeper", 1500, 3000, both[:1], both[:1]},
 		{"shallower", 3000, 1500, both[:1], both[:1]},
 		{"another assembly", 3000, 1500, both, both},
-		{"no hole there", 1500, 3000, both, []plan.Item{{Name: "task", Rank: 1, Task: &plan.Task{Takes: simtest.Just(20 * simtest.Hours)}}}},
-		{"no hole before", 1500, 3000, []plan.Item{{Name: "task", Rank: 1, Task: &plan.Task{Takes: simtest.Just(20 * simtest.Hours)}}}, both},
+		{"no hole there", 1500, 3000, both, []plan.Item{{Name: "task", Rank: 1, Task: &plan.Task{Steps: []plan.Step{{Takes: simtest.Just(20 * simtest.Hours)}}}}}},
+		{"no hole before", 1500, 3000, []plan.Item{{Name: "task", Rank: 1, Task: &plan.Task{Steps: []plan.Step{{Takes: simtest.Just(20 * simtest.Hours)}}}}}, both},
 	}
 	for _, test := range tests {
 		p := simtest.Expedition(simtest.Site("A", geo.Position{Longitude: 1}, test.first, test.before...), simtest.Site("B", geo.Position{Longitude: 1.2}, test.second, test.after...))

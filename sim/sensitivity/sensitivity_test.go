@@ -78,7 +78,7 @@ func TestTwoSpreadsShareAsTheirVariances(t *testing.T) {
 	p := simtest.Tasks(spreadOver(20*simtest.Hours, 8*simtest.Hours, spread.Run))
 	p.Ship.Rates[rig.Positioning] = spreadOver(5*simtest.Hours, 4*simtest.Hours, spread.Expedition)
 	v, influences, causes := influenced(t, p, 2000)
-	within(t, "the task", influences[v.Sites[0].Items[0].Takes].Share, 0.8, 0.03)
+	within(t, "the task", influences[v.Sites[0].Items[0].Takes[0]].Share, 0.8, 0.03)
 	within(t, "positioning", influences[rig.Positioning].Share, 0.2, 0.03)
 	within(t, "tasks", causes[activity.OfTasks.String()], 0.8, 0.03)
 	within(t, "rig-up", causes[activity.OfRigUp.String()], 0.2, 0.03)
@@ -93,7 +93,7 @@ func TestANumbersShareIsPartOfItsCauses(t *testing.T) {
 	p := simtest.Tasks(spreadOver(20*simtest.Hours, 8*simtest.Hours, spread.Site))
 	p.Ship.Rates[rig.Positioning] = spreadOver(5*simtest.Hours, 4*simtest.Hours, spread.Hole)
 	v, influences, causes := influenced(t, p, 2000)
-	for id, cause := range map[voyage.Quantity]activity.Cause{v.Sites[0].Items[0].Takes: activity.OfTasks, voyage.Quantity(rig.Positioning): activity.OfRigUp} {
+	for id, cause := range map[voyage.Quantity]activity.Cause{v.Sites[0].Items[0].Takes[0]: activity.OfTasks, voyage.Quantity(rig.Positioning): activity.OfRigUp} {
 		sum, i := 0.0, influences[id]
 		for _, c := range i.Causes {
 			sum += c.Share
@@ -210,6 +210,6 @@ func TestOneThatWaitsForAYearDoesNotTakeTheWhole(t *testing.T) {
 	if n := len(r.Usual()); n != 980 {
 		t.Errorf("%d of 1000 are usual, by hand 980", n)
 	}
-	id := r.Layout.Voyage.Sites[0].Items[0].Takes
+	id := r.Layout.Voyage.Sites[0].Items[0].Takes[0]
 	within(t, "the task", Sensitivity(t.Context(), r)[id].Share, 1, 0.02)
 }

@@ -191,7 +191,7 @@ func Near(a, b float64) bool { return math.Abs(a-b) < 1e-3 }
 func Tasks(takes ...spread.Quantity) *plan.Plan {
 	var items []plan.Item
 	for i, q := range takes {
-		items = append(items, plan.Item{Name: string(rune('a' + i)), Rank: 1, Task: &plan.Task{Takes: q}})
+		items = append(items, plan.Item{Name: string(rune('a' + i)), Rank: 1, Task: &plan.Task{Steps: []plan.Step{{Takes: q}}}})
 	}
 	return Expedition(Site("S", geo.Position{Longitude: 1}, 1500, items...))
 }
@@ -227,7 +227,7 @@ func TwoSites() *plan.Plan {
 		plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{Oriented: true, Temperature: []int{2},
 			Stages: []plan.Stage{{With: coring.APC, To: 14.5}, {With: coring.XCB, To: 33}}}},
 		plan.Item{Name: "B", Rank: 1, Hole: &plan.Hole{StartOffset: 2, Stages: []plan.Stage{{With: coring.APC, To: 12}}}},
-		plan.Item{Name: "observatory", Rank: 1, Task: &plan.Task{Takes: Just(20 * Hours)}})
+		plan.Item{Name: "observatory", Rank: 1, Task: &plan.Task{Steps: []plan.Step{{Takes: Just(20 * Hours)}}}})
 	second := Site("South", geo.Position{Latitude: -1, Longitude: 1}, 3000,
 		plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{DrillAheadTo: 200, Stages: []plan.Stage{{With: coring.RCB, To: 228.5}},
 			Logging: []int{0}, Abandon: plan.HeavyMud}})
