@@ -139,9 +139,13 @@ func (r *ratesCall) execute(ctx context.Context, args []string, stdout, stderr i
 	if err := writeTo(ctx, "report", r.report, func(w io.Writer) error { return page.Rates(w, learned, papers.Notes, program()) }); err != nil {
 		return asFault(err)
 	}
-	return r.give(stdout,
+	err = r.give(stdout,
 		func(w io.Writer) error { return text.Rates(w, learned, papers.Notes, effect) },
 		func(w io.Writer) error { return json.Rates(w, learned, papers.Notes, effect) })
+	if err == nil && papers.Empty() {
+		return planFault{fmt.Errorf("%s: nothing in it could be read; the list above says why", strings.Join(files, ", "))}
+	}
+	return err
 }
 
 // read reads all files; all that can't be read are told at once.

@@ -57,6 +57,7 @@ func (i *inspector) expedition() {
 	i.apart()
 	i.spares()
 	i.torques()
+	i.learned()
 }
 
 // site looks at one site and at each of its holes.
