@@ -22,7 +22,7 @@ func (s *ship) spud() {
 	}
 	s.offset = false
 	s.sites[s.siteNumber()].floorKnown = true
-	s.hole.open = true
+	s.hole.open, s.hole.openedAt = true, s.clock
 	s.bit = s.here.Floor
 	s.items[s.item.Number].holes++
 	s.markDepth()

@@ -7,6 +7,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/record"
 	"coredays/model/score"
 	"coredays/model/spread"
@@ -72,7 +73,7 @@ Rows that can't be read are listed and left out with their site.`,
 			return h.execute(c.Context(), args[0], c.OutOrStdout(), c.ErrOrStderr())
 		},
 	}
-	cmd.Flags().Var(inFile(&h.cores), "cores", "score core cycles and recovery by this table of cores")
+	cmd.Flags().Var(call.InFile(&h.cores), "cores", "score core cycles and recovery by this table of cores")
 	cmd.Flags().StringVar(&h.level, "level", records.Programme.String(), "what is known of a site: programme or counts")
 	cmd.Flags().IntVar(&h.runs.replications, "replications", 1000, "how often each site is simulated")
 	cmd.Flags().Uint64Var(&h.runs.seed, "seed", 1, "seed of all chance: the same seed gives the same answer")

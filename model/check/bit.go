@@ -1,6 +1,8 @@
 package check
 
 import (
+	"fmt"
+
 	"coredays/model/ground"
 	"coredays/model/plan"
 	"coredays/model/rig"
@@ -22,7 +24,8 @@ func (i *inspector) bitLife(s *voyage.Site, item *voyage.Item) {
 		f.Limit, f.Source = low, "one bit in ten lasts no longer: "+life.Source
 	}
 	if item.Hole.Reentry == plan.Funnel {
-		f.What = "rotating hours against a bit's life; a funnel is planned"
+		f.What = fmt.Sprintf("rotating hours, where a bit lasts %.0f h: a funnel is planned, to come back with another", f.Limit)
+		f.Kind, f.Limit = "rotating hours, with a funnel to come back with another bit", none
 	} else if hours > life.Shape.Quantile(0.1)/3600 {
 		chance := i.bitLasts(s, item.Hole)
 		f.Verdict, f.Chance, f.Cure, f.Path = Caution, &chance, "reentry: free-fall funnel, or a shallower target", "reentry"

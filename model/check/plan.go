@@ -1,7 +1,6 @@
 package check
 
 import (
-	"fmt"
 	"slices"
 
 	"coredays/model/drillstring"
@@ -18,7 +17,7 @@ func Plan(v *voyage.Voyage, estimated voyage.QuickEstimate) []Finding {
 	i.readyString()
 	i.expedition()
 	for n := range v.Sites {
-		i.place = fmt.Sprintf("sites[%d]", n)
+		i.place = i.plan.SitePath(n)
 		i.site(&v.Sites[n], n)
 	}
 	slices.SortStableFunc(i.found, func(a, b Finding) int { return int(b.Verdict) - int(a.Verdict) })
@@ -66,15 +65,15 @@ func (i *inspector) site(s *voyage.Site, n int) {
 	i.places(s, n)
 	i.approval(s)
 	i.station(s)
+	i.hazards(s, n)
 	i.hookLoad(s)
 	i.compensator(s)
 	i.sea(s, n)
 	i.closings(s)
 	i.window(s, n)
 	i.cap(s, n)
-	site := i.place
 	for k := range s.Items {
-		i.place = fmt.Sprintf("%s.holes[%d]", site, k)
+		i.place = i.plan.ItemPath(n, k)
 		if item := &s.Items[k]; item.Hole != nil {
 			i.hole(s, item)
 		}
@@ -91,7 +90,9 @@ func (i *inspector) hole(s *voyage.Site, item *voyage.Item) {
 	i.bitWeight(s, item)
 	i.spud(s, item)
 	i.bitLife(s, item)
+	i.sticking(s, item)
 	i.logging(s, item)
+	i.sources(s, item)
 }
 
 // klbf is the rig's unit of force.

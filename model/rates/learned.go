@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 	"time"
 
 	"coredays/model/learn"
@@ -227,7 +228,11 @@ func (g *gatherer) little(r *Rate) string {
 	case r.Unit == "stands" && r.Exposure < manyStands:
 		return fmt.Sprintf("little: %.0f stands, of %d that are wanted before a rate moves much", r.Exposure, manyStands)
 	case r.Unit != "stands" && r.N < manyTimes:
-		return fmt.Sprintf("little: %d %s, of %d that are wanted before a rate moves much", r.N, r.Unit, manyTimes)
+		unit := r.Unit
+		if r.N == 1 {
+			unit = strings.TrimSuffix(unit, "s")
+		}
+		return fmt.Sprintf("little: %d %s, of %d that are wanted before a rate moves much", r.N, unit, manyTimes)
 	}
 	return ""
 }

@@ -228,3 +228,24 @@ func TestRatesOfPlainWorkAreDurations(t *testing.T) {
 		}
 	}
 }
+
+// A lumped line that can't be shared out names the part of it that stands in the way, and one observation is not "1 times".
+func TestWhatStandsInTheWayIsNamed(t *testing.T) {
+	r := Learn(scenario.BuiltInRates(), read(t, logHead+
+		"2027-03-01 00:00,2027-03-01 08:00,out of hole; laid out assembly,S1,A,,\n"+
+		"2027-03-01 08:00,2027-03-01 09:00,offset ship,S1,B,,\n"+
+		"2027-03-01 09:00,2027-03-01 18:00,tripped in; drilled ahead,S1,B,0,3000\n"), nil)
+	why := map[int]string{}
+	for _, n := range r.LeftOut {
+		why[n.Row] = n.Why
+	}
+	if want := "a trip without stands, and without the bit's depths (bit_from_m, bit_to_m)"; why[2] != want {
+		t.Errorf("line 2: %q, want %q", why[2], want)
+	}
+	if want := "it lumps work together, of which drilling ahead has no usual time"; why[4] != want {
+		t.Errorf("line 4: %q, want %q", why[4], want)
+	}
+	if got, want := found(t, r, rig.OffsetMove).Why, "little: 1 time, of 10 that are wanted before a rate moves much"; got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
+}

@@ -69,6 +69,7 @@ type Layer struct {
 	Strength Quantity
 	Rate     Quantity
 	Ahead    Quantity
+	Sticking Quantity
 	Recovery [coring.Tools]Quantity
 }
 
@@ -174,6 +175,7 @@ func (c *compiler) site(s *plan.Site) error {
 			Strength: c.add(l.Lithology.Strength, "strength", name, number),
 			Rate:     c.add(l.Lithology.Rate, "drilling rate", name, number),
 			Ahead:    c.add(l.Lithology.Ahead, "drilling ahead", name, number),
+			Sticking: c.add(l.Lithology.Sticking, "sticking", name, number),
 		}
 		for t, r := range l.Lithology.Recovery {
 			layer.Recovery[t] = c.add(r, "recovery", name, number, coring.Tool(t).String())

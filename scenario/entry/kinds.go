@@ -68,6 +68,8 @@ var (
 		why: "less is water, more is more than any rock"}
 	PenetrationRate = Measure{kind: "rate of drilling or coring", Of: unit.OfSpeed, Symbol: "m/h", such: "28 m/h", Least: in(unit.OfSpeed, "0.02 m/h"), Most: in(unit.OfSpeed, "1000 m/h"),
 		why: "slower is half a metre a day, faster than pipe is run"}
+	StickingMeasure = Measure{kind: "chance of sticking against that in mud", Of: unit.OfShare, Symbol: "%", Most: 50,
+		why: "more is a hole that no string leaves"}
 	RecoveryMeasure = Measure{kind: "recovery", Of: unit.OfShare, Symbol: "%", Most: 2,
 		why: "no core expands to more than twice what was cut"}
 )

@@ -75,7 +75,7 @@ func roundShip() rig.Ship {
 
 // Mud is a soft sediment that a piston corer can take to 300 m and of which all is recovered.
 func Mud() ground.Lithology {
-	l := ground.Lithology{Name: "mud", Strength: spread.Just(100), Rate: spread.Just(30 / Hours), Ahead: spread.Just(40 / Hours)}
+	l := ground.Lithology{Name: "mud", Strength: spread.Just(100), Rate: spread.Just(30 / Hours), Ahead: spread.Just(40 / Hours), Sticking: spread.Just(1)}
 	for t := range l.Recovery {
 		l.Recovery[t] = spread.Just(1)
 	}
