@@ -48,7 +48,9 @@ func certain(p *plan.Plan) {
 		}
 		for n := range s.Items {
 			if s.Items[n].Task != nil {
-				fix(&s.Items[n].Task.Takes)
+				for k := range s.Items[n].Task.Steps {
+					fix(&s.Items[n].Task.Steps[k].Takes)
+				}
 			}
 		}
 		s.Unusable = plan.Unusable{}
