@@ -22,9 +22,11 @@ func TestChartsOfTheStudyHaveTheLookOfTheReports(t *testing.T) {
 	folder := t.TempDir()
 	classes := []score.Class{{Class: "all"}}
 	for name, draw := range map[string]func(string) error{
-		"days":   func(file string) error { return againstFact(file, cases) },
-		"ranks":  func(file string) error { return ranks(file, cases) },
-		"ratios": func(file string) error { return ratios(file, "tool", classes, func(int) string { return "all" }, cases) },
+		"days":  func(file string) error { return againstFact(file, cases) },
+		"ranks": func(file string) error { return ranks(file, cases) },
+		"ratios": func(file string) error {
+			return ratios(file, "tool", classes, func(int) string { return "all" }, cases)
+		},
 	} {
 		file := filepath.Join(folder, name+".svg")
 		if err := draw(file); err != nil {
