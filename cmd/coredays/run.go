@@ -87,6 +87,14 @@ A plan is an estimate, not a clearance. Site safety review, the master and the d
 	root.SetFlagErrorFunc(call.WrongFlag)
 	root.AddCommand(newSimulate(), newDiary(), newCheck(), newSea(), newBasis(), newCompare(), newStudy(), newInit(), newRates(), newLookahead(), newHindcast(), newMerge(), newDesk(), newMan())
 	root.InitDefaultHelpCmd()
+	usual := root.HelpFunc()
+	root.SetHelpFunc(func(c *cobra.Command, args []string) {
+		if c == root {
+			helpOfRoot(c.OutOrStdout(), root)
+			return
+		}
+		usual(c, args)
+	})
 	if help, _, err := root.Find([]string{"help"}); err == nil {
 		help.Args = call.KnownTopic
 	}

@@ -3,16 +3,17 @@ package main
 import (
 	"errors"
 	"fmt"
-	"image/color"
 	"math"
 	"path/filepath"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
 	"gonum.org/v1/plot/vg"
+	"gonum.org/v1/plot/vg/draw"
 
 	"coredays/model/record"
 	"coredays/model/score"
+	"coredays/output/chart"
 )
 
 // charts writes the pictures of testdata/published/HINDCAST.md.
@@ -26,15 +27,12 @@ func charts(dir string, j judged, cases []score.Case) error {
 	return errors.Join(errs...)
 }
 
-var grey = color.Gray{150}
-
 // dayTicks mark days on a logarithmic axis.
 var dayTicks = plot.ConstantTicks{{Value: 0.3, Label: "0.3"}, {Value: 1, Label: "1"}, {Value: 3, Label: "3"}, {Value: 10, Label: "10"}, {Value: 30, Label: "30"}, {Value: 100, Label: "100"}}
 
 // againstFact plots what came true against the forecast's median, both logarithmic.
 func againstFact(file string, cases []score.Case) error {
-	p := plot.New()
-	p.X.Label.Text, p.Y.Label.Text = "forecast median, days on site", "days on site on record"
+	p := chart.Bare("forecast median, days on site", "days on site on record")
 	p.X.Scale, p.Y.Scale = plot.LogScale{}, plot.LogScale{}
 	p.X.Tick.Marker, p.Y.Tick.Marker = dayTicks, dayTicks
 	var points plotter.XYs
@@ -45,12 +43,12 @@ func againstFact(file string, cases []score.Case) error {
 	if err != nil {
 		return err
 	}
-	dots.Radius = vg.Points(1.5)
+	dots.GlyphStyle = draw.GlyphStyle{Color: chart.Found, Radius: vg.Points(1.6), Shape: draw.CircleGlyph{}}
 	even, err := plotter.NewLine(plotter.XYs{{X: 0.4, Y: 0.4}, {X: 60, Y: 60}})
 	if err != nil {
 		return err
 	}
-	even.Color = grey
+	chart.Stroke(&even.LineStyle)
 	p.Add(even, dots)
 	p.X.Min, p.Y.Min, p.X.Max, p.Y.Max = 0.2, 0.2, 100, 100
 	return p.Save(14*vg.Centimeter, 14*vg.Centimeter, file)
@@ -58,24 +56,24 @@ func againstFact(file string, cases []score.Case) error {
 
 // ranks plots how many sites fell into each tenth of their forecast.
 func ranks(file string, cases []score.Case) error {
-	p := plot.New()
-	p.X.Label.Text, p.Y.Label.Text = "share of the forecast below the days on record, in tenths", "sites"
+	p := chart.Bare("share of the forecast below the days on record, in tenths", "sites")
 	var bars plotter.Values
 	var names []string
 	for i, n := range score.Judge(cases).RankHistogram {
 		bars = append(bars, float64(n))
 		names = append(names, fmt.Sprint(i+1))
 	}
-	chart, err := plotter.NewBarChart(bars, vg.Points(25))
+	tenths, err := plotter.NewBarChart(bars, vg.Points(25))
 	if err != nil {
 		return err
 	}
-	chart.Color = grey
+	tenths.Color, tenths.LineStyle.Width = chart.Found, 0
 	even, err := plotter.NewLine(plotter.XYs{{X: -0.5, Y: float64(len(cases)) / 10}, {X: 9.5, Y: float64(len(cases)) / 10}})
 	if err != nil {
 		return err
 	}
-	p.Add(chart, even)
+	chart.Stroke(&even.LineStyle)
+	p.Add(tenths, even)
 	p.NominalX(names...)
 	p.Y.Min = 0
 	return p.Save(14*vg.Centimeter, 8*vg.Centimeter, file)
@@ -83,8 +81,7 @@ func ranks(file string, cases []score.Case) error {
 
 // ratios plots the spread of record over forecast median in each class as a box, logarithm to base 2.
 func ratios(file, by string, classes []score.Class, of func(i int) string, cases []score.Case) error {
-	p := plot.New()
-	p.X.Label.Text, p.Y.Label.Text = by, "record over forecast median, log2"
+	p := chart.Bare(by, "record over forecast median, log2")
 	var names []string
 	for at, class := range classes {
 		var values plotter.Values
@@ -97,10 +94,10 @@ func ratios(file, by string, classes []score.Class, of func(i int) string, cases
 		if err != nil {
 			return err
 		}
+		box.FillColor, box.MedianStyle.Color, box.MedianStyle.Width = chart.Filling, chart.Found, vg.Points(2)
 		p.Add(box)
 		names = append(names, class.Class)
 	}
-	p.Add(plotter.NewGrid())
 	p.NominalX(names...)
 	p.X.Min, p.X.Max = -0.6, float64(len(names))-0.4 // room for the names at both ends
 	return p.Save(16*vg.Centimeter, 9*vg.Centimeter, file)

@@ -62,7 +62,7 @@ func classesChart(s *result.Summary) *Chart {
 	total := words.InDays(s.Needed.Total).Mean
 	var rows []lyingRow
 	for _, k := range text.BySize(s.Needed.ByClass) {
-		x := words.InDays(words.Issued(s.Needed.ByClass[k]))
+		x := words.InDays(words.Supported(s.Needed.ByClass[k]))
 		rows = append(rows, lyingRow{k.String(), x.Mean, x.P10, x.P90, fmt.Sprintf("%s d, %s %%", words.Fixed(x.Mean, 1), words.Percent(x.Mean/total))})
 	}
 	lyingChart(c, "days", rows)

@@ -69,7 +69,7 @@ func calendarEnd(s *result.Summary) float64 {
 
 // calendarRow draws a site and returns where it is left.
 func calendarRow(p *plot.Plot, site *result.Site, row float64, last plotter.XY) plotter.XY {
-	arrives, leaves := words.InDays(words.Issued(site.Arrives)), words.InDays(words.Issued(site.Leaves))
+	arrives, leaves := words.InDays(words.Supported(site.Arrives)), words.InDays(words.Supported(site.Leaves))
 	if site.Days.N < 1 {
 		p.Add(remarks(remark{x: p.X.Max / 2, y: row, text: "not reached", align: 0, color: stone}))
 		return last

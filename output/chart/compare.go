@@ -59,7 +59,7 @@ func moreKey(c *result.Comparison) string {
 // alternativeWords says an alternative to those who can't see the chart.
 func alternativeWords(c *result.Comparison, i int) string {
 	a := &c.Alternatives[i]
-	days := words.InDays(words.Issued(a.Summary.Needed.Total))
+	days := words.InDays(words.Supported(a.Summary.Needed.Total))
 	line := fmt.Sprintf("%s days needed; within the days rank 1 done %s %%, all %s %%", words.Ranged(days, words.DayPlaces), words.Percent(a.Summary.Allotted.ChancePrimary), words.Percent(a.Summary.Allotted.ChanceAll))
 	if i == c.Best {
 		line += "; first"
@@ -73,7 +73,7 @@ func alternativeWords(c *result.Comparison, i int) string {
 func neededPanel(c *result.Comparison, list []int) rowsPanel {
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, i := range list {
-		days, sea := words.InDays(words.Issued(c.Alternatives[i].Summary.Needed.Total)), c.Alternatives[i].Summary.Allotted.SeaDays.Days()
+		days, sea := words.InDays(words.Supported(c.Alternatives[i].Summary.Needed.Total)), c.Alternatives[i].Summary.Allotted.SeaDays.Days()
 		for _, x := range []float64{sea, days.P10, days.P50, min(days.P90, 3*max(sea, days.P50))} {
 			if words.Defined(x) {
 				low, high = min(low, x), max(high, x)
@@ -89,7 +89,7 @@ func neededPanel(c *result.Comparison, list []int) rowsPanel {
 			if y == 0 {
 				p.Add(remarks(remark{x: sea, y: y, dy: 18, text: words.Given(sea) + " sea days", bare: true}))
 			}
-			days := words.InDays(words.Issued(s.Needed.Total))
+			days := words.InDays(words.Supported(s.Needed.Total))
 			if words.Spreads(days) {
 				p.Add(whisker(draw.LineStyle{Color: deep, Width: 1.8}, days.P10, days.P90, y, 0.16))
 			}

@@ -27,7 +27,7 @@ func Cuts(c *result.Comparison) []*Chart {
 	}, table: sheet.Cuts(c).Only("without", "row", "saves_mean", "saves_p10", "saves_p50", "saves_p90", "core_less_mean", "core_less_low", "core_less_high")}
 	for cut := range sheet.CutsInOrder(c) {
 		list = append(list, cut)
-		saves := words.InDays(words.Issued(cut.Saves))
+		saves := words.InDays(words.Supported(cut.Saves))
 		a := &cut.Alternative.Allotted
 		r.names = append(r.names, text.CutName(cut))
 		r.words = append(r.words, fmt.Sprintf("saves %s days on average; of the rest, rank 1 done %s %%, all %s %%", words.SignedFixed(saves.Mean, 1), words.Percent(a.ChancePrimary), words.Percent(a.ChanceAll)))
@@ -40,7 +40,7 @@ func Cuts(c *result.Comparison) []*Chart {
 func savesPanel(list []*result.Cut) rowsPanel {
 	low, high := 0.0, 0.1
 	for _, cut := range list {
-		s := words.InDays(words.Issued(cut.Saves))
+		s := words.InDays(words.Supported(cut.Saves))
 		for _, x := range []float64{s.Mean, s.P10, s.P90} {
 			if words.Defined(x) {
 				low, high = min(low, x), max(high, x)
@@ -50,7 +50,7 @@ func savesPanel(list []*result.Cut) rowsPanel {
 	margin := 0.04 * (high - low)
 	return rowsPanel{width: 0.66, title: "days saved", axis: "days", low: low - margin, high: high + margin, parts: 8,
 		row: func(p *plot.Plot, i int, y float64) {
-			s := words.InDays(words.Issued(list[i].Saves))
+			s := words.InDays(words.Supported(list[i].Saves))
 			if words.Spreads(s) {
 				pointWithRange(p, s.Mean, s.P10, s.P90, y)
 			} else {

@@ -83,7 +83,7 @@ func monthAxis(p *plot.Plot, r *output.Report) {
 // expeditionMonths are the months from sailing to P90 of days needed.
 func expeditionMonths(s *result.Summary) map[int]bool {
 	months := map[int]bool{}
-	end, exists := words.DateAfter(s.Sails, words.Issued(s.Needed.Total).P90)
+	end, exists := words.DateAfter(s.Sails, words.Supported(s.Needed.Total).P90)
 	if !exists {
 		end = s.Sails
 	}

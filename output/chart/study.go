@@ -55,16 +55,16 @@ func planLabel(s *result.Study, i int) string {
 // planWords says a plan to those who can't see the chart.
 func planWords(s *result.Study, i int) string {
 	p := &s.Plans[i]
-	days := words.InDays(words.Issued(p.Needed))
+	days := words.InDays(words.Supported(p.Needed))
 	return fmt.Sprintf("%s days needed; within the days rank 1 done %s %%, all %s %%, core %s m", words.Ranged(days, words.Places(days.P50)), words.Percent(p.ChancePrimary), words.Percent(p.ChanceAll),
-		words.Ranged(words.Issued(p.Recovered), 0))
+		words.Ranged(words.Supported(p.Recovered), 0))
 }
 
 // studyDays is days needed with the sea days.
 func studyDays(s *result.Study) rowsPanel {
 	low, high := math.Inf(1), math.Inf(-1)
 	for i := range s.Plans {
-		days, sea := words.InDays(words.Issued(s.Plans[i].Needed)), s.Plans[i].SeaDays.Days()
+		days, sea := words.InDays(words.Supported(s.Plans[i].Needed)), s.Plans[i].SeaDays.Days()
 		for _, x := range []float64{sea, days.P10, days.P50, min(days.P90, 3*max(sea, days.P50))} {
 			if words.Defined(x) {
 				low, high = min(low, x), max(high, x)
@@ -75,7 +75,7 @@ func studyDays(s *result.Study) rowsPanel {
 	return rowsPanel{width: 0.49, title: "days needed", axis: "days", low: max(0, low-margin), high: high + margin, parts: 6,
 		row: func(p *plot.Plot, i int, y float64) {
 			upright(p, draw.LineStyle{Color: ink, Width: 1, Dashes: dashes[2]}, s.Plans[i].SeaDays.Days(), y, 0.5)
-			spreadAt(p, words.InDays(words.Issued(s.Plans[i].Needed)), y)
+			spreadAt(p, words.InDays(words.Supported(s.Plans[i].Needed)), y)
 		}}
 }
 
@@ -83,12 +83,12 @@ func studyDays(s *result.Study) rowsPanel {
 func studyCore(s *result.Study) rowsPanel {
 	high := 0.0
 	for i := range s.Plans {
-		if core := words.Issued(s.Plans[i].Recovered); words.Defined(core.P90) {
+		if core := words.Supported(s.Plans[i].Recovered); words.Defined(core.P90) {
 			high = max(high, core.P90)
 		}
 	}
 	return rowsPanel{width: 0.27, title: "core", axis: "m", low: 0, high: 1.05*high + 1, parts: 4,
-		row: func(p *plot.Plot, i int, y float64) { spreadAt(p, words.Issued(s.Plans[i].Recovered), y) }}
+		row: func(p *plot.Plot, i int, y float64) { spreadAt(p, words.Supported(s.Plans[i].Recovered), y) }}
 }
 
 // spreadAt draws P10 to P90 as a line and P50 as a circle.

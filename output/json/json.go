@@ -37,7 +37,7 @@ type spreadJSON struct {
 
 // spreadOf leaves out of a spread what its few replications do not tell.
 func spreadOf(s result.Spread) spreadJSON {
-	s = words.Issued(s)
+	s = words.Supported(s)
 	return spreadJSON{s.N, number(s.Mean), number(s.SD), number(s.P10), number(s.P50), number(s.P90),
 		pairOf(s.P10CI), pairOf(s.P50CI), pairOf(s.P90CI)}
 }
@@ -54,7 +54,7 @@ type datesJSON struct {
 }
 
 func datesOf(sails time.Time, after result.Spread) datesJSON {
-	after = words.Issued(after)
+	after = words.Supported(after)
 	return datesJSON{dateOf(sails, after.P10), dateOf(sails, after.P50), dateOf(sails, after.P90)}
 }
 

@@ -38,12 +38,12 @@ var Titles = map[result.Question]string{
 func alternativeRow(c *result.Comparison, n, i int) []any {
 	a := &c.Alternatives[i]
 	s := a.Summary
-	needed := words.InDays(words.Issued(s.Needed.Total))
+	needed := words.InDays(words.Supported(s.Needed.Total))
 	row := []any{a.Name, float64(n + 1), text.Standing(c, i), i == c.Planned, a.Unbeaten, s.Allotted.SeaDays.Days(), s.Allotted.ChancePrimary, s.Allotted.ChanceAll, s.Allotted.Late, needed.Mean}
 	row = append(row, threeOf(needed)...)
 	row = append(row, threeBounds(words.DaysInterval(a.Behind))...)
 	row = append(row, threeBounds(a.Less)...)
-	return append(row, text.WaitingDays(s), float64(a.Distance/unit.NauticalMile), s.Allotted.Recovered.Mean, words.InDays(words.Issued(s.Allotted.InHand)).P50)
+	return append(row, text.WaitingDays(s), float64(a.Distance/unit.NauticalMile), s.Allotted.Recovered.Mean, words.InDays(words.Supported(s.Allotted.InHand)).P50)
 }
 
 // intervalFields are the columns of a mean and its interval.

@@ -24,7 +24,7 @@ func Cuts(c *result.Comparison) *Table {
 	n := 0.0
 	for cut := range CutsInOrder(c) {
 		n++
-		saves := words.InDays(words.Issued(cut.Saves))
+		saves := words.InDays(words.Supported(cut.Saves))
 		row := append([]any{text.CutName(cut), cut.Kind.String(), n, text.CutRank(c, cut), text.Gain(c, cut), saves.Mean}, threeOf(saves)...)
 		row = append(row, threeBounds(cut.Metres)...)
 		perDay, section := math.NaN(), math.NaN()

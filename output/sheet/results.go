@@ -29,7 +29,7 @@ func resultsSheet(s *result.Summary) *Table {
 		{"p90_low", "P90 from", ofNumber, "95 % interval of p90, simulation error only"}, {"p90_high", "to", ofNumber, "its upper end"},
 	}}
 	add := func(of, site, hole, result string, k Kind, x result.Spread) {
-		x = words.Issued(x)
+		x = words.Supported(x)
 		t.Add(of, site, hole, result, k.Unit(), float64(x.N), x.Mean, x.SD, x.P10, x.P50, x.P90,
 			x.P10CI[0], x.P10CI[1], x.P50CI[0], x.P50CI[1], x.P90CI[0], x.P90CI[1])
 	}

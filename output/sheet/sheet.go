@@ -105,13 +105,13 @@ func threeFields(key, heading, meaning string, k Kind) []Field {
 
 // threeOf fills them; a spread of nothing leaves them empty.
 func threeOf(s result.Spread) []any {
-	s = words.Issued(s)
+	s = words.Supported(s)
 	return []any{s.P10, s.P50, s.P90}
 }
 
 // threeDates fills them with moments.
 func threeDates(sails time.Time, after result.Spread) []any {
-	after = words.Issued(after)
+	after = words.Supported(after)
 	var cells []any
 	for _, seconds := range []float64{after.P10, after.P50, after.P90} {
 		at, exists := words.DateAfter(sails, seconds)

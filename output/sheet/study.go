@@ -47,7 +47,7 @@ func studyRow(p *result.StudiedPlan, i int) []any {
 	for _, value := range p.Settings {
 		row = append(row, value)
 	}
-	row = append(row, p.Sails, p.SeaDays.Days(), p.ChancePrimary, p.ChanceAll, p.ChanceLate, words.InDays(words.Issued(p.Needed)).Mean)
+	row = append(row, p.Sails, p.SeaDays.Days(), p.ChancePrimary, p.ChanceAll, p.ChanceLate, words.InDays(words.Supported(p.Needed)).Mean)
 	for _, s := range []result.Spread{words.InDays(p.Needed), words.InDays(p.Waiting), words.InDays(p.InHand), p.Recovered} {
 		row = append(row, threeOf(s)...)
 	}

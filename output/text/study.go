@@ -133,9 +133,9 @@ func (p *printer) studied(s *result.Study) error {
 		for _, k := range shown {
 			row = append(row, PlanValues(s, i)[k])
 		}
-		inHand := words.InDays(words.Issued(f.InHand))
+		inHand := words.InDays(words.Supported(f.InHand))
 		rows = append(rows, append(row, words.Ranged(words.InDays(f.Needed), 1), words.Chance(f.ChancePrimary, s.Replications), words.Chance(f.ChanceAll, s.Replications),
-			words.Fixed(inHand.P50, 1), words.Fixed(words.Issued(f.Recovered).P50, 0)))
+			words.Fixed(inHand.P50, 1), words.Fixed(words.Supported(f.Recovered).P50, 0)))
 	}
 	if err := p.table(columns, rows); err != nil {
 		return err

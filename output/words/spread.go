@@ -67,8 +67,8 @@ func SimulationError(s result.Spread) (half float64, telling bool) {
 	return half, half > showsFrom*math.Abs(s.P50)
 }
 
-// Issued makes a spread's figures not-a-number where its replications are too few to tell them.
-func Issued(s result.Spread) result.Spread {
+// Supported makes a spread's figures not-a-number where its replications are too few to tell them.
+func Supported(s result.Spread) result.Spread {
 	none := math.NaN()
 	if s.N < 1 {
 		s.Mean, s.P50 = none, none
