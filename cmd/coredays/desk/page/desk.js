@@ -69,7 +69,9 @@ async function ask(remake) {
 // change makes edits in the text; edits wait for each other, typing does not wait for them.
 desk.change = (edits, name, key = "") => desk.queue = desk.queue.then(async () => {
   const {ok, body} = await call("edit", {text: history.before(key), edits});
-  if (ok) { say(""); desk.settle(body.text, name, key); } else say("Not changed: " + (body.error ?? String(body)));
+  say(ok ? "" : "Not changed: " + (body.error ?? String(body)));
+  if (ok && body.text !== desk.text) desk.settle(body.text, name, key);
+  else if (at("answer").classList.contains("stale")) ask(false); // the plan is what it was: so is its answer
 }).catch(e => say(e.message));
 desk.typed = (path, value) => { hide("Simulating this plan."); desk.change([{path, value}], `${path} = ${value}`, "typed " + path); };
 desk.reorder = (order, from, to) => {
