@@ -106,7 +106,7 @@ func (p Planner) Reads(expression string) string {
 func (p Planner) Types(path, value string) {
 	p.Helper()
 	p.Waits(`document.getElementById(` + strconv.Quote("f-"+path) + `)`)
-	p.Reads(`{const i = document.getElementById(` + strconv.Quote("f-"+path) + `); i.focus(); i.select(); i.id}`)
+	p.Reads(`{const i = document.getElementById(` + strconv.Quote("f-"+path) + `); for (let d = i.closest("details"); d; d = d.parentElement.closest("details")) d.open = true; i.focus(); i.select(); i.id}`)
 	p.Does(chromedp.KeyEvent(value))
 	p.Waits(`document.getElementById("text").value.includes(` + strconv.Quote(value) + `)`)
 }
