@@ -62,6 +62,16 @@ card("SB-03").dispatchEvent(new DragEvent("drop", {dataTransfer: data, bubbles: 
 	p.Refined()
 }
 
+func TestAnEditThatChangesNothingLeavesTheAnswer(t *testing.T) {
+	p := desktest.At(t, 1400, laid)
+	before := p.Reads(desktest.P50OfDays)
+	p.Reads(`{const i = document.getElementById("f-sea_days"); i.value = "56 d "; i.dispatchEvent(new Event("input", {bubbles: true})); "a blank more"}`)
+	p.Refined()
+	if after := p.Reads(desktest.P50OfDays); after != before {
+		t.Errorf("the answer went from %s to %s", before, after)
+	}
+}
+
 // TestTheDeskIsPictured writes pictures of the page for people to look at, where DESK_PICTURES names a folder.
 func TestTheDeskIsPictured(t *testing.T) {
 	folder := os.Getenv("DESK_PICTURES")

@@ -42,6 +42,7 @@ func TestAPlannerAddsTakesOutAndSavesUnderAnotherName(t *testing.T) {
 	clicks := func(name string) {
 		t.Helper()
 		p.Waits(`[...document.querySelectorAll("#fields button")].some(b => (b.getAttribute("aria-label") ?? b.textContent) == "` + name + `")`)
+		p.Waits(`document.getElementById("state").textContent.includes("expeditions simulated")`)
 		before := p.Reads(`document.getElementById("text").value`)
 		p.Reads(`{const b = [...document.querySelectorAll("#fields button")].find(b => (b.getAttribute("aria-label") ?? b.textContent) == "` + name + `"); b.click(); "clicked"}`)
 		p.Waits(`document.getElementById("text").value != ` + jsString(before) + ` && document.getElementById("faults").children.length == 0`)

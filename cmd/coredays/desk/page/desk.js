@@ -10,7 +10,7 @@ import {History} from "./history.js";
 import {save, saveAs, showFile, watch, here} from "./saving.js";
 
 const history = new History();
-const desk = {text: "", saved: "", digest: "", file: "", pinned: null, asking: null, refined: false, queue: Promise.resolve()};
+const desk = {text: "", saved: "", digest: "", file: "", pinned: null, asking: null, refined: false, busy: false, queue: Promise.resolve()};
 
 const say = text => at("said").textContent = text;
 
@@ -23,6 +23,7 @@ desk.settle = (text, name, key = "") => {
 
 function show(remake) {
   desk.text = history.step.text;
+  desk.busy = remake;
   if (document.activeElement != at("text")) at("text").value = desk.text;
   showHistory();
   showFile(desk);
@@ -35,6 +36,7 @@ const showHistory = () => history.show(n => { history.now = n; show(true); }, pi
 // ask has the plan of the page read and simulated; what was asked before ends.
 async function ask(remake) {
   desk.asking?.abort();
+  remake ||= desk.busy;
   const mine = desk.asking = new AbortController(), text = desk.text, step = history.step;
   desk.refined = false;
   hide("Simulating this plan.");
@@ -45,6 +47,7 @@ async function ask(remake) {
       read: still(r => {
         const tree = r.tree && typeof r.tree == "object" ? r.tree : null;
         if (tree && remake) { showPlan(desk, tree); document.title = at("title").textContent = tree.title ?? "The desk"; }
+        if (remake) desk.busy = false;
         showFaults(tree, r.faults);
         showCheck(r);
         if (r.faults.length) hide("No answer: the plan has faults, which stand beside their fields.");
@@ -63,15 +66,28 @@ async function ask(remake) {
       superseded: still(() => hide("A search, a report or another window took the processors. Change something here, or undo, to ask again.")),
       failed: still(why => hide("No answer: " + why)),
     }, mine.signal);
-  } catch (e) { if (e.name != "AbortError") still(() => hide("No answer: the desk has ended, or can't be reached. " + e.message))(); }
+  } catch (e) { if (e.name != "AbortError") still(() => { desk.busy = false; hide("No answer: the desk has ended, or can't be reached. " + e.message); })(); }
 }
 
 // change makes edits in the text; edits wait for each other, typing does not wait for them.
-desk.change = (edits, name, key = "") => desk.queue = desk.queue.then(async () => {
+// While the fields are made anew, what they say of places may be of the plan before: nothing is taken from them then.
+desk.change = (edits, name, key = "") => {
+  if (desk.busy) return say("One moment: the fields were being made anew.");
+  desk.busy = !key;
+  desk.queue = desk.queue.then(() => edited(edits, name, key)).catch(e => { desk.busy = false; say(e.message); });
+};
+
+async function edited(edits, name, key) {
   const {ok, body} = await call("edit", {text: history.before(key), edits});
-  if (ok) { say(""); desk.settle(body.text, name, key); } else say("Not changed: " + (body.error ?? String(body)));
-}).catch(e => say(e.message));
-desk.typed = (path, value) => { hide("Simulating this plan."); desk.change([{path, value}], `${path} = ${value}`, "typed " + path); };
+  say(ok ? "" : "Not changed: " + (body.error ?? String(body)));
+  if (ok && body.text !== desk.text) desk.settle(body.text, name, key);
+  else {
+    desk.busy = false;
+    if (at("answer").classList.contains("stale")) ask(false); // the plan is what it was: so is its answer
+  }
+}
+
+desk.typed = (path, value) => { if (!desk.busy) hide("Simulating this plan."); desk.change([{path, value}], `${path} = ${value}`, "typed " + path); };
 desk.reorder = (order, from, to) => {
   if (from == to || to < 0 || to >= order.length) return;
   const list = order.toSpliced(from, 1).toSpliced(to, 0, order[from]);
