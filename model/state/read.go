@@ -129,6 +129,9 @@ func (r *reader) line(i int) {
 		}
 		r.remember(k, l, seconds/unit.Duration(len(doing)), n == 0)
 		r.st.Spent[k] += seconds / unit.Duration(len(doing))
+		if c := k.Of().Class; r.st.Now.Item != None && (c == activity.Waiting || c == activity.Repair) {
+			r.st.Items[r.st.Now.Item].Lost += seconds / unit.Duration(len(doing))
+		}
 		r.did(k, seconds/unit.Duration(len(doing)), l.To, r.nextWork(i, n))
 	}
 	if to := l.BitTo; !unknown(to) {

@@ -103,10 +103,11 @@ type Item struct {
 	Site, Number int // of the plan's site, and of the item there
 	State        Progress
 	Began, Ended time.Time
-	Depth        unit.Depth // deepest
-	Refused      unit.Depth // where a piston corer was refused; 0 if it was not
-	Spudded      int        // times
-	Incomplete   bool       // left before its target
+	Depth        unit.Depth    // deepest
+	Refused      unit.Depth    // where a piston corer was refused; 0 if it was not
+	Spudded      int           // times
+	Lost         unit.Duration // of its time, to waiting, repairs and trouble
+	Incomplete   bool          // left before its target
 }
 
 // Core is a core that came on deck.

@@ -216,7 +216,7 @@ func (l *look) pace(p *morning.Page) {
 	for n := range st.Items { // holes begun again, each as long as what the log gives the item beyond the plan's figure
 		x := &st.Items[n]
 		if x.Spudded > 1 && x.State == state.Done {
-			again += math.Max(0, x.Ended.Sub(x.Began).Seconds()-float64(calm.Items[n]))
+			again += math.Max(0, x.Ended.Sub(x.Began).Seconds()-float64(x.Lost)-float64(calm.Items[n]))
 		}
 	}
 	b := &morning.Pace{Behind: l.x.At - share*total, Sea: waited - share*waits, Trouble: repaired - share*repairs, Scope: again}
