@@ -83,7 +83,8 @@ func (g *gatherer) line(cycles []cycle) (l Line) {
 	l.ErrorAt0 = math.Sqrt(residual * (1/float64(l.Holes) + l.mean*l.mean/across)) // same, of the intercept
 	r := cycles[0].tool.Of()
 	if usual := ways(cycles[0].tool) / g.median(r.Wire); l.PerMetre <= 0 || l.Error > mostUnsure*usual {
-		l.Why = fmt.Sprintf("not identified: the slope with depth is %.1f ± %.1f min for each km", l.PerMetre*1000/60, l.Error*1000/60)
+		l.Why = fmt.Sprintf("not identified: the slope with depth is %.1f ± %.1f min for each km, and ± %.1f at most is wanted of one above 0: core in more depths of water",
+			l.PerMetre*1000/60, l.Error*1000/60, mostUnsure*usual*1000/60)
 		return l
 	}
 	l.Identified = true

@@ -9,6 +9,7 @@ import (
 	"coredays/model/coring"
 	"coredays/model/rates"
 	"coredays/model/riglog"
+	"coredays/model/spread"
 	"coredays/output/words"
 )
 
@@ -95,18 +96,29 @@ func RateToUse(x *rates.Rate) string {
 	return RateTriple(x, x.Use)
 }
 
+// mostlyBy is the level at which most of a rate's spread lives; the rates to paste have all levels.
+func mostlyBy(s spread.Shares) string {
+	most := spread.Expedition
+	for l, share := range s {
+		if share > s[most] {
+			most = spread.Level(l)
+		}
+	}
+	return most.String()
+}
+
 func (p *printer) ratesTable(r *rates.Result) error {
 	p.heading("Rates")
 	var rows [][]string
 	for i := range r.Rates {
 		x := &r.Rates[i]
-		rows = append(rows, []string{x.Of.Of().Key, x.Of.Of().Unit, RateCount(x), RateTriple(x, x.Log), RateTriple(x, x.Ship), RateToUse(x), x.Shares.String()})
+		rows = append(rows, []string{x.Of.Of().Key, x.Of.Of().Unit, RateCount(x), RateTriple(x, x.Log), RateTriple(x, x.Ship), RateToUse(x), mostlyBy(x.Shares)})
 	}
 	if len(rows) == 0 {
 		p.say("Nothing in the files says anything of a rate.")
 		return nil
 	}
-	return p.table([]column{wordColumn("rate", 16), wordColumn("unit", 8), wordColumn("n", 8), wordColumn("log", 16), wordColumn("ship", 16), wordColumn("to use", 16), wordColumn("varies by", 12)}, rows)
+	return p.table([]column{wordColumn("rate", 24), wordColumn("unit", 8), wordColumn("n", 8), wordColumn("log", 16), wordColumn("ship", 16), wordColumn("to use", 16), wordColumn("most by", 15)}, rows)
 }
 
 // muchMoved is the change of a median from which the page names it [our choice].
