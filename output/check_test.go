@@ -74,7 +74,7 @@ func TestCheckStaysOnThePage(t *testing.T) {
 }
 
 func TestEachStopIsToldOnALineWithItsFigures(t *testing.T) {
-	want := []string{"■ site SB-01: hole B: target within the approved depth (380 mbsf, limit 350 mbsf)"}
+	want := []string{"■ site SB-01: hole B: target within the approved depth (380 mbsf, at most 350 mbsf)"}
 	if got := text.Stops(outputtest.SomeFindings()); !slices.Equal(got, want) {
 		t.Errorf("%q, want %q", got, want)
 	}

@@ -3,6 +3,7 @@ package output_test
 import (
 	"encoding/json"
 	"io"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -10,6 +11,7 @@ import (
 	"github.com/paulmach/orb"
 	"github.com/paulmach/orb/geojson"
 
+	"coredays/model/plan"
 	"coredays/model/result"
 	jsonout "coredays/output/json"
 	"coredays/output/outputtest"
@@ -93,23 +95,40 @@ func TestDateIsThatOfTheDayInUTC(t *testing.T) {
 	}
 }
 
-func TestTheCheapestHoleThatSavesHalfADayIsNamed(t *testing.T) {
+// A hole that costs the least core for each day, and takes a point from what ranks first, helps nobody; a task that
+// brings fourteen points for no core does.
+func TestWhatHelpsRankOneMostForItsCoreComesFirst(t *testing.T) {
 	c := outputtest.FourCuts()
-	small, dear := c.Cuts[2], c.Cuts[2]
-	small.Also, dear.Also = nil, nil
-	small.What, small.Saves, small.Metres.Mean = "small", outputtest.SpreadInDays(400, 0.4, 0.3, 0.4, 0.5, 0.1), 1
-	dear.What, dear.Metres.Mean = "dear", 900
-	c.Cuts = append(c.Cuts, dear, small)
-	sentence := strings.Join(text.CheapestSentence(c), "")
-	if !strings.Contains(sentence, "TR-01 A (and C, which depends on it) costs the least") || !strings.Contains(sentence, "saves 2.9 d and costs 261 m of core") {
-		t.Error(sentence)
+	c.Alternatives[0].Summary.Allotted.ChancePrimary = 0.74
+	cut := func(kind plan.Kind, what string, first, low, high, metres, days float64) result.Cut {
+		s := *c.Alternatives[0].Summary
+		s.Allotted.ChancePrimary = first
+		return result.Cut{Cut: plan.Cut{Kind: kind, Site: "TR-01", What: what}, Alternative: &s, First: result.Interval{Mean: first - 0.74, Low: low, High: high},
+			Metres: result.Interval{Mean: metres}, Saves: outputtest.SpreadInDays(400, days, days, days, days, 0)}
 	}
-	c.Cuts = []result.Cut{small}
-	if sentence := strings.Join(text.CheapestSentence(c), ""); sentence != "No hole by itself saves half a day." {
-		t.Error(sentence)
+	c.Cuts = []result.Cut{
+		cut(plan.WholeHole, "cheap", 0.73, -0.03, 0.01, 30, 4.2),
+		cut(plan.WholeHole, "dear", 0.90, 0.12, 0.20, 160, 4),
+		cut(plan.Measurement, "A temperature", 0.745, -0.01, 0.02, 0, 0.1),
+		cut(plan.WholeHole, "noise", 0.77, -0.01, 0.06, 10, 1),
+		cut(plan.WholeTask, "set observatory", 0.88, 0.10, 0.18, 0, 3.5),
 	}
-	c.Cuts = nil
-	if sentence := text.CheapestSentence(c); sentence != nil {
-		t.Error(sentence)
+	ranked, trifles := text.CutsRanked(c)
+	var names []string
+	for _, cut := range ranked {
+		names = append(names, cut.What)
+	}
+	if want := []string{"set observatory", "dear", "noise", "cheap"}; !slices.Equal(names, want) || len(trifles) != 1 || trifles[0].What != "A temperature" {
+		t.Errorf("%q, and of no weight %d", names, len(trifles))
+	}
+	got := strings.Join(text.BestCutSentences(c), " ")
+	for _, want := range []string{"without TR-01 set observatory rank 1 gets done in 88 of 100 expeditions, 14 (10 to 18) points more; it saves 3.5 d and costs no core.", "Of the holes: without TR-01 dear"} {
+		if !strings.Contains(got, want) {
+			t.Errorf("no %q in %q", want, got)
+		}
+	}
+	c.Cuts = c.Cuts[:1]
+	if got := text.BestCutSentences(c); !slices.Equal(got, []string{"Leaving out no single thing helps what ranks first."}) {
+		t.Error(got)
 	}
 }

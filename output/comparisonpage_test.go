@@ -2,10 +2,12 @@ package output_test
 
 import (
 	"encoding/json"
+	"fmt"
 	"html"
 	"io"
 	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -151,8 +153,16 @@ func TestPageAndJSONHoldTheSameCutsAndDays(t *testing.T) {
 	whole, _ := jsonOf(t, c)
 	tables := tablesOf(pageOf(t, c))
 	cuts, days := whole["cuts"].([]any), whole["sea_days"].([]any)
-	for i, cut := range cuts { // one of each kind, in the order in which they are printed
-		row := tables["cuts"][len(cuts)+i] // the first are behind the chart
+	for _, cut := range cuts { // in the order of the plan; the page has them as they are ranked
+		name := strings.TrimSpace(fmt.Sprint(at(t, cut, "site"), " ", at(t, cut, "what")))
+		n := slices.IndexFunc(tables["cuts"][len(cuts):], func(row map[string]string) bool {
+			return strings.HasPrefix(row["without"], name+" (") || row["without"] == name
+		})
+		if n < 0 {
+			t.Errorf("%q is not on the page", name)
+			continue
+		}
+		row := tables["cuts"][len(cuts)+n] // the first are behind the chart
 		for key, path := range map[string]string{"saves_mean": "days_saved.mean", "saves_p90": "days_saved.p90", "core_less_mean": "recovered_m_less.mean",
 			"chance_primary": "chance_primary_of_rest", "chance_all": "chance_all_of_rest"} {
 			sameFigure(t, key, row[key], at(t, cut, path))
@@ -194,8 +204,8 @@ func TestThePageOfAPlanLeadsWithAnOrderThatIsBetter(t *testing.T) {
 }
 
 func TestTheOrderOfTheScenarioIsMarkedInChartAndTable(t *testing.T) {
-	c := outputtest.ThreeOrders() // the first in the list is that of the scenario, and second by merit
-	if svg, _ := chart.Alternatives(c)[0].SVG(); strings.Count(string(svg), "→") != 1 || !strings.Contains(string(svg), "→ 2. TR-02, TR-01<") {
+	c := outputtest.ThreeOrders() // the first in the list is that of the scenario, above those by merit
+	if svg, _ := chart.Alternatives(c)[0].SVG(); strings.Count(string(svg), "→") != 1 || !strings.Contains(string(svg), "→ 1. TR-02, TR-01<") {
 		t.Error("no arrow at the order of the scenario, or more than one")
 	}
 	for _, row := range tablesOf(pageOf(t, c))["alternatives"][3:] {
@@ -212,7 +222,7 @@ func TestAReportShowsTheOrdersAndItsTablesHaveThem(t *testing.T) {
 	}
 	r.Orders = outputtest.ThreeOrders()
 	page := printed(t, func(w io.Writer) error { return page.Report(w, r) })
-	for _, part := range []string{`<h2 id="orders">Order of the sites</h2>`, `href="#orders"`, "First: TR-01, TR-02.", "What was searched", "Why not the shortest track", "The order of the scenario is TR-02, TR-01"} {
+	for _, part := range []string{`<h2 id="orders">Order of the sites</h2>`, `href="#orders"`, "Best order: TR-01 → TR-02.", "What was searched", "Why not the shortest track", "The order of the scenario is TR-02, TR-01"} {
 		if !strings.Contains(page, part) {
 			t.Errorf("the page does not hold %q", part)
 		}

@@ -15,7 +15,7 @@ import (
 
 func TestTheSeaIsPrintedAsInTheGoldenFile(t *testing.T) {
 	got := printed(t, func(w io.Writer) error {
-		return text.Sea(w, []*sea.Study{outputtest.OneClimate(t), outputtest.OneRecord(t)})
+		return text.Sea(w, []*sea.Study{outputtest.OneClimate(t), outputtest.OneRecord(t)}, text.Detail{All: true})
 	})
 	matchGolden(t, "sea.txt", got)
 	for line := range strings.Lines(got) {

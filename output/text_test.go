@@ -150,7 +150,7 @@ func (broken) Write([]byte) (int, error) { return 0, errBroken }
 func TestFailingWriterIsReported(t *testing.T) {
 	for name, err := range map[string]error{
 		"Text": text.Simulation(broken{}, outputtest.Ordinary(), text.Detail{}), "JSON": json.Simulation(broken{}, outputtest.Ordinary()),
-		"Diary": text.Diary(broken{}, tern()), "DiaryJSON": json.Diary(broken{}, tern()),
+		"Diary": text.Diary(broken{}, tern(), false), "DiaryJSON": json.Diary(broken{}, tern()),
 	} {
 		if !errors.Is(err, errBroken) {
 			t.Errorf("%s: %v", name, err)

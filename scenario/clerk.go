@@ -10,4 +10,6 @@ type clerk struct {
 	*entry.Reader
 	records map[string]*sea.Likeness // of the sea, by path
 	reads   []string                 // paths of the files that the scenario names
+	out     []bool                   // whether each site is left out
+	without []string                 // names of the sites and holes that are left out
 }

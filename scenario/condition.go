@@ -21,6 +21,9 @@ func (r siteReader) condition(path string, f whenFile) *plan.Condition {
 	}
 	condition.Above = r.Choice(document.Join(path, "refused"), f.Refused, "above", "below") == 0
 	switch {
+	case condition.Hole < 0 && r.leavesOut(f.Hole.Value):
+		r.Fault(document.Join(path, "hole"), f.Hole.Value, "a hole that is not left out")
+		condition.Hole = 0
 	case condition.Hole < 0:
 		r.Fault(document.Join(path, "hole"), f.Hole.Value, "the name of a hole before this one at the same site")
 		condition.Hole = 0

@@ -84,7 +84,9 @@
 //	in_port_before_sailing  spread; days apart from sea_days; the ship's without it
 //	ship                    "riserless drillship", which is built in, or the path of a ship file,
 //	                        from the folder of the scenario
-//	rates                   figures of ship and crew by key, each a spread; see below for the keys
+//	rates                   figures of ship and crew by key, each a spread; see below for the keys. file
+//	                        is the path of a file with more of them, from the folder of the scenario,
+//	                        such as coredays rates --yaml writes; what stands here goes before it
 //	limits                  list of limits of sea; work named here loses all the ship's limits for it
 //	storm                   clear_sea_floor, recover_pipe; the ship's without it
 //	string                  pipe and collars otherwise than the ship has them, key by key; see below
@@ -94,14 +96,16 @@
 //	most_current            strongest current from ahead in which she holds station; the ship's without it
 //	sites                   list
 //	order                   names of sites in the order of the visits; every primary site must be
-//	                        there, alternates left out come last. Without it: primary sites as they
-//	                        stand, then alternates
+//	                        there but those with left_out, alternates that are not there come last.
+//	                        Without it: primary sites as they stand, then alternates
 //	trouble                 on, or off: nothing breaks, sticks or is lost (to see what trouble costs)
 //	order_rules             list of {first: A, then: B}, which the order must keep
 //
 // # A site
 //
 //	name
+//	left_out      yes: the site is not part of the plan, as if it were not in the file; it stays
+//	              there to be taken in again. Its place in the order and its rules wait for it
 //	position
 //	via           list of waypoints on the way to it, where a great circle would cross land
 //	water_depth   below the datum
@@ -128,7 +132,8 @@
 // A layer has a bottom and a lithology, and may state otherwise for itself: side_shear on a piston
 // corer for each metre below the sea floor, drilling_rate of a rotated barrel, drilling_ahead_rate
 // without coring, or in place of both rock_strength, the compressive strength from which the rates are
-// worked out by specific energy with the weight that the ship's collars can put on the bit, and recovery with a spread for any of APC, HLAPC, XCB and RCB (apc, hlapc, xcb,
+// worked out by specific energy with the weight that the ship's collars can put on the bit, sticking (how often pipe
+// sticks in it, against mud; 0 % for never) and recovery with a spread for any of APC, HLAPC, XCB and RCB (apc, hlapc, xcb,
 // rcb to the program). The lithologies are listed in lithologies.yaml.
 //
 // A refusal rule has overpull (the pull at which the corer is given up), partial_strokes (so many
@@ -138,14 +143,17 @@
 // # A hole
 //
 //	name            such as A
+//	left_out        yes: not part of the plan, as if it were not in the file. What is left out has to
+//	                be well-formed, and may ask for what can't be done
 //	rank            1 is dropped last, then 2, 3 ...; 1 without it. Holes are dropped before sites
 //	when            {hole: A, refused: above, depth: 150 mbsf}: only if the piston corer was refused
 //	                above (or below) that depth in an earlier hole of the site
 //	start_offset    how much higher the bit starts, so that core gaps fall elsewhere
 //	drill_ahead_to  depth drilled without coring first
-//	core            list of {with, to}: a tool (APC, HLAPC, XCB, RCB) and a depth, or refusal for a
-//	                piston corer, which then goes at most to approved_to and the lowest layer; from (a
-//	                depth) where the hole is drilled without coring below the tool before, as for spot cores
+//	core            list of {with, from, to, advance}: a tool (APC, HLAPC, XCB, RCB) and a depth, or refusal for
+//	                a piston corer, which then goes at most to approved_to and the lowest layer; from (a
+//	                depth) where the hole is drilled without coring below the tool before, as for spot cores;
+//	                advance, such as 4.8 m, where the crew is to cut cores shorter than usual
 //	oriented        yes: piston cores are oriented
 //	temperature     {tool: shoe, on_cores: [4, 7, 10]}: a shoe that is the only tool so far
 //	penetrometer    {at: [40 mbsf, 80 mbsf]}
@@ -164,7 +172,7 @@
 // takes (spread), sea_limit (significant wave height), interruptible (yes: pauses in a rough sea,
 // also without the key; no: begins again, so that the crew looks at the forecast first), breakdown (pauses, also
 // without the key, or ruins: begins again), pipe (as it is, also without the key; on deck; at the sea floor:
-// an assembly hangs clear of it), rank, when.
+// an assembly hangs clear of it), rank, when, left_out.
 //
 // A task of several steps has steps, a list of step (its name) and the same keys from takes to pipe. What a step
 // has done stays done: a survey, say, then an instrument set, which a storm would undo:
@@ -220,6 +228,7 @@
 //	task: above 0 h, to 100 d; longer is an expedition of its own
 //	time between closings: from 6 h to 10000 d; pipe that is recovered and run again takes hours, and ten thousand days are as good as never
 //	closing: from 30 min to 100 d; shorter is no reason to recover pipe, and a site closed for longer is one for another season: see not_before and not_after
+//	length of a core: from 0.5 m to 20 m; shorter is not worth a cycle, and longer is no barrel
 //	rank: from 1 to 100; nobody distinguishes more ranks
 //	partial strokes in a row: from 1 to 20; each is hours of work for little core
 //	height of waves, or heave: from 0.05 m to 30 m; less is no sea, and the highest ever measured is 19 m (significant, from memory)
@@ -227,6 +236,7 @@
 //	strength of rock: from 0.1 MPa to 1000 MPa; less is sediment, and the strongest rock has some 500 MPa (from memory)
 //	side shear for each metre below the sea floor: from 0.001 kPa/m to 10000 kPa/m; less is water, more is more than any rock
 //	rate of drilling or coring: from 0.02 m/h to 1000 m/h; slower is half a metre a day, faster than pipe is run
+//	chance of sticking against that in mud: from 0 % to 5000 %; more is a hole that no string leaves
 //	recovery: from 0 % to 200 %; no core expands to more than twice what was cut
 //	factor of a lognormal spread: above 1, to 20; it is P90 over the median; the widest on record is 6, of what a troubled extended barrel costs
 //	shape_parameter of a Weibull spread: from 0.5 to 50; below, most draws are next to nothing; above, there is no spread
@@ -264,6 +274,7 @@
 //	length of a joint: from 5 m to 20 m; drill pipe comes in 5.5 to 13.7 m (API ranges, from memory) (joint_length)
 //	diameter of a barrel: from 1 in to 12 in; it has to run through the pipe (piston_diameter)
 //	sea from which the ship slows down: from 0 m to 30 m (slowdown_from)
+//	length of a core: from 0.5 m to 20 m; shorter is not worth a cycle, and longer is no barrel (piston_advance, extended_advance, rotary_advance)
 //	clearance, gap or mismatch of depths: from 0 m to 50 m; more is more than five cores (mudline_clearance, core_gap, depth_mismatch)
 //	depth from which a rate holds: from 0 m to 20000 m; no string reaches deeper (extended_deep_from)
 //	depth of pipe in the hole while logging or hung off: from 0 m to 1000 m; common practice is 50 to 100 m (hang_off_depth, logging_pipe_depth)

@@ -51,7 +51,9 @@ func (c *clerk) expedition(f expeditionFile) *plan.Plan {
 	c.windows(f, p)
 	p.Order = c.order(f, p.Sites)
 	p.Before = c.precedences(f, p)
+	c.leaveOut(p)
 	if len(c.Faults) == 0 {
+		c.needed(p.Sites)
 		c.routes(p)
 	}
 	p.Warnings = c.Warnings

@@ -44,6 +44,7 @@ type orderRuleFile struct {
 
 type siteFile struct {
 	Name       document.Text   `mapstructure:"name"`
+	LeftOut    document.Text   `mapstructure:"left_out"`
 	Position   document.Text   `mapstructure:"position"`
 	Via        []document.Text `mapstructure:"via"`
 	WaterDepth document.Text   `mapstructure:"water_depth"`
@@ -75,12 +76,14 @@ type layerFile struct {
 	RockStrength      *document.Spread           `mapstructure:"rock_strength"`
 	DrillingRate      *document.Spread           `mapstructure:"drilling_rate"`
 	DrillingAheadRate *document.Spread           `mapstructure:"drilling_ahead_rate"`
+	Sticking          *document.Spread           `mapstructure:"sticking"`
 	Recovery          map[string]document.Spread `mapstructure:"recovery"` // by the key of a coring.Tool
 }
 
 // itemFile is a hole or a task: a task has the key task.
 type itemFile struct {
 	Name         document.Text     `mapstructure:"name"`
+	LeftOut      document.Text     `mapstructure:"left_out"`
 	Rank         document.Text     `mapstructure:"rank"`
 	When         *whenFile         `mapstructure:"when"`
 	StartOffset  document.Text     `mapstructure:"start_offset"`
@@ -115,9 +118,10 @@ type stepFile struct {
 }
 
 type stageFile struct {
-	With document.Text `mapstructure:"with"`
-	From document.Text `mapstructure:"from"`
-	To   document.Text `mapstructure:"to"`
+	With    document.Text `mapstructure:"with"`
+	From    document.Text `mapstructure:"from"`
+	To      document.Text `mapstructure:"to"`
+	Advance document.Text `mapstructure:"advance"`
 }
 
 type whenFile struct {

@@ -1,8 +1,6 @@
 package scenario
 
 import (
-	"slices"
-
 	"coredays/model/plan"
 	"coredays/scenario/document"
 	"coredays/scenario/entry"
@@ -13,20 +11,26 @@ func (r siteReader) items() []plan.Item {
 	if len(r.file.Holes) == 0 {
 		r.Fault(r.at("holes"), "", "at least one hole or task")
 	}
+	names := map[string]bool{}
 	for i, f := range entry.Few(r.Reader, r.at("holes"), r.file.Holes, entry.MostItems) {
 		path := document.At(r.at("holes"), i)
-		item := r.item(path, f)
-		same := func(other plan.Item) bool { return other.Name == item.Name && item.Name != "" }
-		if slices.ContainsFunc(r.site.Items, same) {
+		item, out := r.itemOrNone(path, f)
+		if names[item.Name] && item.Name != "" {
 			r.Fault(path, item.Name, "a name that nothing else at this site has")
 		}
-		r.site.Items = append(r.site.Items, item)
+		names[item.Name] = true
+		if !out {
+			r.site.Items = append(r.site.Items, item)
+		}
+	}
+	if len(r.site.Items) == 0 && len(r.file.Holes) > 0 {
+		r.Fault(r.at("holes"), "", "at least one hole or task that is not left out, or left_out: yes for the whole site")
 	}
 	return r.site.Items
 }
 
 func (r siteReader) item(path string, f itemFile) plan.Item {
-	item := plan.Item{Rank: 1}
+	item := plan.Item{Rank: 1, Path: path}
 	if f.Rank.Given {
 		item.Rank = int(r.Number(document.Join(path, "rank"), f.Rank, entry.RankMeasure))
 	}

@@ -39,7 +39,7 @@ func (c *clerk) order(f expeditionFile, sites []plan.Site) []int {
 // noneLeftOut notes primary sites that a stated order does not have: a site is not dropped in silence.
 func (c *clerk) noneLeftOut(order []int, sites []plan.Site) {
 	for s := range sites {
-		if !sites[s].Alternate && !slices.Contains(order, s) && sites[s].Name != "" {
+		if !sites[s].Alternate && !c.out[s] && !slices.Contains(order, s) && sites[s].Name != "" {
 			c.Fault("order", "", fmt.Sprintf("every primary site; %q is left out", sites[s].Name))
 		}
 	}
@@ -69,7 +69,7 @@ func (c *clerk) precedences(f expeditionFile, p *plan.Plan) (rules []plan.Preced
 		if !found || !foundToo {
 			continue
 		}
-		if slices.Index(p.Order, first) >= slices.Index(p.Order, then) {
+		if !c.out[first] && !c.out[then] && slices.Index(p.Order, first) >= slices.Index(p.Order, then) {
 			c.Fault(path, "", fmt.Sprintf("an order in which %s comes before %s", rule.First.Value, rule.Then.Value))
 		}
 		rules = append(rules, plan.Precedence{First: first, Then: then})

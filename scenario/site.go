@@ -1,8 +1,6 @@
 package scenario
 
 import (
-	"slices"
-
 	"coredays/model/plan"
 	"coredays/model/spread"
 	"coredays/model/unit"
@@ -16,18 +14,16 @@ func (c *clerk) sites(given []siteFile, ship vessel) []plan.Site {
 		c.Fault("sites", "", "at least one site")
 	}
 	sites := make([]plan.Site, len(given))
+	c.out = make([]bool, len(given))
 	seen := map[string]bool{}
 	for i, f := range given {
 		path := document.At("sites", i)
 		s := siteReader{c, path, f, ship, &sites[i]}
-		s.read()
+		c.out[i] = s.readOrLeaveOut()
 		if name := sites[i].Name; seen[name] && name != "" {
 			c.Fault(document.Join(path, "name"), name, "a name that no other site has")
 		}
 		seen[sites[i].Name] = true
-	}
-	if len(sites) > 0 && !slices.ContainsFunc(sites, func(s plan.Site) bool { return !s.Alternate }) {
-		c.Warn("every site is an alternate: none has to be visited, and the days needed are those of sailing alone")
 	}
 	return sites
 }
@@ -45,6 +41,7 @@ func (r siteReader) at(key string) string { return document.Join(r.path, key) }
 
 func (r siteReader) read() {
 	f, s := r.file, r.site
+	s.Path = r.path
 	s.Name = r.Name(r.at("name"), f.Name)
 	s.Position = r.Position(r.at("position"), f.Position)
 	for i, via := range entry.Few(r.Reader, r.at("via"), f.Via, entry.MostWaypoints) {

@@ -22,6 +22,7 @@ func (r siteReader) stages(path string, f itemFile, h *plan.Hole) {
 		inner := document.At(document.Join(path, "core"), i)
 		stage := plan.Stage{With: r.tool(document.Join(inner, "with"), s.With)}
 		r.follows(document.Join(inner, "with"), stage.With, h)
+		stage.Advance = r.advance(document.Join(inner, "advance"), s.Advance, stage.With)
 		r.begin(document.Join(inner, "from"), s.From, &stage, depth, i)
 		r.target(document.Join(inner, "to"), s.To, &stage, max(depth, stage.From))
 		if !stage.ToRefusal {
@@ -29,6 +30,15 @@ func (r siteReader) stages(path string, f itemFile, h *plan.Hole) {
 		}
 		h.Stages = append(h.Stages, stage)
 	}
+}
+
+// advance reads how long each core of a stage is to be, 0 for as long as the tool usually makes it.
+func (r siteReader) advance(path string, t document.Text, tool coring.Tool) unit.Length {
+	length := unit.Length(r.Maybe(path, t, entry.CoreMeasure))
+	if stroke := tool.Stroke(); length > stroke {
+		r.Infeasible(path, t.Value, "no longer than a core of the "+tool.Of().What+", "+unit.OfLength.Format(float64(stroke), "m"))
+	}
+	return length
 }
 
 // begin reads the depth down to which is drilled without coring before the tool.

@@ -20,6 +20,9 @@ func (c *clerk) windows(f expeditionFile, p *plan.Plan) {
 	}
 	home := p.Sails.Add(time.Duration(float64(p.SeaDays) * float64(time.Second)))
 	for i := range p.Sites {
+		if c.out[i] {
+			continue
+		}
 		s, given := &p.Sites[i], &f.Sites[i]
 		if given.NotAfter.Given && entry.Plausible(s.NotAfter) && !s.NotAfter.After(p.Sails) {
 			c.Fault(document.Join(document.At("sites", i), "not_after"), given.NotAfter.Value, "a date after the ship sails, "+p.Sails.Format(entry.DateForm)+": nothing could be begun here")

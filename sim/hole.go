@@ -8,6 +8,7 @@ import (
 // hole is the hole in hand. The zero value is one not yet begun.
 type hole struct {
 	open     bool
+	openedAt float64 // s after sailing
 	depth    float64 // m below sea floor
 	aim      float64 // depth to drill down to without coring, m below sea floor
 	centre   bool    // the centre bit is in the string
@@ -25,7 +26,8 @@ type hole struct {
 	released    bool
 	hungLogging bool // pipe at logging depth, rigged up
 	bridged     bool
-	logged      int // strings run
+	cleaned     bool // of a bridge, once
+	logged      int  // strings run
 
 	filled   bool // with heavy mud or cement
 	finished bool // nothing more is wanted of it

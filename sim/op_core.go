@@ -82,10 +82,25 @@ func (s *ship) sweep(t coring.Tool) {
 	}
 }
 
-// stroke is the length of a core as long as the tool makes it, or as long as it is known to be, m.
+// stroke is how long the next core becomes where the hole has room for it: as long as the plan says, as the tool usually
+// makes it, or the stroke of the tool, m.
 func (s *ship) stroke(t coring.Tool) float64 {
-	if known := s.stages()[s.hole.stage].Advance; known > 0 {
-		return float64(known)
+	if stated := s.stages()[s.hole.stage].Advance; stated > 0 {
+		return float64(stated)
+	}
+	if is := t.Of(); is.Advance != coring.NoRate {
+		return s.Rate(is.Advance)
+	}
+	return float64(t.Stroke())
+}
+
+// strokeMedian is the crew's estimate of it.
+func (s *ship) strokeMedian(t coring.Tool) float64 {
+	if stated := s.stages()[s.hole.stage].Advance; stated > 0 {
+		return float64(stated)
+	}
+	if is := t.Of(); is.Advance != coring.NoRate {
+		return s.rateMedian(is.Advance)
 	}
 	return float64(t.Stroke())
 }

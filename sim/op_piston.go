@@ -8,6 +8,7 @@ import (
 	"coredays/model/ground"
 	"coredays/model/rig"
 	"coredays/model/unit"
+	"coredays/model/voyage"
 	"coredays/sim/statistics"
 )
 
@@ -47,6 +48,7 @@ func (s *ship) corePiston(tool coring.Tool) {
 	s.deepen(cut)
 	s.recordCore(tool, from, cut, share*shot.stroke/cut)
 	s.connect(from, s.hole.depth)
+	s.meetStuckPipe()
 	s.judgeRefusal(tool, shot)
 }
 
@@ -68,12 +70,7 @@ func (s *ship) advance(shot shot, share float64) float64 {
 
 // shoot is the stroke that the sediment allows and the pull that it takes to come free.
 func (s *ship) shoot(t coring.Tool, gradient float64) shot {
-	corer := ground.Corer{
-		Diameter: unit.Length(s.rateMedian(rig.PistonDiameter)),
-		Force:    unit.Force(s.rateMedian(rig.StrokeForce)),
-		Friction: s.rateMedian(rig.StrokeFriction),
-		Tip:      s.rateMedian(rig.TipFactor),
-	}
+	corer := corerOf(s.v)
 	full := min(s.stroke(t), s.toGo())
 	if s.hole.cores == 0 && s.hole.depth == 0 && s.stages()[s.hole.stage].Advance == 0 {
 		above := min(s.rateMedian(rig.MudlineClearance), float64(t.Stroke())/2) + float64(s.planned().StartOffset)
@@ -82,6 +79,17 @@ func (s *ship) shoot(t coring.Tool, gradient float64) shot {
 	shear := unit.Pressure(gradient * (s.hole.depth + full/2))
 	stroke := max(leastStroke, min(full, float64(corer.Stroke(shear))))
 	return shot{stroke: stroke, whole: stroke >= partial*full, stuck: corer.Overpull(shear, unit.Length(stroke)) > s.here.Refusal.Overpull}
+}
+
+// corerOf is the ship's piston corer.
+func corerOf(v *voyage.Voyage) ground.Corer {
+	median := func(r rig.Rate) float64 { return v.Quantities[r].Median }
+	return ground.Corer{
+		Diameter: unit.Length(median(rig.PistonDiameter)),
+		Force:    unit.Force(median(rig.StrokeForce)),
+		Friction: median(rig.StrokeFriction),
+		Tip:      median(rig.TipFactor),
+	}
 }
 
 // leastStroke is what a piston corer pushes into any sea floor by the pipe's weight, m [from memory].

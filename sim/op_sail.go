@@ -58,6 +58,7 @@ const slowest = 0.25
 // sailFor sails a distance, slower in waves: in each step of the sea at the speed that it allows. It
 // returns what is left of the way when the sea ends the passage.
 func (s *ship) sailFor(k activity.Kind, distance, speed float64) (left float64) {
+	distance = s.sailed(k, distance, speed)
 	for distance > 1e-6 && s.ended == goingOn {
 		now := speed
 		if k == activity.Passage {

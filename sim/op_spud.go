@@ -22,7 +22,7 @@ func (s *ship) spud() {
 	}
 	s.offset = false
 	s.sites[s.siteNumber()].floorKnown = true
-	s.hole.open = true
+	s.hole.open, s.hole.openedAt = true, s.clock
 	s.bit = s.here.Floor
 	s.items[s.item.Number].holes++
 	s.markDepth()
@@ -42,7 +42,25 @@ func (s *ship) failStarts() {
 			return
 		}
 		s.do(activity.FailedStart, s.Rate(rig.FailedStartTime))
+		s.keepStart()
 	}
+}
+
+// rotatedStart is the share recovered of what a rotated barrel cut in a start that was given up: 2.2 m of 11 m on average at
+// 48 such holes, where piston corers have 9.1 m of 9.3 m at 230 (hole summaries, doi:10.5281/zenodo.10498831).
+const rotatedStart = 0.2
+
+// keepStart keeps the core of a start that was given up: the ground gave it, though not the hole. It is no part of the
+// section, which the hole in its place cores from the sea floor.
+func (s *ship) keepStart() {
+	if s.ended != goingOn || len(s.stages()) == 0 || s.hole.aim > 0 {
+		return
+	}
+	t, share := s.tool(), rotatedStart
+	if t.Piston() {
+		share = s.recovers(t, 0)
+	}
+	s.countCore(t, float64(t.Stroke()), float64(t.Stroke())*share)
 }
 
 // shootsMudline reports whether the hole begins with a piston core from above the sea floor.

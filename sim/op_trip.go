@@ -67,6 +67,7 @@ func (s *ship) drillTo(to, rate float64) {
 		s.rotating += drilled
 		s.deepen(length * drilled / takes)
 		s.connect(from, s.hole.depth)
+		s.meetStuckPipe()
 	}
 }
 

@@ -62,11 +62,17 @@ func (s *ship) loggingDepth() float64 {
 	return s.here.Floor + min(s.rateMedian(rig.LoggingPipeDepth), s.hole.depth)
 }
 
-// runString runs one string of tools down through the pipe and logs the open hole. A bridge leaves
-// half of it out of reach, for this string and those after it.
+// runString runs one string of tools down through the pipe and logs the open hole. The first bridge that a string meets is
+// cleaned out; the next one leaves half of the hole out of reach, for this string and those after it.
 func (s *ship) runString(which int) {
 	tools := s.v.Plan.Ship.Strings[which]
-	if !s.hole.bridged && !s.v.Plan.NoTrouble && s.Happens(rig.Bridge) {
+	if s.meetsBridge() && !s.hole.cleaned {
+		s.cleanBridge()
+	}
+	if s.ended != goingOn {
+		return
+	}
+	if s.hole.cleaned && !s.hole.bridged && s.meetsBridge() {
 		s.hole.bridged = true
 	}
 	open := s.bottom() - s.loggingDepth()
@@ -85,6 +91,23 @@ func (s *ship) runString(which int) {
 	s.awaitDaylight(watch + takes)
 	s.do(activity.MammalWatch, watch)
 	s.do(activity.RunString, takes)
+}
+
+// meetsBridge reports whether the hole has closed ahead of a string: more often in what falls in or swells.
+func (s *ship) meetsBridge() bool {
+	return !s.v.Plan.NoTrouble && s.HappensMore(rig.Bridge, s.gripping())
+}
+
+// cleanBridge takes the tools out of the hole again, cleans it with the pipe down to the bottom, and rigs up once more:
+// 6 to 12 h in all (common practice).
+func (s *ship) cleanBridge() {
+	half := (s.bottom() - s.loggingDepth()) / 2
+	s.do(activity.RunString, 2*(s.loggingDepth()+half)/s.Rate(rig.LoggingWire))
+	s.do(activity.RigDownLogging, s.Rate(rig.LoggingRigDown))
+	s.move(activity.RunInHole, s.bottom())
+	s.do(activity.ConditionHole, s.Rate(rig.HoleConditioning))
+	s.hangLogging()
+	s.hole.cleaned = s.ended == goingOn
 }
 
 // Hours of daylight taken for any place and season, local sun time [common practice: twelve hours

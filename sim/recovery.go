@@ -22,11 +22,20 @@ func (s *ship) roughness(t coring.Tool) float64 {
 	return min(1, max(0, 2*s.sea.height/s.here.Most[t.Of().Limit]-1))
 }
 
-// recordCore logs a core of a cut length from a depth and the share of it that was recovered, and hands it
-// to the deck.
+// recordCore notes a core of a cut length from a depth and the share of it that was recovered.
 func (s *ship) recordCore(t coring.Tool, from, length, share float64) {
-	recovered := length * share
 	s.hole.cores++
+	s.splice(t, from, length, min(1, share))
+	s.sectionCut(from, length, share)
+	s.countCore(t, length, length*share)
+	s.cores.note(s, t, length, length*share)
+	if s.diary != nil {
+		s.diary.core(s, t, length, length*share)
+	}
+}
+
+// countCore counts a core, and hands it to the deck.
+func (s *ship) countCore(t coring.Tool, length, recovered float64) {
 	site := &s.sites[s.siteNumber()]
 	site.cores++
 	site.cored += length
@@ -38,16 +47,10 @@ func (s *ship) recordCore(t coring.Tool, from, length, share float64) {
 	tool.cores++
 	tool.cored += length
 	tool.recovered += recovered
-	s.splice(t, from, length, min(1, share))
-	s.sectionCut(from, length, share)
 	s.consumed[statistics.Liners]++
 	s.consumed[statistics.Catchers] += 2
 	s.consumed[statistics.Sections] += int(math.Ceil(recovered/sectionLength - 1e-9)) // a whole number of sections may be a hair more
 	s.coreOnDeck()
-	s.cores.note(s, t, length, recovered)
-	if s.diary != nil {
-		s.diary.core(s, t, length, recovered)
-	}
 }
 
 // sectionLength is the length into which cores are cut, m: ODP Leg 191 explanatory notes.

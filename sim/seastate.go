@@ -19,6 +19,7 @@ type weather struct {
 	height  float64      // significant wave height now, m
 	calm    bool         // no sea at all: the crew's estimates
 	forced  []float64    // heights hour by hour in place of chance, the last for ever; nil for chance
+	known   *seaKnown    // what is known of it; nil for nothing
 }
 
 // begin begins the seas of a replication: at sailing, or at an earlier moment that several
@@ -43,12 +44,21 @@ func (w *weather) copyFrom(o *weather) {
 }
 
 // score is the standard normal score of a step where the ship is.
-func (w *weather) score(step int) float64 { return w.series[w.course].Score(step + w.ahead) }
+func (w *weather) score(step int) float64 {
+	score := w.series[w.course].Score(step + w.ahead)
+	if w.known != nil {
+		score = w.known.bent(step, score)
+	}
+	return score
+}
 
 // now is the significant wave height at a step where the ship is, m.
 func (w *weather) now(step int) float64 {
 	if w.calm || len(w.forced) > 0 {
 		return w.at(step, 0)
+	}
+	if w.known != nil {
+		return w.at(step, w.score(step))
 	}
 	return w.series[w.course].Height(step+w.ahead, w.waves)
 }

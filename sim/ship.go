@@ -26,6 +26,7 @@ type ship struct {
 	timeUp      bool    // no more is begun: the ship goes home
 
 	clock    float64 // s after sailing
+	past     past    // of the operation in hand, by the log; over where none is given
 	agenda   agenda
 	sea      weather
 	forecast forecast

@@ -5,8 +5,10 @@ import (
 
 	"coredays/model/activity"
 	"coredays/model/coring"
+	"coredays/model/ground"
 	"coredays/model/rig"
 	"coredays/model/spread"
+	"coredays/model/unit"
 	"coredays/model/voyage"
 )
 
@@ -30,10 +32,10 @@ func (s *ship) meetTrouble(t coring.Tool) activity.Kind {
 	return what
 }
 
-// meetStuckPipe is what can happen to the string while it rotates in the hole: it sticks, and where
-// it can't be freed it is severed and the hole is lost.
+// meetStuckPipe is what can happen to the string at each core or joint in the hole: it sticks, and where it can't be freed
+// it is severed and the hole is lost.
 func (s *ship) meetStuckPipe() {
-	if s.v.Plan.NoTrouble || !s.Happens(rig.StuckChance) {
+	if s.v.Plan.NoTrouble || !s.HappensMore(rig.StuckChance, s.stickiness()) {
 		return
 	}
 	s.do(activity.StuckPipe, s.Rate(rig.StuckTime))
@@ -43,6 +45,21 @@ func (s *ship) meetStuckPipe() {
 			s.ended = stringLost
 		}
 	}
+}
+
+// stickiness is by how much the chance of sticking here exceeds that of the usual hole.
+func (s *ship) stickiness() float64 {
+	return ground.Stickiness(s.gripping(), unit.Length(s.hole.depth), unit.Duration(s.clock-s.hole.openedAt))
+}
+
+// gripping is how much more than mud the worst of the layers in the hole sticks or falls in.
+func (s *ship) gripping() (most float64) {
+	for i := range s.here.Layers {
+		if i == 0 || s.here.Layers[i-1].Bottom*s.layerDepth < s.hole.depth {
+			most = max(most, s.v.Quantities[s.here.Layers[i].Sticking].Median)
+		}
+	}
+	return most
 }
 
 // The rig breaks down by the hours on station. Each site has a row of breakdowns of its own, so that the

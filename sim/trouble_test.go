@@ -6,6 +6,7 @@ import (
 	"coredays/model/activity"
 	"coredays/model/coring"
 	"coredays/model/geo"
+	"coredays/model/ground"
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/spread"
@@ -41,7 +42,8 @@ func TestEachTroubleCostsWhatAHandWorksOut(t *testing.T) {
 		{"every liner bursts", fourPistonCores, map[rig.Rate]float64{rig.PistonTrouble: 1, rig.BlownLiner: 1}, activity.BlownLiner, 4 * 2 * simtest.Hours},
 		{"every extended barrel fetched twice", threeXCBCores, map[rig.Rate]float64{rig.ExtendedTrouble: 1}, activity.FailedRetrieval, 3 * 2 * simtest.Hours},
 		{"every rotary barrel fetched twice", threeRCBCores, map[rig.Rate]float64{rig.RotaryTrouble: 1}, activity.FailedRetrieval, 3 * 4 * simtest.Hours},
-		{"pipe sticks at every rotated core", threeXCBCores, map[rig.Rate]float64{rig.StuckChance: 1}, activity.StuckPipe, 3 * 3 * simtest.Hours},
+		{"pipe sticks at each of ten joints drilled and three cores", threeXCBCores, map[rig.Rate]float64{rig.StuckChance: 1e6}, activity.StuckPipe, 13 * 3 * simtest.Hours},
+		{"pipe sticks at every piston core", fourPistonCores, map[rig.Rate]float64{rig.StuckChance: 1e6}, activity.StuckPipe, 4 * 3 * simtest.Hours},
 		{"water in the first twelve shots", fourPistonCores, map[rig.Rate]float64{rig.WaterCore: 1}, activity.MudlineReset, 12 * 0.5 * simtest.Hours},
 		{"a mudline missed as often", fourPistonCores, map[rig.Rate]float64{rig.MissedMudline: 1}, activity.MudlineReset, 12 * 0.5 * simtest.Hours},
 	}
@@ -104,29 +106,76 @@ func TestEveryLinerBurstsWhereAllDo(t *testing.T) {
 	}
 }
 
-// The string is severed at each of the three cores: 3 h stuck, 6 h severing, all pipe out, and a new
-// hole drilled down to where the last one ended, except after the third, when nothing is left to do.
+// The string sticks at the first joint of 10 m and is severed: 6 h, all pipe out, a new hole drilled down from the sea floor.
 func TestALostStringMeansANewHoleDrilledDown(t *testing.T) {
-	s := forced(t, threeXCBCores, map[rig.Rate]float64{rig.StuckChance: 1, rig.LostBHA: 1})
-	if got, want := s.spent[activity.SeverPipe], 3*6*simtest.Hours; !simtest.Near(got, want) {
-		t.Errorf("severed for %.1f h, by hand %.1f h", got/simtest.Hours, want/simtest.Hours)
+	hole := threeXCBCores
+	p := simtest.OneSite(plan.Item{Name: "A", Rank: 1, Hole: &hole})
+	p.Ship.Rates[rig.StuckChance], p.Ship.Rates[rig.LostBHA] = simtest.Just(1e6), simtest.Just(1)
+	s := inPort(t, p)
+	goOnUntil(t, s, func() bool { return s.consumed[statistics.Assemblies] > 0 })
+	never := simtest.Just(0)
+	s.v.Quantities[rig.StuckChance] = never.Compile()
+	goHome(t, s)
+	if got := s.spent[activity.SeverPipe] / simtest.Hours; !simtest.Near(got, 6) {
+		t.Errorf("severed for %.1f h, by hand 6 h", got)
 	}
-	log := s.items[0]
-	if log.holes != 3 || log.incomplete {
-		t.Errorf("%d holes, incomplete %v", log.holes, log.incomplete)
+	if log := s.items[0]; log.holes != 2 || log.incomplete || s.consumed[statistics.Assemblies] != 1 {
+		t.Errorf("%d holes, incomplete %v, %d assemblies lost", log.holes, log.incomplete, s.consumed[statistics.Assemblies])
 	}
-	if s.consumed[statistics.Assemblies] != 3 {
-		t.Errorf("%d assemblies lost", s.consumed[statistics.Assemblies])
+	if drilled := s.spent[activity.DrillAhead] / simtest.Hours; !simtest.Near(drilled, 110.0/40) {
+		t.Errorf("%.3f h of drilling ahead, by hand 10 m and 100 m at 40 m/h", drilled)
 	}
 }
 
-func TestABridgeShortensTheLoggingRun(t *testing.T) {
+// By hand: 300 m of open hole are twice the usual, four days the square of twice the usual day, and sand that hangs above the
+// ooze at the bottom is what counts, at six times mud: 6 x 2 x 2. A layer that is not yet drilled does not count.
+func TestLooseGroundOpenMetresAndHoursMakePipeStick(t *testing.T) {
+	layers := []ground.Layer{{Bottom: 100}, {Bottom: 350}, {Bottom: 400}}
+	p := simtest.OneSite(simtest.RotaryHole("A", 400))
+	for i, sticking := range []float64{6, 0.5, 20} {
+		layers[i].Lithology = simtest.Mud()
+		layers[i].Lithology.Sticking = simtest.Just(sticking)
+	}
+	p.Sites[0].Layers = layers
+	s := sailedTo(t, p)
+	s.hole.depth, s.hole.openedAt = 300, s.clock-4*simtest.Day
+	if got := s.stickiness(); !simtest.Near(got, 24) {
+		t.Errorf("%.3f times the usual chance, by hand 24", got)
+	}
+	s.hole.depth = 375
+	if got := s.stickiness(); !simtest.Near(got, 20*2.5*2) {
+		t.Errorf("%.3f times the usual chance in the third layer, by hand 100", got)
+	}
+	s.hole.openedAt = s.clock
+	if got := s.stickiness(); got != 0 {
+		t.Errorf("%.3f times the usual chance in a hole just opened", got)
+	}
+}
+
+// The first bridge is cleaned out: the tools go down 1,580 m of pipe and half of the open hole and back at 1 m/s, 1 h to rig down, pipe to the
+// bottom at 280 m and back to 80 m at 10 stands of 30 m an hour, 2 h of cleaning, 2 h to rig up again. Where bridges are certain the
+// next one leaves half of the 200 m of open hole out of reach: 100 m less at 1 m/s down and at 300 m/h up.
+func TestABridgeIsCleanedOutAndTheNextShortensTheRun(t *testing.T) {
 	logged := plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: 280}}, Logging: []int{0}}
 	free, bridged := forced(t, logged, nil), forced(t, logged, map[rig.Rate]float64{rig.Bridge: 1})
-	// Half of the 200 m of open hole: 100 m less at 1 m/s down and at 300 m/h up.
-	want := 100.0 + 100.0/300*simtest.Hours
-	if got := free.spent[activity.RunString] - bridged.spent[activity.RunString]; !simtest.Near(got, want) {
-		t.Errorf("the run is %.3f h shorter, by hand %.3f h", got/simtest.Hours, want/simtest.Hours)
+	tools := 2 * (1580 + 100.0)
+	shorter := 100.0 + 100.0/300*simtest.Hours
+	if got := bridged.spent[activity.RunString] - free.spent[activity.RunString]; !simtest.Near(got, tools-shorter) {
+		t.Errorf("tools are in the hole for %.3f h more, by hand %.3f h", got/simtest.Hours, (tools-shorter)/simtest.Hours)
+	}
+	cleaning := tools - shorter + 1*simtest.Hours + 2*200.0/30/10*simtest.Hours + 2*simtest.Hours + 2*simtest.Hours
+	if got := bridged.clock - free.clock; !simtest.Near(got, cleaning) {
+		t.Errorf("a bridge costs %.3f h, by hand %.3f h", got/simtest.Hours, cleaning/simtest.Hours)
+	}
+}
+
+// Nothing falls in where the ground does not: the chance of a bridge is that in mud times the worst layer's.
+func TestGroundThatStandsHasNoBridges(t *testing.T) {
+	p := simtest.OneSite(plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: 280}}, Logging: []int{0}}})
+	p.Ship.Rates[rig.Bridge] = simtest.Just(1)
+	p.Sites[0].Layers[0].Lithology.Sticking = simtest.Just(0)
+	if s := sailed(t, p, false); s.spent[activity.ConditionHole] != 2*simtest.Hours {
+		t.Errorf("%.1f h of cleaning, want the 2 h before logging", s.spent[activity.ConditionHole]/simtest.Hours)
 	}
 }
 

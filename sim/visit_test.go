@@ -36,12 +36,26 @@ func TestAVisitBeginsOverTheHoleAndEndsWithThePipeOnDeck(t *testing.T) {
 	}
 }
 
-func TestAStartGivenUpCostsItsTime(t *testing.T) {
-	p := oneVisit()
-	even := visited(t, p).clock
-	p.Ship.Rates[rig.FailedStart], p.Ship.Rates[rig.FailedStartTime] = spread.Just(1), spread.Just(3*simtest.Hours)
-	if got := visited(t, p).clock - even; !simtest.Near(got, mostFailedStarts*3*simtest.Hours) {
-		t.Errorf("starts that always fail cost %.3f h, want %d times 3 h", got/simtest.Hours, mostFailedStarts)
+// A start that is given up costs its time and gives a core: of a piston corer with what the layer gives, of a rotated
+// barrel with a fifth of it.
+func TestAStartGivenUpCostsItsTimeAndGivesACore(t *testing.T) {
+	for _, tool := range []coring.Tool{coring.APC, coring.RCB} {
+		p := oneVisit()
+		p.Sites[0].Items = []plan.Item{{Name: "A", Rank: 1, Hole: &plan.Hole{Stages: []plan.Stage{{With: tool, To: 40}}}}}
+		share := p.Sites[0].Layers[0].Lithology.Recovery[coring.APC].Median()
+		if tool == coring.RCB {
+			share = 0.2
+		}
+		even := visited(t, p)
+		p.Ship.Rates[rig.FailedStart], p.Ship.Rates[rig.FailedStartTime] = spread.Just(1), spread.Just(3*simtest.Hours)
+		failed := visited(t, p)
+		if got := failed.clock - even.clock; !simtest.Near(got, mostFailedStarts*3*simtest.Hours) {
+			t.Errorf("%v: starts that always fail cost %.3f h, want %d times 3 h", tool, got/simtest.Hours, mostFailedStarts)
+		}
+		cores, recovered := failed.sites[0].cores-even.sites[0].cores, failed.sites[0].recovered-even.sites[0].recovered
+		if cores != mostFailedStarts || !simtest.Near(recovered, mostFailedStarts*9.5*share) {
+			t.Errorf("%v: starts that always fail give %d cores and %.3f m, want %d of %.2f m", tool, cores, recovered, mostFailedStarts, 9.5*share)
+		}
 	}
 }
 

@@ -18,7 +18,15 @@ func (s *ship) doInUnits(k activity.Kind, takes, unit float64) float64 {
 	if takes <= 0 {
 		return 0
 	}
-	worked := s.doAsTheSeaAllows(k, takes, unit)
+	var before float64
+	if !s.past.over() {
+		left := s.relives(k, takes)
+		before, takes = takes-left, left
+	}
+	worked := before
+	if takes > 0 {
+		worked += s.doAsTheSeaAllows(k, takes, unit)
+	}
 	if bringsOther(k) {
 		s.handled += worked
 	}
@@ -86,6 +94,9 @@ func (s *ship) finishUnit(k activity.Kind, worked, left, unit float64) float64 {
 
 // doUnstopped does an activity whatever the sea, with what happens on the way.
 func (s *ship) doUnstopped(k activity.Kind, takes float64) {
+	if !s.past.over() {
+		takes = s.relives(k, takes)
+	}
 	for s.agenda.next <= s.clock+takes {
 		step := s.agenda.next - s.clock
 		s.spend(k, step)

@@ -8,6 +8,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/output"
 )
 
@@ -15,8 +16,7 @@ import (
 type answer struct{ jsonFile string }
 
 func (a *answer) addFlags(cmd *cobra.Command) {
-	file := outFile(&a.jsonFile, asJSON...)
-	file.print = true
+	file := call.OutFileOrPrint(&a.jsonFile, call.AsJSON...)
 	cmd.Flags().Var(file, "json", "write the result as JSON to `FILE` too, or to standard output alone for -")
 }
 

@@ -32,7 +32,7 @@ var mayImport = map[string][]string{
 var onlyIn = map[string][]string{
 	"github.com/spf13/viper":              {"scenario", "scenario/document"},
 	"github.com/olekukonko/tablewriter":   {"output/text", "output/words", "cmd/fitlevels"},
-	"github.com/spf13/cobra":              {"cmd/coredays"},
+	"github.com/spf13/cobra":              {"cmd/coredays", "cmd/coredays/call"},
 	"github.com/rogpeppe/go-internal":     {"cmd/coredays"},
 	"github.com/cheggaaa/pb":              {"output/progress"},
 	"gonum.org/v1/plot":                   {"output/chart", "cmd/fitlevels"},
@@ -48,11 +48,14 @@ var rooms = map[string][]string{
 	"scenario/entry":       {"scenario/document", "scenario/fault"},
 	"scenario/lithology":   {"scenario/document", "scenario/entry", "scenario/fault"},
 	"scenario":             {"scenario/document", "scenario/entry", "scenario/fault", "scenario/lithology"},
+	"scenario/dates":       {"scenario/entry"},
+	"scenario/study":       {"scenario/dates", "scenario/document", "scenario/entry"},
 	"scenario/edit":        {"scenario/document", "scenario/fault"},
 	"scenario/spreadsheet": {},
 	"scenario/records":     {"scenario", "scenario/document", "scenario/entry", "scenario/fault", "scenario/lithology"},
 	"scenario/sitetable":   {"scenario", "scenario/fault", "scenario/spreadsheet"},
 	"scenario/rigfile":     {"scenario/spreadsheet"},
+	"scenario/statefile":   {"scenario/spreadsheet"},
 
 	"output":            {},
 	"output/words":      {},
@@ -68,10 +71,12 @@ var rooms = map[string][]string{
 	"sim/statistics":  {},
 	"sim":             {"sim/random", "sim/statistics"},
 	"sim/share":       {},
-	"sim/parts":       {"sim", "sim/statistics", "sim/share", "sim/choice", "sim/hindcast"},
+	"sim/study":       {"sim", "sim/statistics"},
+	"sim/parts":       {"sim", "sim/statistics", "sim/share", "sim/choice", "sim/hindcast", "sim/study"},
 	"sim/hindcast":    {"sim"},
 	"sim/sensitivity": {"sim", "sim/random", "sim/statistics"},
 	"sim/choice":      {"sim", "sim/statistics"},
+	"sim/lookahead":   {"sim", "sim/statistics"},
 	"sim/simtest":     {},
 }
 

@@ -6,6 +6,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/basis"
 	"coredays/model/result"
 	"coredays/model/voyage"
@@ -35,7 +36,7 @@ and the numbers behind it with the part of the spread that each has.`,
 		Example: `  coredays basis
   coredays basis plan.yaml --simulate 500
   coredays basis plan.yaml --json basis.json`,
-		Args: oneScenario,
+		Args: call.OneScenario,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			return b.execute(cmd.Context(), args, cmd.OutOrStdout(), cmd.ErrOrStderr())
 		},

@@ -1,11 +1,12 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"time"
 
 	"coredays/model/unit"
-	"coredays/scenario/entry"
+	"coredays/scenario/dates"
 )
 
 // bound is what a numeric flag takes, and why not more.
@@ -53,12 +54,25 @@ func precise(text string) (unit.Duration, error) {
 	return unit.Duration(p), nil
 }
 
-// atSea refuses dates on which no expedition can sail.
-func atSea(flag, text string, dates []time.Time) error {
-	for _, at := range dates {
-		if !entry.Plausible(at) {
-			return fmt.Errorf("--%s %q: %s: give dates from %d to %d", flag, text, at.Format(time.DateOnly), entry.FirstYear, entry.LastYear)
-		}
+// parseDates reads the dates of --departures.
+func parseDates(text string, sails time.Time) ([]time.Time, error) {
+	list, err := departures(text, sails)
+	if err != nil {
+		return nil, fmt.Errorf("--departures %q: %w", text, err)
 	}
-	return nil
+	return list, nil
+}
+
+// departures are the dates to try, each once, as a flag and the desk take them.
+func departures(text string, sails time.Time) ([]time.Time, error) {
+	list, err := dates.Of(text, sails, datesBound.most)
+	switch {
+	case errors.Is(err, dates.ErrTooMany):
+		return nil, fmt.Errorf("%w; %s", err, datesBound.why)
+	case err != nil:
+		return nil, err
+	case len(list) < 2:
+		return nil, fmt.Errorf("two dates or more are needed to compare; %s", dates.Wanted)
+	}
+	return list, nil
 }

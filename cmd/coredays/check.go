@@ -7,6 +7,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/check"
 	"coredays/model/plan"
 	"coredays/model/voyage"
@@ -36,7 +37,7 @@ where that is known. It ends with exit code 1 where anything stops the plan. Wit
 		Example: `  coredays check
   coredays check plan.yaml --json findings.json
   coredays check plan.yaml --set "string.collars=8"`,
-		Args: oneScenario,
+		Args: call.OneScenario,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			return c.execute(cmd.Context(), args, cmd.OutOrStdout())
 		},
@@ -76,7 +77,7 @@ func (c *checking) check(args []string) (*plan.Plan, []check.Finding, error) {
 	if err != nil {
 		return nil, nil, planFault{err}
 	}
-	if err := sparesInputs(c.cmd, p.Reads); err != nil {
+	if err := call.SparesInputs(c.cmd, p.Reads); err != nil {
 		return nil, nil, err
 	}
 	v, err := voyage.Compile(p)

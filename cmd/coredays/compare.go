@@ -11,6 +11,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/plan"
 	"coredays/model/result"
 	"coredays/model/voyage"
@@ -69,12 +70,12 @@ With several scenarios it compares them. With one, or with the built-in demonstr
 	c.chosen.addFlags(cmd)
 	c.runs.addFlags(cmd)
 	c.shard.addFlags(cmd)
-	cmd.Flags().Var(inFile(&c.round), "round", "with --orders and --shard: sail the round of the search that \"coredays merge --round\" wrote to `FILE`")
+	cmd.Flags().Var(call.InFile(&c.round), "round", "with --orders and --shard: sail the round of the search that \"coredays merge --round\" wrote to `FILE`")
 	cmd.Flags().BoolVar(&c.orders, "orders", false, "look for the best order of the sites")
-	cmd.Flags().Var((*freeText)(&c.departures), "departures", "sail on each of these `dates`, such as 2027-01-14,2027-02-01 or 2027-01-14..2027-06-14/14d")
+	cmd.Flags().Var((*call.FreeText)(&c.departures), "departures", "sail on each of these `dates`, such as 2027-01-14,2027-02-01 or 2027-01-14..2027-06-14/14d")
 	cmd.Flags().BoolVar(&c.drop, "drop", false, "tell what each part of the programme costs and yields")
-	cmd.Flags().Var(outFile(&c.tracks, asMap...), "geojson", "write the tracks as a map to `FILE` too (GeoJSON)")
-	cmd.Flags().Var(outFile(&c.page, asPage...), "report", "write the comparison as one web page to `FILE.html` too: charts and tables, to read offline or to print")
+	cmd.Flags().Var(call.OutFile(&c.tracks, call.AsMap...), "geojson", "write the tracks as a map to `FILE` too (GeoJSON)")
+	cmd.Flags().Var(call.OutFile(&c.page, call.AsPage...), "report", "write the comparison as one web page to `FILE.html` too: charts and tables, to read offline or to print")
 	c.gate.addFlags(cmd)
 	c.answer.addFlags(cmd)
 	if precision := cmd.Flags().Lookup("precision"); precision != nil {

@@ -14,6 +14,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/cmd/coredays/desk"
 	"coredays/model/voyage"
 	"coredays/output"
@@ -39,10 +40,10 @@ func newDesk() *cobra.Command {
 		Long: `Desk prints, and opens in the browser, an address on this machine with a page: the plan on one side,
 what it means on the other, renewed as one types. It saves to the same file and keeps its comments.
 Without a file it shows the built-in demonstration. Only this machine reaches the page, and only who
-has the whole address. Ctrl-C ends it; what was not saved is lost then, and the page asks before it is closed.`,
+has the whole address. Ctrl-C ends it, and asks first where something is not saved; a second Ctrl-C ends it at once.`,
 		Example: `  coredays desk plan.yaml
   coredays desk --port 0`,
-		Args: oneScenario,
+		Args: call.OneScenario,
 		RunE: func(c *cobra.Command, args []string) error {
 			return a.serve(c.Context(), args, c.OutOrStdout())
 		},
@@ -56,19 +57,19 @@ func (a *atDesk) serve(ctx context.Context, args []string, stdout io.Writer) err
 	if err := portBound.holds(a.port); err != nil {
 		return err
 	}
-	d := desk.New("")
+	file := ""
 	if len(args) == 1 {
 		if !slices.Contains([]string{".yaml", ".yml"}, strings.ToLower(filepath.Ext(args[0]))) {
 			return planFault{fmt.Errorf("%s: the desk edits scenarios in YAML, whose names end in .yaml or .yml", args[0])}
 		}
-		file, err := document.OpenFile(args[0])
+		opened, err := document.OpenFile(args[0])
 		if err != nil {
 			return planFault{fmt.Errorf("the scenario can't be read: %w", err)}
 		}
-		file.Close()
-		d = desk.New(args[0])
+		opened.Close()
+		file = args[0]
 	}
-	d.Report, d.Workbook = written(func(_ context.Context, w io.Writer, r *output.Report) error { return page.Report(w, r) }), written(sheet.Workbook)
+	d := laid(file)
 	l, err := net.Listen("tcp4", net.JoinHostPort("127.0.0.1", strconv.Itoa(a.port)))
 	if err != nil {
 		return planFault{err}
@@ -78,7 +79,17 @@ func (a *atDesk) serve(ctx context.Context, args []string, stdout io.Writer) err
 	if !a.noOpen {
 		openBrowser(ctx, address)
 	}
-	return asFault(d.Serve(ctx, l))
+	return asFault(d.Serve(ctx, l, func() {
+		fmt.Fprintln(stdout, "Something on the page is not saved. The desk ends when it is saved, or the page closed; Ctrl-C again ends it at once, and what is unsaved is lost.")
+	}))
+}
+
+// laid is a desk with a scenario, and all that it writes.
+func laid(file string) *desk.Desk {
+	d := desk.New(file)
+	d.Dates = departures
+	d.Report, d.Workbook = written(func(_ context.Context, w io.Writer, r *output.Report) error { return page.Report(w, r) }), written(sheet.Workbook)
+	return d
 }
 
 // written has the desk write a file as simulate does.

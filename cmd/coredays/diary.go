@@ -10,6 +10,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/result"
 	"coredays/model/voyage"
 	"coredays/output/json"
@@ -27,6 +28,7 @@ type diary struct {
 	at          string
 	within      bool
 	table       string // file of the table
+	hours       bool   // print it hour by hour
 	gate
 	answer
 }
@@ -35,14 +37,16 @@ func newDiary() *cobra.Command {
 	var d diary
 	cmd := &cobra.Command{
 		Use:   "diary [SCENARIO]",
-		Short: "One simulated expedition, hour by hour",
-		Long: `Diary prints all that happens in one replication, so that anyone can see why it took so long:
-the replication of a number, or the one whose days needed are nearest to a quantile of all.`,
+		Short: "One simulated expedition: why it took so long, day by day or hour by hour",
+		Long: `Diary prints what happens in one replication, so that anyone can see why it took so long: the class of
+time against P50 of all, the longest waits and troubles, then the days, or with --hours the hours. The replication is that
+of a number, or the one whose days needed are nearest to a quantile of all.`,
 		Example: `  coredays diary --replication 17
   coredays diary plan.yaml --at P90
   coredays diary plan.yaml --at P90 --within-days
+  coredays diary plan.yaml --at P90 --hours
   coredays diary plan.yaml --replication 3 --csv diary.csv`,
-		Args: oneScenario,
+		Args: call.OneScenario,
 		RunE: func(c *cobra.Command, args []string) error {
 			d.numbered = c.Flags().Changed("replication")
 			if d.numbered && c.Flags().Changed("at") {
@@ -57,7 +61,8 @@ the replication of a number, or the one whose days needed are nearest to a quant
 	d.answer.addFlags(cmd)
 	cmd.Flags().Uint32Var(&d.replication, "replication", 0, "number of the replication, from 0; it may be one that no simulation reached")
 	cmd.Flags().StringVar(&d.at, "at", "P50", "the replication nearest to a quantile of days needed, such as P90")
-	cmd.Flags().Var(outFile(&d.table, asTable...), "csv", "write the diary as a table to `FILE.csv` too, in the form of a log")
+	cmd.Flags().Var(call.OutFile(&d.table, call.AsTable...), "csv", "write the diary as a table to `FILE.csv` too, in the form of a log")
+	cmd.Flags().BoolVar(&d.hours, "hours", false, "print it hour by hour, not day by day")
 	cmd.Flags().BoolVar(&d.within, "within-days", false, "under the rules of the expedition, within its days, instead of the whole programme")
 	return cmd
 }
@@ -90,8 +95,13 @@ func (d *diary) execute(ctx context.Context, args []string, stdout, stderr io.Wr
 	if results.Stopped {
 		return errInterrupted
 	}
-	why := fmt.Sprintf("the replication nearest to P%g of days needed among %d", percent, results.Summary().Replications)
-	return d.report(d.entry(ctx, v, results.Nearest(percent/100), why), anyway, stdout)
+	summary := results.Summary()
+	why := fmt.Sprintf("the replication nearest to P%g of days needed among %d", percent, summary.Replications)
+	book := d.entry(ctx, v, results.Nearest(percent/100), why)
+	if book != nil && !d.within {
+		book.Usual = &summary.Needed
+	}
+	return d.report(book, anyway, stdout)
 }
 
 // entry makes the diary of a replication; it is nil where that is interrupted.
@@ -121,6 +131,6 @@ func (d *diary) report(book *result.Diary, warnings []string, stdout io.Writer) 
 	book.Warnings = warnings
 	failed := writeTo(context.Background(), "csv", d.table, func(w io.Writer) error { return sheet.Diary(w, book) })
 	return asFault(errors.Join(d.give(stdout,
-		func(w io.Writer) error { return text.Diary(w, book) },
+		func(w io.Writer) error { return text.Diary(w, book, d.hours) },
 		func(w io.Writer) error { return json.Diary(w, book) }), failed))
 }

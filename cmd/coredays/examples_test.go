@@ -24,7 +24,7 @@ func TestTheExamplesOfEachHelpTextRun(t *testing.T) {
 	if err != nil {
 		t.Skip("the examples need a shell")
 	}
-	for _, line := range examples(newRoot(io.Discard, io.Discard)) {
+	for _, line := range examples(newRoot(screenOn(io.Discard), io.Discard)) {
 		t.Run(line, func(t *testing.T) {
 			t.Parallel()
 			dir := t.TempDir()
@@ -68,8 +68,9 @@ func servesUntilInterrupted(t *testing.T, shell, line, dir string) {
 // furnish puts the files into a folder that the examples speak of.
 func furnish(t *testing.T, dir string) {
 	t.Helper()
-	files := map[string][]byte{"plan.yaml": scenario.Starter(), "sites.csv": []byte("Site,Latitude,Longitude,Water depth (m)\nAX-01,33 30.0N,52 15.0W,4450\n")}
-	for name, extract := range map[string]string{"holes.csv": "published/site_days.csv", "cores.csv": "published/core_cycles.csv", "log.csv": "scenarios/log.csv"} {
+	files := map[string][]byte{"plan.yaml": scenario.Starter(), "study.yaml": []byte("version: 1\nscenarios: [plan.yaml]\ndates: 2027-06-01,2027-09-01\n"), "sites.csv": []byte("Site,Latitude,Longitude,Water depth (m)\nAX-01,33 30.0N,52 15.0W,4450\n")}
+	for name, extract := range map[string]string{"holes.csv": "published/site_days.csv", "cores.csv": "published/core_cycles.csv", "log.csv": "scenarios/log.csv",
+		"voyage.yaml": "lookahead/plan.yaml", "shiplog.csv": "lookahead/log.csv", "deck.csv": "lookahead/cores.csv", "forecast.csv": "lookahead/forecast.csv"} {
 		data, err := os.ReadFile("../../testdata/" + extract)
 		if err != nil {
 			t.Fatal(err)
@@ -96,7 +97,7 @@ func examples(cmd *cobra.Command) (lines []string) {
 }
 
 func TestEachCommandHasAnExampleThatCallsIt(t *testing.T) {
-	for _, cmd := range newRoot(io.Discard, io.Discard).Commands() {
+	for _, cmd := range newRoot(screenOn(io.Discard), io.Discard).Commands() {
 		if name := cmd.Name(); name != "help" && name != "completion" && !strings.Contains(cmd.Example, "coredays "+name) {
 			t.Errorf("%s has no example", name)
 		}

@@ -10,6 +10,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/basis"
 	"coredays/model/check"
 	"coredays/model/result"
@@ -33,14 +34,14 @@ type files struct {
 }
 
 func (f *files) addFlags(cmd *cobra.Command) {
-	named := func(file *fileName, flag, usage string) { cmd.Flags().Var(file, flag, usage) }
-	named(outFile(&f.report, asPage...), "report", "write a report as one web page to `FILE.html`: charts, tables, check and basis, to read offline or to print")
-	named(outFolder(&f.charts), "charts", "write the charts into `DIR`, each as SVG and as PNG")
+	named := func(file *call.FileName, flag, usage string) { cmd.Flags().Var(file, flag, usage) }
+	named(call.OutFile(&f.report, call.AsPage...), "report", "write a report as one web page to `FILE.html`: charts, tables, check and basis, to read offline or to print")
+	named(call.OutFolder(&f.charts), "charts", "write the charts into `DIR`, each as SVG and as PNG")
 	cmd.Flags().BoolVar(&f.orders, "orders", false, "with --report: look for the best order of the sites too, and show it on the page")
-	named(outFolder(&f.csv), "csv", "write all tables into `DIR` as CSV files, every replication among them, with dictionary.csv telling the columns")
-	named(outFile(&f.workbook, asWorkbook...), "xlsx", "write a workbook to `FILE.xlsx`: summary, results, sites, replications, basis")
-	named(outFile(&f.track, asMap...), "geojson", "write ports, sites and track as a map to `FILE` (GeoJSON)")
-	named(inFile(&f.log), "log", "draw what the ship really did over the charts of the sites, and set it beside in the tables, from the log in `FILE.csv`")
+	named(call.OutFolder(&f.csv), "csv", "write all tables into `DIR` as CSV files, every replication among them, with dictionary.csv telling the columns")
+	named(call.OutFile(&f.workbook, call.AsWorkbook...), "xlsx", "write a workbook to `FILE.xlsx`: summary, results, sites, replications, basis")
+	named(call.OutFile(&f.track, call.AsMap...), "geojson", "write ports, sites and track as a map to `FILE` (GeoJSON)")
+	named(call.InFile(&f.log), "log", "draw what the ship really did over the charts of the sites, and set it beside in the tables, from the log in `FILE.csv`")
 }
 
 // wanted reports whether any of them needs the results looked at closely.

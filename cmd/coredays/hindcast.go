@@ -7,8 +7,10 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/record"
 	"coredays/model/score"
+	"coredays/model/spread"
 	"coredays/model/voyage"
 	"coredays/output/json"
 	"coredays/output/text"
@@ -21,6 +23,7 @@ import (
 type hindcasting struct {
 	cores string
 	level string
+	goes  bool
 	runs  runs
 	shard shard
 	answer
@@ -38,6 +41,7 @@ whole legs, whose sites are summed with the draws that an expedition shares.
 At the level "programme" it is told of each hole the tools and the depth that each reached; holes that stopped
 above 20 m below the sea floor are left out, as the simulator draws failed starts itself. At the level "counts" it is
 told the cores of each tool and the failed holes as well. With a table of cores it scores core cycles and recovery too.
+With --as-it-goes it scores the days of each site of a leg, from the third on, once more, told those of the sites before it.
 
 The table has a row for each hole and a heading with these columns; cells may be empty from cored_m to
 cored_other_m, apart from n_cores; lines that begin with # are comments:
@@ -69,11 +73,12 @@ Rows that can't be read are listed and left out with their site.`,
 			return h.execute(c.Context(), args[0], c.OutOrStdout(), c.ErrOrStderr())
 		},
 	}
-	cmd.Flags().Var(inFile(&h.cores), "cores", "score core cycles and recovery by this table of cores")
+	cmd.Flags().Var(call.InFile(&h.cores), "cores", "score core cycles and recovery by this table of cores")
 	cmd.Flags().StringVar(&h.level, "level", records.Programme.String(), "what is known of a site: programme or counts")
 	cmd.Flags().IntVar(&h.runs.replications, "replications", 1000, "how often each site is simulated")
 	cmd.Flags().Uint64Var(&h.runs.seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
 	cmd.Flags().IntVar(&h.runs.workers, "workers", 0, "how many to sail at a time; 0 for one a processor; the answer is the same")
+	cmd.Flags().BoolVar(&h.goes, "as-it-goes", false, "score each site of a leg, from the third on, told the days of the sites before it")
 	h.shard.addFlags(cmd)
 	h.answer.addFlags(cmd)
 	return cmd
@@ -128,6 +133,7 @@ type readyToScore struct {
 	out   []record.LeftOut
 	f     *foreseen
 	cored *cored // nil without a table of cores
+	goes  bool
 }
 
 // read reads the tables.
@@ -150,7 +156,7 @@ func (h *hindcasting) read(file string, run sim.Run, stderr io.Writer) (*readyTo
 	if err != nil {
 		return nil, planFault{err}
 	}
-	r := &readyToScore{file: file, known: known, run: run, out: out, f: f}
+	r := &readyToScore{file: file, known: known, run: run, out: out, f: f, goes: h.goes}
 	if h.cores != "" {
 		r.cored, err = readCores(h.cores, sites)
 	}
@@ -164,30 +170,41 @@ func (r *readyToScore) sail(ctx context.Context) (*score.Hindcast, error) {
 		return nil, errInterrupted
 	}
 	if r.cored == nil {
-		return r.judge(visits, nil), nil
+		return r.judge(visits, nil)
 	}
 	cores := hindcast.SailCores(ctx, r.cored.f.voyages, r.cored.f.legs, coreRun(r.run))
 	if ctx.Err() != nil {
 		return nil, errInterrupted
 	}
-	return r.judge(visits, cores), nil
+	return r.judge(visits, cores)
 }
 
 // judge scores what was sailed.
-func (r *readyToScore) judge(visits *hindcast.Visits, cores [][][]sim.Core) *score.Hindcast {
+func (r *readyToScore) judge(visits *hindcast.Visits, cores [][][]sim.Core) (*score.Hindcast, error) {
 	result := judge(r.f, visits)
+	if r.goes {
+		told, err := hindcast.AsItGoes(r.f.sites, hindcast.Cases(r.f.sites, visits), r.f.inLeg)
+		if err != nil {
+			return nil, planFault{err}
+		}
+		if len(told) == 0 {
+			return nil, planFault{fmt.Errorf("%s: no leg has three sites, so none can be told of two before it", r.file)}
+		}
+		result.AsItGoes = score.JudgeTold(told)
+	}
 	result.File, result.Level, result.Seed, result.Replications, result.LeftOut = r.file, r.known.String(), r.run.Seed, r.run.Replications, r.out
 	if r.cored != nil {
 		r.cored.score(result, cores)
 	}
-	return result
+	return result, nil
 }
 
 // foreseen are sites with the voyages that foresee them.
 type foreseen struct {
 	sites   []record.Site
 	legs    []string
-	open    []string // what the record does not tell
+	open    []string        // what the record does not tell
+	inLeg   spread.Quantity // what days of a leg's sites have in common
 	voyages []*voyage.Voyage
 }
 
@@ -198,7 +215,7 @@ func foresee(sites []record.Site, known records.Knowledge) (*foreseen, error) {
 		return nil, faults
 	}
 	voyages, err := model.Voyages(sites, known)
-	return &foreseen{sites: sites, legs: record.LegNames(sites), voyages: voyages, open: model.Open()}, err
+	return &foreseen{sites: sites, legs: record.LegNames(sites), voyages: voyages, open: model.Open(), inLeg: model.InLeg}, err
 }
 
 // judge scores the days of the visits against those on record.

@@ -6,6 +6,7 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"io"
+	"strconv"
 
 	"coredays/model/listing"
 	"coredays/scenario/document"
@@ -53,7 +54,7 @@ func (h *hindcasting) sailShare(ctx context.Context, r *readyToScore, stdout, st
 	if err != nil {
 		return planFault{err}
 	}
-	call := share.Call{Command: "hindcast", Files: []string{r.file}, Options: []string{"--level", h.level, "--cores", h.cores}, Seed: r.run.Seed, Replications: r.run.Replications}
+	call := share.Call{Command: "hindcast", Files: []string{r.file}, Options: []string{"--level", h.level, "--cores", h.cores, "--as-it-goes", strconv.FormatBool(h.goes)}, Seed: r.run.Seed, Replications: r.run.Replications}
 	return h.shard.sail(ctx, call, tables, func(put func(any) error) error {
 		err := parts.SailHindcast(ctx, r.f.shared(), r.run, h.shard.which, put)
 		if err == nil && r.cored != nil {
@@ -66,7 +67,7 @@ func (h *hindcasting) sailShare(ctx context.Context, r *readyToScore, stdout, st
 // hindcast puts together what hindcast sailed.
 func (m *merging) hindcast(ctx context.Context, all share.All) (joined, error) {
 	call := &all[0].Head.Call
-	h := &hindcasting{level: call.Options[1], cores: call.Options[3], answer: m.answer}
+	h := &hindcasting{level: call.Options[1], cores: call.Options[3], goes: call.Options[5] == strconv.FormatBool(true), answer: m.answer}
 	r, err := h.read(call.Files[0], runOf(call), io.Discard)
 	if err != nil {
 		return nil, err
@@ -86,5 +87,11 @@ func (m *merging) hindcast(ctx context.Context, all share.All) (joined, error) {
 	if r.cored != nil {
 		cores, err = parts.JoinCores(r.cored.f.shared(), coreRun(r.run), all)
 	}
-	return func(_ context.Context, stdout, _ io.Writer) error { return h.tell(r.judge(visits, cores), stdout) }, asFault(err)
+	return func(_ context.Context, stdout, _ io.Writer) error {
+		result, err := r.judge(visits, cores)
+		if err != nil {
+			return err
+		}
+		return h.tell(result, stdout)
+	}, asFault(err)
 }

@@ -8,6 +8,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/scenario"
 	"coredays/scenario/document"
 	"coredays/scenario/sitetable"
@@ -24,7 +25,7 @@ or a column a piece, with hemispheres or signs), and where known water depth, ta
 its unit in the heading or the cell. What the place tells is filled in, and said so.`,
 		Example: `  coredays init > plan.yaml
   coredays init --sites sites.csv > plan.yaml`,
-		Args: noArguments,
+		Args: call.NoArguments,
 		RunE: func(c *cobra.Command, _ []string) error {
 			text, err := started(sites)
 			if err != nil {
@@ -34,7 +35,7 @@ its unit in the heading or the cell. What the place tells is filled in, and said
 			return asFault(err)
 		},
 	}
-	cmd.Flags().Var(inFile(&sites), "sites", "begin with the sites of the table in `FILE` (.csv, .tsv, .xlsx)")
+	cmd.Flags().Var(call.InFile(&sites), "sites", "begin with the sites of the table in `FILE` (.csv, .tsv, .xlsx)")
 	return cmd
 }
 

@@ -7,6 +7,8 @@ import (
 
 	"github.com/spf13/cobra"
 	"github.com/spf13/cobra/doc"
+
+	"coredays/cmd/coredays/call"
 )
 
 func newMan() *cobra.Command {
@@ -17,7 +19,7 @@ func newMan() *cobra.Command {
 for a shell comes from "coredays completion".`,
 		Example: `  coredays man man1
   coredays completion bash > coredays.bash`,
-		Args: taking(1, 1, "the folder to write to"),
+		Args: call.Taking(1, 1, "the folder to write to"),
 		RunE: func(cmd *cobra.Command, args []string) error { return asFault(manuals(cmd.Root(), args[0])) },
 	}
 }

@@ -10,6 +10,7 @@ import (
 	"github.com/spf13/cobra"
 	"github.com/spf13/pflag"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/listing"
 	"coredays/sim"
 	"coredays/sim/parts"
@@ -41,7 +42,7 @@ A search for the best order goes in rounds: "coredays compare --orders --shard" 
 writes the next one to --round FILE, from which compare --round FILE sails it; after the last round it writes none, and
 gives the answer. A search has at most seven rounds.`,
 		Example: `  coredays simulate plan.yaml --shard 1/2 --part one.part && coredays simulate plan.yaml --shard 2/2 --part two.part && coredays merge one.part two.part --json result.json`,
-		Args:    taking(1, share.Most, "the parts that were sailed"),
+		Args:    call.Taking(1, share.Most, "the parts that were sailed"),
 		RunE: func(c *cobra.Command, args []string) error {
 			return m.execute(c.Context(), args, c.OutOrStdout(), c.ErrOrStderr())
 		},
@@ -50,7 +51,7 @@ gives the answer. A search has at most seven rounds.`,
 	m.answer.addFlags(cmd)
 	m.detail.addFlags(cmd)
 	m.files.addFlags(cmd)
-	cmd.Flags().Var(outFile(&m.round), "round", "of a search for the best order: the `FILE` for the next round, where there is one")
+	cmd.Flags().Var(call.OutFile(&m.round), "round", "of a search for the best order: the `FILE` for the next round, where there is one")
 	return cmd
 }
 
@@ -87,10 +88,10 @@ func (m *merging) join(ctx context.Context, all share.All) (joined, error) {
 	if head.Program != machine() {
 		return nil, planFault{fmt.Errorf("the shares were sailed by %s, and this is %s: merge them with the program that sailed them", head.Program, machine())}
 	}
-	if err := sparesInputs(m.cmd, head.Call.Files); err != nil {
+	if err := call.SparesInputs(m.cmd, head.Call.Files); err != nil {
 		return nil, err
 	}
-	how := map[string]func(context.Context, share.All) (joined, error){"simulate": m.simulation, "compare": m.comparison, "hindcast": m.hindcast}
+	how := map[string]func(context.Context, share.All) (joined, error){"simulate": m.simulation, "compare": m.comparison, "hindcast": m.hindcast, "study": m.study}
 	conclude, err := how[head.Call.Command](ctx, all)
 	if errors.Is(err, fs.ErrNotExist) {
 		return nil, planFault{fmt.Errorf("%w: the shares name it so; merge them in the folder where they were sailed", err)}

@@ -16,12 +16,12 @@ import (
 	"coredays/sim/statistics"
 )
 
-// An invented site as a record says it, and as a planner would write it down: what a record does not tell is
+// An invented site as a record says it, its piston cores whole strokes and the 4.75 m of a first one from 4.75 m above the sea floor, and as a planner would write it down: what a record does not tell is
 // switched off on both sides.
 const (
 	recordedSite = `program,leg,site,hole,hole_order,holes_at_site,latitude,longitude,water_depth_m,penetration_m,cored_m,n_cores,n_apc,n_hlapc,n_xcb,n_rcb,n_other,cored_apc_m,cored_xcb_m,cored_rcb_m,cored_other_m,start,end
-X,1,S,A,1,2,-48.5,158,3000,500,500,53,12,0,41,0,0,110,390,0,0,2030-01-01T00:00,2030-01-05T12:00
-X,1,S,B,2,2,-48.5,158,3000,110,110,12,12,0,0,0,0,110,0,0,0,2030-01-05T12:00,2030-01-06T12:00
+X,1,S,A,1,2,-48.5,158,3000,500,500,53,12,0,41,0,0,109.25,390.75,0,0,2030-01-01T00:00,2030-01-05T12:00
+X,1,S,B,2,2,-48.5,158,3000,109.25,109.25,12,12,0,0,0,0,109.25,0,0,0,2030-01-05T12:00,2030-01-06T12:00
 `
 	plannedSite = `version: 1
 title: One model
@@ -37,8 +37,8 @@ sites:
     approved_to: 500 mbsf
     layers: [{bottom: 500 mbsf, lithology: nannofossil ooze, side_shear: 0.001 kPa/m}]
     holes:
-      - {name: A, core: [{with: APC, to: 110 mbsf}, {with: XCB, to: 500 mbsf}], reentry: free-fall funnel}
-      - {name: B, core: [{with: APC, to: 110 mbsf}], reentry: free-fall funnel}
+      - {name: A, core: [{with: APC, to: 109.25 mbsf}, {with: XCB, to: 500 mbsf}], reentry: free-fall funnel}
+      - {name: B, core: [{with: APC, to: 109.25 mbsf}], reentry: free-fall funnel}
     refusal: {overpull: 450 klbf, partial_strokes: 20}
 `
 )

@@ -5,6 +5,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/plan"
 	"coredays/model/voyage"
 	"coredays/scenario"
@@ -28,7 +29,7 @@ func (c *chosen) load(args []string) (v *voyage.Voyage, invented bool, err error
 	if err != nil {
 		return nil, false, planFault{err}
 	}
-	if err := sparesInputs(c.cmd, p.Reads); err != nil {
+	if err := call.SparesInputs(c.cmd, p.Reads); err != nil {
 		return nil, false, err
 	}
 	v, err = voyage.Compile(p)

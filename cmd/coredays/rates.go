@@ -12,6 +12,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/plan"
 	"coredays/model/rates"
 	"coredays/model/rig"
@@ -65,11 +66,11 @@ Words of the ship's own are given their meaning by --words FILE; --words-starter
 	}
 	r.chosen.addFlags(cmd)
 	r.answer.addFlags(cmd)
-	cmd.Flags().Var(inFile(&r.words), "words", "take the meaning of the log's words from the word list in `FILE`")
+	cmd.Flags().Var(call.InFile(&r.words), "words", "take the meaning of the log's words from the word list in `FILE`")
 	cmd.Flags().BoolVar(&r.starter, "words-starter", false, "print a commented word list to begin with, and do nothing else")
-	cmd.Flags().Var(outFile(&r.yaml, ".yaml", ".yml"), "yaml", "write the rates to use to `FILE.yaml`, for a scenario's rates: {file: …}")
-	cmd.Flags().Var(outFile(&r.report, asPage...), "report", "write a web page to `FILE.html`: the table, and a chart of each rate")
-	cmd.Flags().Var((*freeText)(&r.zone), "zone", "of local times: how far they are ahead of UTC, as `±hh:mm`")
+	cmd.Flags().Var(call.OutFile(&r.yaml, ".yaml", ".yml"), "yaml", "write the rates to use to `FILE.yaml`, for a scenario's rates: {file: …}")
+	cmd.Flags().Var(call.OutFile(&r.report, call.AsPage...), "report", "write a web page to `FILE.html`: the table, and a chart of each rate")
+	cmd.Flags().Var((*call.FreeText)(&r.zone), "zone", "of local times: how far they are ahead of UTC, as `±hh:mm`")
 	cmd.Flags().IntVar(&r.replications, "replications", 500, "with a scenario: how many expeditions to simulate, with the ship's rates and with those learned")
 	cmd.Flags().Uint64Var(&r.seed, "seed", 1, "seed of all chance of that simulation")
 	return cmd
@@ -139,9 +140,13 @@ func (r *ratesCall) execute(ctx context.Context, args []string, stdout, stderr i
 	if err := writeTo(ctx, "report", r.report, func(w io.Writer) error { return page.Rates(w, learned, papers.Notes, program()) }); err != nil {
 		return asFault(err)
 	}
-	return r.give(stdout,
+	err = r.give(stdout,
 		func(w io.Writer) error { return text.Rates(w, learned, papers.Notes, effect) },
 		func(w io.Writer) error { return json.Rates(w, learned, papers.Notes, effect) })
+	if err == nil && papers.Empty() {
+		return planFault{fmt.Errorf("%s: nothing in it could be read; the list above says why", strings.Join(files, ", "))}
+	}
+	return err
 }
 
 // read reads all files; all that can't be read are told at once.

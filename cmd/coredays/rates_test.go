@@ -201,8 +201,7 @@ func TestRatesPutInComeBackFromShiftSheets(t *testing.T) {
 		enough++
 		share := float64(h.in) / float64(h.of)
 		t.Logf("%s: %.2f of %d expeditions", r.Of().Key, share, h.expeditions)
-		// Of so few expeditions a share is known to a standard error of 0.09 or so, which is allowed beyond the goal.
-		if se := math.Sqrt(0.8 * 0.2 / float64(h.expeditions)); share < 0.7-se || share > 0.9+se {
+		if share < 0.7 || share > 0.9 {
 			t.Errorf("%s: the band holds %.2f of what the crew does next, want 0.7 to 0.9", r.Of().Key, share)
 		}
 	}
@@ -212,10 +211,10 @@ func TestRatesPutInComeBackFromShiftSheets(t *testing.T) {
 	}
 }
 
-// Three cycles of one hole move a rate as far as the levels say, which is by hand: of a mean of three runs the
-// expedition's share of the variance is e / (e + s + h + r/3), with a little more for the runs that hang together.
-// Three hundred cycles at ten sites move it nearly all the way.
-func TestAFewCoresMoveARateAsFarAsItsLevelsSay(t *testing.T) {
+// Three cycles of one hole hardly move a rate: by hand, 3 of the 10 that are wanted times what the levels say. Of a mean of
+// three runs the expedition's share of the variance is e / (e + s + h + r/3), with a little more for the runs that hang
+// together. Three hundred cycles at ten sites move it nearly all the way.
+func TestAFewCoresHardlyMoveARate(t *testing.T) {
 	table := func(n, apart int) string {
 		var b strings.Builder
 		b.WriteString("site,hole,core,type,top_depth_mbsf,cored_m,recovered_m,time_on_deck,water_depth_m\n")
@@ -238,8 +237,9 @@ func TestAFewCoresMoveARateAsFarAsItsLevelsSay(t *testing.T) {
 		}
 		return math.Log(r.Use[1]), math.Log(r.Log[1])
 	}
-	// A cycle of 75 min less 6 min of connection, against 2 x 3500 m at 190 m/min, 9 min, 4 min and 3 min: ship file.
-	want := math.Log((75 - 6.0) / (7000/190.0 + 16))
+	// A cycle of 75 min less 6 min of connection, against 2 x 3500 m at 190 m/min, 9 min, 4 min and 3 min, of which sites with
+	// piston corers alone take 87 %: ship file.
+	want := math.Log((75 - 6.0) / (7000/190.0 + 16) / 0.87)
 	few, all := pace(4, 0) // four cores are three cycles
 	if math.Abs(all-want) > 1e-6 {
 		t.Errorf("the pace is %.5f in the logarithm, by hand %.5f", all, want)
@@ -247,7 +247,7 @@ func TestAFewCoresMoveARateAsFarAsItsLevelsSay(t *testing.T) {
 	s := ship[rig.PistonDurationFactor].Shares
 	// That the three are alike brings the variance between runs down to 10/12: ten observations' worth are the ship's.
 	three := 10.0 / 12 * s[spread.Run] / 3 * (1 + 2.0/3*(2*0.05+0.05*0.05)) // variance of a mean of three, lag-1 correlation 0.05
-	if weight := s[spread.Expedition] / (s[spread.Expedition] + s[spread.Site] + s[spread.Hole] + three); math.Abs(few/want-weight) > 0.002 {
+	if weight := 0.3 * s[spread.Expedition] / (s[spread.Expedition] + s[spread.Site] + s[spread.Hole] + three); math.Abs(few/want-weight) > 0.002 || weight > 0.2 {
 		t.Errorf("three cycles move the pace %.3f of the way, by hand %.3f", few/want, weight)
 	}
 	if many, _ := pace(300, 1); many < 0.9*want {

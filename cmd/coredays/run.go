@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
@@ -8,6 +9,8 @@ import (
 	"strings"
 
 	"github.com/spf13/cobra"
+
+	"coredays/cmd/coredays/call"
 )
 
 // Exit codes.
@@ -36,9 +39,13 @@ func asFault(err error) error {
 
 // run carries out a command line and returns the exit code.
 func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
-	root := newRoot(stdout, stderr)
+	screen := screenOn(stdout)
+	root := newRoot(screen, stderr)
 	root.SetArgs(args)
 	err := root.ExecuteContext(ctx)
+	if failed := screen.end(); err == nil && failed != nil {
+		err = asFault(failed)
+	}
 	switch {
 	case err == nil:
 		return exitOK
@@ -57,7 +64,7 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 }
 
 // newRoot is the program without a command.
-func newRoot(stdout, stderr io.Writer) *cobra.Command {
+func newRoot(screen *screen, stderr io.Writer) *cobra.Command {
 	root := &cobra.Command{
 		Use:   "coredays",
 		Short: "Plan a scientific coring expedition: days, core and how sure that is",
@@ -70,15 +77,18 @@ A plan is an estimate, not a clearance. Site safety review, the master and the d
 		SilenceUsage:  true,
 		RunE:          func(c *cobra.Command, _ []string) error { return c.Help() },
 
-		PersistentPreRunE: sparesItsFiles,
+		PersistentPreRunE: func(c *cobra.Command, args []string) error {
+			return cmp.Or(screen.begin(c), call.SparesItsFiles(c, args), asFault(call.CanWriteItsFiles(c)))
+		},
 	}
-	root.SetOut(stdout)
+	root.SetOut(screen)
+	screen.addFlags(root)
 	root.SetErr(stderr)
-	root.SetFlagErrorFunc(wrongFlag)
-	root.AddCommand(newSimulate(), newDiary(), newCheck(), newSea(), newBasis(), newCompare(), newInit(), newRates(), newHindcast(), newMerge(), newDesk(), newMan())
+	root.SetFlagErrorFunc(call.WrongFlag)
+	root.AddCommand(newSimulate(), newDiary(), newCheck(), newSea(), newBasis(), newCompare(), newStudy(), newInit(), newRates(), newLookahead(), newHindcast(), newMerge(), newDesk(), newMan())
 	root.InitDefaultHelpCmd()
 	if help, _, err := root.Find([]string{"help"}); err == nil {
-		help.Args = knownTopic
+		help.Args = call.KnownTopic
 	}
 	return root
 }

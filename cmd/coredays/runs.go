@@ -5,6 +5,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/sim"
 )
 
@@ -20,7 +21,7 @@ func (r *runs) addFlags(cmd *cobra.Command) {
 	cmd.Flags().IntVar(&r.replications, "replications", 2000, "how many expeditions to simulate")
 	cmd.Flags().Uint64Var(&r.seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
 	cmd.Flags().IntVar(&r.workers, "workers", 0, "how many to sail at a time; 0 for one a processor; the answer is the same")
-	cmd.Flags().Var((*freeText)(&r.precision), "precision", "go on until P90 of days needed is known to so much, such as 0.2d")
+	cmd.Flags().Var((*call.FreeText)(&r.precision), "precision", "go on until P90 of days needed is known to so much, such as 0.2d")
 }
 
 // run turns the flags into what sim wants.

@@ -10,6 +10,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/sea"
 	"coredays/model/voyage"
 	"coredays/output/json"
@@ -24,6 +25,7 @@ type seaCall struct {
 	site  string
 	years int
 	seed  uint64
+	all   bool
 	answer
 }
 
@@ -44,15 +46,16 @@ in deep water.`,
 		Example: `  coredays sea
   coredays sea plan.yaml --years 200 --seed 7
   coredays sea plan.yaml --json sea.json`,
-		Args: oneScenario,
+		Args: call.OneScenario,
 		RunE: func(c *cobra.Command, args []string) error {
 			return s.execute(c.Context(), args, c.Flags().Changed("years"), c.OutOrStdout())
 		},
 	}
 	s.chosen.addFlags(cmd)
-	cmd.Flags().Var((*freeText)(&s.site), "site", "only the site of this `name`")
+	cmd.Flags().Var((*call.FreeText)(&s.site), "site", "only the site of this `name`")
 	cmd.Flags().IntVar(&s.years, "years", 0, "how many years of sea to make; 100 without it, 400 beside a record, whose hours are made 20 times at least")
 	cmd.Flags().Uint64Var(&s.seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
+	cmd.Flags().BoolVar(&s.all, "all", false, "print every month, class of work and spell of each site")
 	s.answer.addFlags(cmd)
 	return cmd
 }
@@ -81,7 +84,7 @@ func (s *seaCall) execute(ctx context.Context, args []string, given bool, stdout
 		}
 		studies = append(studies, study)
 	}
-	return s.give(stdout, func(w io.Writer) error { return text.Sea(w, studies) }, func(w io.Writer) error { return json.Sea(w, studies) })
+	return s.give(stdout, func(w io.Writer) error { return text.Sea(w, studies, text.Detail{All: s.all}) }, func(w io.Writer) error { return json.Sea(w, studies) })
 }
 
 // usualYears is how many years are made where nothing else is asked for: enough for the storms of

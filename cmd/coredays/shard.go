@@ -8,6 +8,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/listing"
 	"coredays/model/voyage"
 	"coredays/sim/share"
@@ -21,8 +22,8 @@ type shard struct {
 }
 
 func (s *shard) addFlags(cmd *cobra.Command) {
-	cmd.Flags().Var((*freeText)(&s.asked), "shard", "sail only one of several equal shares of the work, such as `3/16`, into --part; \"coredays merge\" puts them together")
-	cmd.Flags().Var(outFile(&s.part), "part", "with --shard: the `FILE` that the share goes to")
+	cmd.Flags().Var((*call.FreeText)(&s.asked), "shard", "sail only one of several equal shares of the work, such as `3/16`, into --part; \"coredays merge\" puts them together")
+	cmd.Flags().Var(call.OutFile(&s.part), "part", "with --shard: the `FILE` that the share goes to")
 }
 
 // misused says what is wrong with the call; others are whether it names other files to write.

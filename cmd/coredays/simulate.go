@@ -10,6 +10,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/result"
 	"coredays/model/voyage"
 	"coredays/output/json"
@@ -54,7 +55,7 @@ first line, so let that be the arrival. "coredays diary --csv" writes a simulate
   coredays simulate plan.yaml --report plan.html --log log.csv
   coredays simulate plan.yaml --charts charts --csv tables --xlsx plan.xlsx --geojson track.geojson
   coredays simulate plan.yaml --shard 3/16 --part share-03.part`,
-		Args: oneScenario,
+		Args: call.OneScenario,
 		RunE: func(c *cobra.Command, args []string) error {
 			return s.execute(c.Context(), args, c.OutOrStdout(), c.ErrOrStderr())
 		},

@@ -12,7 +12,7 @@ import (
 
 // site lists the numbers of a site: its water, ground, rules and sea.
 func (b *book) site(s *voyage.Site, n int) {
-	path := fmt.Sprintf("sites[%d]", n)
+	path := b.plan.SitePath(n)
 	b.stated("site", s.Name, "water depth below sea level", path+".water_depth", float64(s.WaterDepth), metres)
 	if s.ApprovedTo > 0 {
 		b.stated("site", s.Name, "approved depth", path+".approved_to", float64(s.ApprovedTo), mbsf)
@@ -25,7 +25,7 @@ func (b *book) site(s *voyage.Site, n int) {
 		b.layer(s, l, path)
 	}
 	for k := range s.Items {
-		b.item(&s.Items[k], s.Name, fmt.Sprintf("%s.holes[%d]", path, k))
+		b.item(&s.Items[k], s.Name, b.plan.ItemPath(n, k))
 	}
 	b.sea(s, path)
 }
@@ -54,6 +54,7 @@ func (b *book) layer(s *voyage.Site, l int, path string) {
 	add("side shear for each metre down", "side_shear", is.Lithology.Strength, shear, s.Layers[l].Strength)
 	add("drilling rate", "drilling_rate", is.Lithology.Rate, rate, s.Layers[l].Rate)
 	add("drilling ahead", "drilling_ahead_rate", is.Lithology.Ahead, rate, s.Layers[l].Ahead)
+	add("chance of sticking against that in mud", "sticking", is.Lithology.Sticking, percent, s.Layers[l].Sticking)
 	for _, tool := range toolsAt(s) {
 		add("recovery "+tool.String(), "recovery."+tool.Key(), is.Lithology.Recovery[tool], percent, s.Layers[l].Recovery[tool])
 	}

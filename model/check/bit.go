@@ -1,6 +1,8 @@
 package check
 
 import (
+	"fmt"
+
 	"coredays/model/ground"
 	"coredays/model/plan"
 	"coredays/model/rig"
@@ -21,10 +23,9 @@ func (i *inspector) bitLife(s *voyage.Site, item *voyage.Item) {
 	if low := life.Shape.Quantile(0.1) / 3600; hours > low && hours <= f.Limit {
 		f.Limit, f.Source = low, "one bit in ten lasts no longer: "+life.Source
 	}
-	if is := item.Hole.Reentry; is == plan.Funnel {
-		f.What = "rotating hours against a bit's life; a funnel is planned"
-	} else if is == plan.Cone {
-		f.What = "rotating hours against a bit's life; the hole has a cone"
+	if is := item.Hole.Reentry; is == plan.Funnel || is == plan.Cone {
+		f.What = fmt.Sprintf("rotating hours, where a bit lasts %.0f h: a %s is there to come back with another", f.Limit, map[bool]string{true: "cone", false: "funnel"}[is == plan.Cone])
+		f.Kind, f.Limit = "rotating hours, with a way back for another bit", none
 	} else if hours > life.Shape.Quantile(0.1)/3600 {
 		chance := i.bitLasts(s, item.Hole)
 		f.Verdict, f.Chance, f.Cure, f.Path = Caution, &chance, "reentry: free-fall funnel, or a shallower target", "reentry"

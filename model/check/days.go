@@ -65,7 +65,7 @@ const shortCall = 2.2 // d
 
 // inPort looks at the days in port, and at sailing alone against the sea days.
 func (i *inspector) inPort() {
-	f := Finding{What: "days in port before sailing", Value: unit.Duration(i.plan.InPort.Median()).Days(), Limit: shortCall, Unit: "d",
+	f := Finding{What: "days in port before sailing", Value: unit.Duration(i.plan.InPort.Median()).Days(), Limit: shortCall, Least: true, Unit: "d",
 		Source: "port calls of 2.2 to 6.6 d: ODP Legs 177 and 202, IODP Exp 304, 306, 320T, 329, 341 reports"}
 	if f.Value < f.Limit {
 		f.Verdict = Caution

@@ -27,6 +27,7 @@ type Finding struct {
 	Verdict    Verdict
 	Value      float64 // in Unit; NaN for none
 	Limit      float64 // in Unit; NaN for none
+	Least      bool    // the limit is the least that the value may be, rather than the most
 	Unit       string  // empty for counts
 	Source     string  // of the limit
 	// Chance that it goes well all the same, where that is known: what is unlikely is no reason to stop.

@@ -74,7 +74,7 @@ const (
 
 // driftOff holds the time in which a ship without thrusters drifts out of her circle against what the driller needs.
 func (i *inspector) driftOff(s *voyage.Site) {
-	f := Finding{Site: s.Name, What: "time to drift out of the station circle with pipe in the hole ≥ the limit", Value: stationCircle(s.WaterDepth).most * float64(s.WaterDepth) / float64(driftSpeed) / 60,
+	f := Finding{Site: s.Name, What: "time to drift out of the station circle with pipe in the hole", Least: true, Value: stationCircle(s.WaterDepth).most * float64(s.WaterDepth) / float64(driftSpeed) / 60,
 		Limit: pullClear / 60, Unit: "min", Path: "water_depth",
 		Source: "drift of 1 kn without thrusters, two minutes to pick up off bottom (both from memory); circle: " + stationCircle(s.WaterDepth).source}
 	if f.Value < f.Limit {

@@ -103,6 +103,25 @@ func TestNothingStopsTheFeasiblePlan(t *testing.T) {
 	}
 }
 
+// The direction of a limit is what it passes by: a finding that passes is on the right side of it.
+func TestWhatPassesIsOnTheRightSideOfItsLimit(t *testing.T) {
+	settings := [][]string{nil}
+	for _, c := range infeasibles(t) {
+		settings = append(settings, c.settings)
+	}
+	for _, settings := range settings {
+		for _, f := range checked(t, settings...) {
+			right := f.Value <= f.Limit
+			if f.Least {
+				right = f.Value >= f.Limit
+			}
+			if f.Verdict == check.Pass && !math.IsNaN(f.Value) && !math.IsNaN(f.Limit) && !right {
+				t.Errorf("%s passes with %.4g %s against a limit of %.4g, least %v", f.What, f.Value, f.Unit, f.Limit, f.Least)
+			}
+		}
+	}
+}
+
 func TestEachInfeasiblePlanGetsItsStopWithItsFigure(t *testing.T) {
 	cases := infeasibles(t)
 	if len(cases) < 16 {

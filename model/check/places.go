@@ -45,7 +45,7 @@ func (i *inspector) months(n int) (share [12]float64) {
 // land stops a site without a cell of sea around it: nobody means the middle of a continent.
 func (i *inspector) land(s *voyage.Site) {
 	here := places.ReliefAt(s.Position)
-	f := Finding{Site: s.Name, What: "site lies at sea: lowest ground of its cell ≤ sea level", Value: float64(here.Lowest), Limit: 0, Unit: "m", Source: places.ReliefSource,
+	f := Finding{Site: s.Name, What: "site lies at sea: lowest ground of its cell", Value: float64(here.Lowest), Limit: 0, Unit: "m", Source: places.ReliefSource,
 		Path: "position", Cure: "a position at sea; are latitude, longitude or a hemisphere swapped?"}
 	if here.Dry() {
 		f.Verdict = Caution
@@ -77,9 +77,9 @@ func (i *inspector) depth(s *voyage.Site) {
 	least, most := places.ReliefAt(s.Position).Depths()
 	f := Finding{Site: s.Name, Value: float64(s.WaterDepth), Unit: "m", Path: "water_depth", Cure: "another depth or position",
 		Source: "range of the cell, widened by a fifth or 600 m: " + places.ReliefSource}
-	f.What, f.Limit = "water depth ≤ the deepest of its cell, widened", float64(most)
+	f.What, f.Limit = "water depth and the deepest of its cell, widened", float64(most)
 	if float64(least)-f.Value > f.Value-float64(most) {
-		f.What, f.Limit = "water depth ≥ the shallowest of its cell, widened", float64(least)
+		f.What, f.Limit, f.Least = "water depth and the shallowest of its cell, widened", float64(least), true
 	}
 	f.Verdict = between(max(float64(least)-f.Value, f.Value-float64(most)), 0, unmeantDepth)
 	i.note(f)
@@ -98,7 +98,7 @@ func (i *inspector) cyclones(s *voyage.Site, months [12]float64) {
 		closed += share * year.Closed(time.Month(m+1))
 	}
 	f := Finding{Site: s.Name, Verdict: Pass, Value: 100 * days, Limit: 100 * fewCyclones, Unit: "%", Path: "position", Source: places.CycloneSource,
-		Kind: fmt.Sprintf("days with a cyclone of gale force within %.0f km ≤ the limit", float64(places.CycloneReach/1000))}
+		Kind: fmt.Sprintf("days with a cyclone of gale force within %.0f km", float64(places.CycloneReach/1000))}
 	f.What = f.Kind + ", " + i.when(months)
 	if days > fewCyclones {
 		f.Verdict = Caution
@@ -116,7 +116,7 @@ func (i *inspector) ice(s *voyage.Site, months [12]float64) {
 	for m, part := range months {
 		share[places.IceAt(s.Position, time.Month(m+1))] += part
 	}
-	f := Finding{Site: s.Name, Kind: "time in months with sea ice ≤ the limit", Value: 100 * (1 - share[places.NoIce]), Limit: 0, Unit: "%", Path: "position", Source: places.IceSource}
+	f := Finding{Site: s.Name, Kind: "time in months with sea ice", Value: 100 * (1 - share[places.NoIce]), Limit: 0, Unit: "%", Path: "position", Source: places.IceSource}
 	f.What = f.Kind + ", " + i.when(months)
 	if share[places.NoIce] < 1-1e-9 {
 		f.Verdict = Caution
@@ -153,7 +153,7 @@ func (i *inspector) current(s *voyage.Site, months [12]float64) {
 		}
 	}
 	limit := borne(unit.Speed(ship.MostCurrent.Value), ship.Heading)
-	f := Finding{Site: s.Name, Kind: "monthly mean current, greatest of its cell, ≤ what the ship bears at her heading", Value: float64(strongest.Most / unit.Knot),
+	f := Finding{Site: s.Name, Kind: "monthly mean current, greatest of its cell", Value: float64(strongest.Most / unit.Knot),
 		Limit: float64(limit / unit.Knot), Unit: "kn", Path: "position",
 		Source: fmt.Sprintf("%s; half of it abeam (from memory), at %.0f° off the bow; %s", ship.MostCurrent.Source, ship.Heading*180/math.Pi, places.CurrentSource)}
 	f.What = f.Kind + ", " + i.when(months)
@@ -192,14 +192,14 @@ func (i *inspector) apart() {
 		for b := range i.v.Sites[:a] {
 			if d := float64(geo.Distance(i.v.Sites[a].Position, i.v.Sites[b].Position)); d < nearest {
 				nearest, names = d, i.v.Sites[b].Name+" and "+i.v.Sites[a].Name
-				path = fmt.Sprintf("sites[%d].position", a)
+				path = i.plan.SitePath(a) + ".position"
 			}
 		}
 	}
 	if math.IsInf(nearest, 1) {
 		return
 	}
-	f := Finding{What: "sites lie apart ≥ the limit, nearest " + names, Kind: "sites lie apart", Value: nearest, Limit: onePlace, Unit: "m", Source: "holes of a site lie some tens of metres apart, judgement", Path: path}
+	f := Finding{What: "sites lie apart, nearest " + names, Kind: "sites lie apart", Value: nearest, Limit: onePlace, Least: true, Unit: "m", Source: "holes of a site lie some tens of metres apart, judgement", Path: path}
 	if nearest < onePlace {
 		f.Verdict, f.Cure = Caution, "holes of one site, or another position"
 	}

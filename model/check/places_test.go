@@ -79,9 +79,9 @@ func TestWhatNobodyMeansIsStoppedAndNothingElse(t *testing.T) {
 		want                  check.Verdict
 	}{
 		"a depth of its cell":           {"30N 140W", "4800 m", "water depth", check.Pass},
-		"a depth that is doubtful":      {"30N 140W", "3000 m", "water depth ≥", check.Caution},
-		"a depth of a tenth":            {"30N 140W", "480 m", "water depth ≥", check.Stop},
-		"an abyss on the shelf":         {"54N 4E", "4800 m", "water depth ≤", check.Stop},
+		"a depth that is doubtful":      {"30N 140W", "3000 m", "water depth and the shallowest", check.Caution},
+		"a depth of a tenth":            {"30N 140W", "480 m", "water depth and the shallowest", check.Stop},
+		"an abyss on the shelf":         {"54N 4E", "4800 m", "water depth and the deepest", check.Stop},
 		"the middle of Asia":            {"45N 90E", "1000 m", "site lies at sea", check.Stop},
 		"a coast":                       {"38N 123.2W", "1000 m", "site lies at sea", check.Pass},
 		"sea on the other side of 180°": {"30S 179.9W", "4800 m", "site lies at sea", check.Pass},

@@ -1,7 +1,6 @@
 package check
 
 import (
-	"fmt"
 	"slices"
 
 	"coredays/model/drillstring"
@@ -18,7 +17,7 @@ func Plan(v *voyage.Voyage, estimated voyage.QuickEstimate) []Finding {
 	i.readyString()
 	i.expedition()
 	for n := range v.Sites {
-		i.place = fmt.Sprintf("sites[%d]", n)
+		i.place = i.plan.SitePath(n)
 		i.site(&v.Sites[n], n)
 	}
 	slices.SortStableFunc(i.found, func(a, b Finding) int { return int(b.Verdict) - int(a.Verdict) })
@@ -57,6 +56,7 @@ func (i *inspector) expedition() {
 	i.apart()
 	i.spares()
 	i.torques()
+	i.learned()
 }
 
 // site looks at one site and at each of its holes.
@@ -72,9 +72,8 @@ func (i *inspector) site(s *voyage.Site, n int) {
 	i.closings(s)
 	i.window(s, n)
 	i.cap(s, n)
-	site := i.place
 	for k := range s.Items {
-		i.place = fmt.Sprintf("%s.holes[%d]", site, k)
+		i.place = i.plan.ItemPath(n, k)
 		if item := &s.Items[k]; item.Hole != nil {
 			i.hole(s, item)
 		}
@@ -91,6 +90,7 @@ func (i *inspector) hole(s *voyage.Site, item *voyage.Item) {
 	i.bitWeight(s, item)
 	i.spud(s, item)
 	i.bitLife(s, item)
+	i.sticking(s, item)
 	i.logging(s, item)
 	i.sources(s, item)
 }

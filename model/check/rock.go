@@ -77,7 +77,7 @@ func (i *inspector) tooSlowFor(t coring.Tool, given rig.Rate, s *voyage.Site, it
 	})
 	if chance < seldomAsked {
 		i.note(Finding{Site: s.Name, Hole: item.Name, What: fmt.Sprintf("%s cores on in %s", t, slowest.Name), Kind: t.Of().What + " cores on in the slowest ground", Verdict: Caution, Chance: &chance,
-			Value: slowest.Rate.Median() * 3600, Limit: least.Median() * 3600, Unit: "m/h", Path: "core",
+			Value: slowest.Rate.Median() * 3600, Limit: least.Median() * 3600, Least: true, Unit: "m/h", Path: "core",
 			Source: "slower than this it is given up: " + least.Source, Cure: "a rotary hole (RCB), or a lower " + given.Of().Key})
 	}
 }
@@ -149,7 +149,7 @@ func (i *inspector) spud(s *voyage.Site, item *voyage.Item) {
 	}
 	f := Finding{Site: s.Name, Hole: item.Name, What: fmt.Sprintf("sediment above %s to bury the collars of a rotary spud", rock),
 		Kind:  "sediment to bury the collars of a rotary spud",
-		Value: float64(thick), Limit: buried, Unit: "m", Source: "about 50 m of sediment (common practice)"}
+		Value: float64(thick), Limit: buried, Least: true, Unit: "m", Source: "about 50 m of sediment (common practice)"}
 	if f.Value < buried {
 		chance := spudChance(f.Value)
 		f.Verdict, f.Chance, f.Source, f.Cure = Caution, &chance, spudSource, "a place with more sediment, or patience with the first metres"

@@ -130,7 +130,7 @@ func (i *inspector) margin(s *voyage.Site, hung drillstring.String) {
 		verdict = Caution
 	}
 	i.note(Finding{Site: s.Name, What: fmt.Sprintf("margin of overpull in %s of heave", h.Height.Tell()), Kind: "margin of overpull in heave", Verdict: verdict,
-		Value: float64(left / klbf), Limit: float64(kept / klbf), Unit: "klbf", Source: source})
+		Value: float64(left / klbf), Limit: float64(kept / klbf), Least: true, Unit: "klbf", Source: source})
 }
 
 func usesPiston(s *voyage.Site) bool {
@@ -154,7 +154,7 @@ func (i *inspector) spares() {
 	if t.Assemblies.Value < 2 {
 		verdict = Caution
 	}
-	i.note(Finding{What: "assemblies on board, that in use included", Verdict: verdict, Value: t.Assemblies.Value, Limit: 2,
+	i.note(Finding{What: "assemblies on board, that in use included", Verdict: verdict, Value: t.Assemblies.Value, Limit: 2, Least: true,
 		Source: "one to lose and one to go on with (common practice)"})
 	needed := t.Collars.Value * t.Assemblies.Value
 	verdict = Pass

@@ -42,7 +42,7 @@ func (i *inspector) logging(s *voyage.Site, item *voyage.Item) {
 		return
 	}
 	pipe := i.plan.Ship.Rates[rig.LoggingPipeDepth]
-	f := Finding{Site: s.Name, Hole: item.Name, What: "open hole to log below the pipe", Value: float64(item.Target()), Limit: pipe.Median(), Unit: "mbsf",
+	f := Finding{Site: s.Name, Hole: item.Name, What: "open hole to log below the pipe", Value: float64(item.Target()), Limit: pipe.Median(), Least: true, Unit: "mbsf",
 		Source: "end of pipe while logging: " + pipe.Source, Path: "logging", Cure: "a deeper hole, or no logging"}
 	if f.Value <= f.Limit {
 		f.Verdict = Caution

@@ -6,7 +6,7 @@ import "coredays/model/voyage"
 func (i *inspector) water(s *voyage.Site) {
 	ship := &i.plan.Ship
 	i.note(Finding{Site: s.Name, What: "water deep enough to hold station", Verdict: remembered(atLeast(float64(s.WaterDepth), ship.LeastWater.Value), ship.LeastWater.Source),
-		Value: float64(s.WaterDepth), Limit: ship.LeastWater.Value, Unit: "m", Source: ship.LeastWater.Source, Path: "water_depth", Cure: "a deeper site, or another ship's least_water_depth"})
+		Value: float64(s.WaterDepth), Limit: ship.LeastWater.Value, Least: true, Unit: "m", Source: ship.LeastWater.Source, Path: "water_depth", Cure: "a deeper site, or another ship's least_water_depth"})
 	most := i.reach.Length - ship.RigFloor
 	i.note(Finding{Site: s.Name, What: "string reaches the sea floor", Verdict: atMost(float64(s.WaterDepth), float64(most)),
 		Value: float64(s.WaterDepth), Limit: max(0, float64(most)), Unit: "m", Source: i.reachSource(), Path: "water_depth", Cure: "a stronger or lighter string, or a shallower site"})

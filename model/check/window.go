@@ -16,7 +16,7 @@ func (i *inspector) cap(s *voyage.Site, n int) {
 		return
 	}
 	if down := i.pipeDown(s); down > s.Cap {
-		i.note(Finding{Site: s.Name, What: "cap ends before the bit is at the sea floor", Verdict: Stop, Value: s.Cap.Hours(), Limit: down.Hours(), Unit: "h",
+		i.note(Finding{Site: s.Name, What: "cap ends before the bit is at the sea floor", Verdict: Stop, Value: s.Cap.Hours(), Limit: down.Hours(), Least: true, Unit: "h",
 			Source: "pipe run at a rate that one trip in a hundred exceeds", Path: "cap", Cure: "a longer cap, or no site"})
 		return
 	}

@@ -18,6 +18,7 @@ type Traits struct {
 	DurationFactor rig.Rate       // of its cycle against the median
 	Wire           rig.Rate       // speed on the way through the pipe
 	Handling       rig.Rate       // the rig floor's work for each core
+	Advance        rig.Rate       // length of a core; NoRate where that is the stroke
 	Trouble        rig.Rate       // chance of trouble with barrel or wire, each core
 	TroubleTime    rig.Rate       // what it costs
 	LeastRate      rig.Rate       // of cutting, below which the tool is given up; NoRate where it never is
@@ -52,8 +53,8 @@ const NoRate = rig.Rates
 // compile. Names and letters are those of ocean drilling, from memory. Strokes: piston, IODP APCT-3 operations manual;
 // inner barrels, ODP TN31 RCB and XCB tool sheets; half-length, shared among operators' tool sheets, from memory.
 var traits [Tools]Traits = [...]Traits{
-	APC:   {"APC", "piston corer", "H", 9.5, Shot, PistonBHA, activity.PistonCoring, rig.PistonDurationFactor, rig.PistonWire, rig.PistonHandling, rig.PistonTrouble, rig.PistonTroubleTime, NoRate, Orients},
-	HLAPC: {"HLAPC", "half-length piston corer", "F", 4.7, Shot, PistonBHA, activity.PistonCoring, rig.PistonDurationFactor, rig.PistonWire, rig.HalfPistonHandling, rig.PistonTrouble, rig.PistonTroubleTime, NoRate, TakesOver},
-	XCB:   {"XCB", "extended barrel", "X", 9.5, Rotated, PistonBHA, activity.RotaryCoring, rig.ExtendedDurationFactor, rig.ExtendedWire, rig.ExtendedHandling, rig.ExtendedTrouble, rig.ExtendedTroubleTime, rig.ExtendedLeastRate, SlowsDown},
-	RCB:   {"RCB", "rotary barrel", "R", 9.5, Rotated, RotaryBHA, activity.RotaryCoring, rig.RotaryDurationFactor, rig.RotaryWire, rig.RotaryHandling, rig.RotaryTrouble, rig.RotaryTroubleTime, NoRate, Swept},
+	APC:   {"APC", "piston corer", "H", 9.5, Shot, PistonBHA, activity.PistonCoring, rig.PistonDurationFactor, rig.PistonWire, rig.PistonHandling, rig.PistonAdvance, rig.PistonTrouble, rig.PistonTroubleTime, NoRate, Orients},
+	HLAPC: {"HLAPC", "half-length piston corer", "F", 4.7, Shot, PistonBHA, activity.PistonCoring, rig.PistonDurationFactor, rig.PistonWire, rig.HalfPistonHandling, NoRate, rig.PistonTrouble, rig.PistonTroubleTime, NoRate, TakesOver},
+	XCB:   {"XCB", "extended barrel", "X", 9.5, Rotated, PistonBHA, activity.RotaryCoring, rig.ExtendedDurationFactor, rig.ExtendedWire, rig.ExtendedHandling, rig.ExtendedAdvance, rig.ExtendedTrouble, rig.ExtendedTroubleTime, rig.ExtendedLeastRate, SlowsDown},
+	RCB:   {"RCB", "rotary barrel", "R", 9.5, Rotated, RotaryBHA, activity.RotaryCoring, rig.RotaryDurationFactor, rig.RotaryWire, rig.RotaryHandling, rig.RotaryAdvance, rig.RotaryTrouble, rig.RotaryTroubleTime, NoRate, Swept},
 }

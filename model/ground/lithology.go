@@ -17,6 +17,8 @@ type Lithology struct {
 	Rate spread.Quantity
 	// Ahead is the rate of drilling ahead without coring, m/s.
 	Ahead spread.Quantity
+	// Sticking is how much more than mud it grips the string, or falls in on it: a factor of the chance that it sticks.
+	Sticking spread.Quantity
 	// Recovery is the share of the cored length that is recovered, by tool.
 	Recovery [coring.Tools]spread.Quantity
 }

@@ -24,7 +24,7 @@ func observe(of int, q *spread.Drawn, seen []Observation) (exact, bounded []obse
 	count := map[int]int{}
 	for _, o := range seen {
 		score, slope, inside := scoreOf(q, o.Value)
-		if !inside {
+		if !inside && beyondReading(q, &o) {
 			outside++
 		}
 		x := observed{item: item{of: of, at: o.At, weight: q.Weight, common: q.Common, persist: q.Persistence, run: o.Run}, score: score, bound: o.Bound}
@@ -60,6 +60,15 @@ func observe(of int, q *spread.Drawn, seen []Observation) (exact, bounded []obse
 		exact[i].own /= float64(n)
 	}
 	return exact, bounded, outside
+}
+
+// readingErrors is how many standard errors of its reading a value may lie beyond what the shape allows and still be of it
+// [judgement]: quarter hours make a trip at the fastest rate look a little faster.
+const readingErrors = 2
+
+// beyondReading reports whether a value lies so far outside that its reading does not explain it.
+func beyondReading(q *spread.Drawn, o *Observation) bool {
+	return o.Value > q.At(furthest)+readingErrors*o.Error || o.Value < q.At(-furthest)-readingErrors*o.Error
 }
 
 // Total is what is known of the score of the next run at a place, of the evidence with that number: the sum of its

@@ -302,3 +302,21 @@ func TestValuesOutsideTheShapeAreCounted(t *testing.T) {
 	}
 	near(t, "mean of scores -4, 0, 4, 4 with half the variance", p.Total(0, Place{}).Mean, 0.8, 1e-3) // 4/5 of 1
 }
+
+// A value that its reading brings beyond the shape is of the shape: 1.02 read to 0.02, where none is above 1.
+func TestAValueThatItsReadingBringsOutsideIsNotCounted(t *testing.T) {
+	shape, err := spread.NewUniform(0, 1)
+	if err != nil {
+		t.Fatal(err)
+	}
+	q := spread.Quantity{Shape: shape, Shares: spread.Shares{0.5, 0, 0, 0.5}}
+	for reading, want := range map[float64]int{0.02: 0, 0.009: 2, 0: 2} {
+		p, err := From(Evidence{q, []Observation{{Value: 1.02, Error: reading}, {Value: -0.02, Error: reading}}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if p.Outside[0] != want {
+			t.Errorf("read to %g: %d values outside, want %d", reading, p.Outside[0], want)
+		}
+	}
+}

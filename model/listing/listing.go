@@ -29,7 +29,7 @@ func Of(p *plan.Plan) []Line {
 }
 
 // leftOut are fields that bear on no result: the source of a figure names file and line.
-var leftOut = []string{"File", "Where", "Warnings", "Reads", "Source"}
+var leftOut = []string{"File", "Where", "Path", "Warnings", "Reads", "Source"}
 
 // fields lists those of a struct.
 func (l *lister) fields(path string, v reflect.Value) {

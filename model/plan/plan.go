@@ -3,6 +3,8 @@
 package plan
 
 import (
+	"cmp"
+	"fmt"
 	"strings"
 	"time"
 
@@ -56,6 +58,7 @@ type Precedence struct {
 // Site is a place to core.
 type Site struct {
 	Name       string
+	Path       string // where it stands in the scenario, such as "sites[2]"; empty where it stands in none
 	Position   geo.Position
 	Via        []geo.Position // waypoints on the way to it
 	WaterDepth unit.Length    // below sea level
@@ -96,7 +99,8 @@ const (
 // Item is one thing to do at a site: a hole or a task.
 type Item struct {
 	Name string
-	Rank int // 1 is dropped last
+	Path string // where it stands in the scenario, such as "sites[2].holes[0]"; empty where it stands in none
+	Rank int    // 1 is dropped last
 	When *Condition
 	Hole *Hole // exactly one of Hole and Task is set
 	Task *Task
@@ -172,6 +176,16 @@ type Refusal struct {
 	AdvanceByStroke bool
 	Then            coring.Tool // the tool that follows a refused APC within the stage, HLAPC or APC for none
 	Source          string
+}
+
+// SitePath is where a site stands in the scenario: sites before it may be left out.
+func (p *Plan) SitePath(site int) string {
+	return cmp.Or(p.Sites[site].Path, fmt.Sprintf("sites[%d]", site))
+}
+
+// ItemPath is where a hole or task of a site stands in the scenario.
+func (p *Plan) ItemPath(site, item int) string {
+	return cmp.Or(p.Sites[site].Items[item].Path, fmt.Sprintf("%s.holes[%d]", p.SitePath(site), item))
 }
 
 // Stated is where the scenario states what is at a path, or the nearest thing around it; empty where it is

@@ -1,6 +1,8 @@
 package rates
 
 import (
+	"fmt"
+	"math"
 	"time"
 
 	"coredays/model/rig"
@@ -55,4 +57,51 @@ func moment(r *riglog.Recording, at float64) time.Time {
 		return time.Time{}
 	}
 	return r.Start.Add(time.Duration(at * float64(time.Second)))
+}
+
+// latestOnDeck is how long after the line was brought in its core is noted on deck at the latest, and longestRound how long
+// before that the line may have gone out [judgement].
+const (
+	latestOnDeck = 90 * time.Minute
+	longestRound = 4 * time.Hour
+)
+
+// lineRuns takes in the speed of the coring line. Which barrel hung on it the core table tells: that of the next core on deck.
+func (g *gatherer) lineRuns(list []riglog.Recording, cores []riglog.Core) {
+	for i := range list {
+		r := &list[i]
+		runs := rigchannel.WireRuns(r)
+		unknown := 0
+		for _, run := range runs {
+			c := nextOnDeck(cores, moment(r, run.To), run.Metres > 0)
+			if r.Start.IsZero() || c == nil {
+				unknown++
+				continue
+			}
+			wire := types[c.Type].Of().Wire
+			g.add(wire, sample{site: c.Leg + "/" + c.Site, hole: c.Hole, from: moment(r, run.From), to: moment(r, run.To), value: run.Speed(), exposure: 1,
+				along: math.Abs(run.Metres)}, "times")
+		}
+		if unknown > 0 {
+			g.left = append(g.left, riglog.Note{File: r.File, Why: fmt.Sprintf("%d runs of the line of which no core table tells the tool", unknown)})
+		}
+	}
+}
+
+// nextOnDeck is the core for which a run of the line that ended at a time was made, nil where there is none.
+func nextOnDeck(cores []riglog.Core, end time.Time, out bool) (next *riglog.Core) {
+	latest := end.Add(latestOnDeck)
+	if out {
+		latest = end.Add(longestRound)
+	}
+	for i := range cores {
+		c := &cores[i]
+		if _, cored := types[c.Type]; !cored || c.OnDeck.Before(end) || c.OnDeck.After(latest) {
+			continue
+		}
+		if next == nil || c.OnDeck.Before(next.OnDeck) {
+			next = c
+		}
+	}
+	return next
 }

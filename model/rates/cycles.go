@@ -24,6 +24,7 @@ type cycle struct {
 	way      float64 // of the barrel, from the rig floor to the bottom of the hole, m; not a number where the water's depth is not known
 	cored    float64 // m
 	troubled bool
+	alone    bool // no tool but piston corers was used at the site
 }
 
 // types are the letters of the four tools in a core table.
@@ -72,6 +73,16 @@ func cyclesOf(cores []riglog.Core, lines []riglog.Line) (cycles []cycle, firsts 
 			way: float64(c.Water) + math.Max(0, float64(c.Top)), cored: float64(c.Cored)})
 	}
 	troubles(cycles)
+	others := map[[2]string]bool{}
+	for i := range cores {
+		if tool, cored := types[cores[i].Type]; cored && !tool.Piston() {
+			others[[2]string{cores[i].Leg, cores[i].Site}] = true
+		}
+	}
+	for i := range cycles {
+		c := &cycles[i]
+		c.alone = c.tool.Piston() && !others[[2]string{c.core.Leg, c.core.Site}]
+	}
 	return cycles, firsts
 }
 
@@ -173,13 +184,24 @@ func (g *gatherer) expected(c *cycle) (paced, rest, sd float64) {
 	rest = g.median(rig.Connection) * connections(c, g)
 	if c.tool.Piston() {
 		paced += g.median(rig.Shot) + g.median(rig.CorePull)
-		return paced, rest, 0
+		return paced * g.aloneFactor(c), rest, 0
 	}
 	share := math.Min(1, c.cored/fullCore)
 	if math.IsNaN(share) {
 		share = 1
 	}
+	if c.tool.Has(coring.SlowsDown) && float64(c.core.Top) >= g.median(rig.ExtendedDeepFrom) {
+		share /= g.median(rig.ExtendedDeep)
+	}
 	return paced, rest + cutting*share, cuttingSpread * share
+}
+
+// aloneFactor is the duration factor of piston cycles at sites where no other tool is used.
+func (g *gatherer) aloneFactor(c *cycle) float64 {
+	if c.alone {
+		return g.median(rig.PistonAlone)
+	}
+	return 1
 }
 
 // connections is how many joints a core's advance needs.

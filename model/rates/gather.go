@@ -1,6 +1,7 @@
 package rates
 
 import (
+	"fmt"
 	"math"
 	"time"
 
@@ -112,14 +113,14 @@ type part struct {
 	mean, va float64
 }
 
-// parts are all things that a line does; false where one of them has no usual time.
-func (g *gatherer) parts(w *work, stabbed map[[2]string]bool, rotary func(*work) (bool, bool), t *trips) (list []part, known bool) {
+// parts are all things that a line does; not known where one of them, which is told, has no usual time.
+func (g *gatherer) parts(w *work, stabbed map[[2]string]bool, rotary func(*work) (bool, bool), t *trips) (list []part, missing activity.Kind, known bool) {
 	for _, k := range append([]activity.Kind{w.kind}, w.also...) {
 		if isTrip(k) {
 			stands := t.standsOf(w, g)
 			r := tripRate(k)
 			if math.IsNaN(stands) || stands <= 0 {
-				return nil, false
+				return nil, k, false
 			}
 			extra, sd := t.extra(w, k, stands, g)
 			rate := g.median(r)
@@ -129,12 +130,12 @@ func (g *gatherer) parts(w *work, stabbed map[[2]string]bool, rotary func(*work)
 		}
 		r, known := g.duration(w, k, stabbed, rotary)
 		if !known {
-			return nil, false
+			return nil, k, false
 		}
 		sd := g.sd(r)
 		list = append(list, part{r, false, g.median(r), sd * sd})
 	}
-	return list, true
+	return list, w.kind, true
 }
 
 // read takes in the works of a log.
@@ -142,10 +143,10 @@ func (g *gatherer) read(works []work, rotary func(*work) (bool, bool)) {
 	stabbed, t := map[[2]string]bool{}, newTrips()
 	for i := range works {
 		w := &works[i]
-		list, known := g.parts(w, stabbed, rotary, t)
+		list, missing, known := g.parts(w, stabbed, rotary, t)
 		if !known {
 			if (w.kind == activity.MakeUpBHA || isTrip(w.kind)) || len(w.also) > 0 {
-				g.leave(w, whyUnknown(w))
+				g.leave(w, whyUnknown(w, missing))
 			}
 			t.moved(w)
 			continue
@@ -155,12 +156,12 @@ func (g *gatherer) read(works []work, rotary func(*work) (bool, bool)) {
 	}
 }
 
-func whyUnknown(w *work) string {
+func whyUnknown(w *work, missing activity.Kind) string {
 	switch {
-	case len(w.also) > 0:
-		return "it lumps work together, of which one has no usual time"
-	case isTrip(w.kind):
+	case isTrip(missing):
 		return "a trip without stands, and without the bit's depths (bit_from_m, bit_to_m)"
+	case len(w.also) > 0:
+		return fmt.Sprintf("it lumps work together, of which %v has no usual time", missing)
 	}
 	return "the log does not tell which assembly was made up"
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 	"time"
 
 	"coredays/model/learn"
@@ -93,13 +94,30 @@ func (g *gatherer) rate(of rig.Rate, samples []sample) Rate {
 	next := p.Total(0, elsewhere)
 	next.SD = math.Sqrt(next.SD*next.SD - hidden)
 	q.Shares[spread.Hole] -= hidden
-	r.Use = through(&q, next)
-	e := p.Of(learn.Factor{Level: spread.Expedition})
+	trust := enough(&r)
+	r.Use = through(&q, trusted(next, trust))
+	e := trusted(p.Of(learn.Factor{Level: spread.Expedition}), trust)
 	r.Shares = q.Shares
 	r.Shares[spread.Expedition] *= e.SD * e.SD
 	normalise(&r.Shares)
 	r.Why = g.little(&r)
 	return r
+}
+
+// enough is the share of the work seen of that from which a rate is taken to say what it seems to say, at most 1. A first few
+// cores are of one shift, one hole and one spell of weather: they are alike beyond what the levels know of, which were fitted
+// to whole holes [judgement].
+func enough(r *Rate) float64 {
+	if r.Unit == "stands" {
+		return math.Min(1, r.Exposure/manyStands)
+	}
+	return math.Min(1, float64(r.N)/manyTimes)
+}
+
+// trusted is a score of which so much is taken over: the mean and variance of what was learned with that weight, and of what
+// was known before with the rest.
+func trusted(s learn.Score, share float64) learn.Score {
+	return learn.Score{Mean: share * s.Mean, SD: math.Sqrt(share*s.SD*s.SD + 1 - share)}
 }
 
 // unsure is the share of the variance of a figure, stated as varying by run alone, by which a ship's own mean may
@@ -208,9 +226,13 @@ func (g *gatherer) little(r *Rate) string {
 	case r.Bounds == r.N:
 		return "only bounds are known: the bench sets the cycle, or the work was cut short"
 	case r.Unit == "stands" && r.Exposure < manyStands:
-		return fmt.Sprintf("little: %.0f stands, where %d and more are wanted", r.Exposure, manyStands)
+		return fmt.Sprintf("little: %.0f stands, of %d that are wanted before a rate moves much", r.Exposure, manyStands)
 	case r.Unit != "stands" && r.N < manyTimes:
-		return fmt.Sprintf("little: %d %s, where %d and more are wanted", r.N, r.Unit, manyTimes)
+		unit := r.Unit
+		if r.N == 1 {
+			unit = strings.TrimSuffix(unit, "s")
+		}
+		return fmt.Sprintf("little: %d %s, of %d that are wanted before a rate moves much", r.N, unit, manyTimes)
 	}
 	return ""
 }

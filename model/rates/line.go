@@ -54,7 +54,7 @@ func (g *gatherer) line(cycles []cycle) (l Line) {
 	for _, h := range holes {
 		var ways, seconds []float64
 		for _, c := range h {
-			ways, seconds = append(ways, c.way), append(seconds, c.seconds)
+			ways, seconds = append(ways, c.way), append(seconds, c.seconds/g.aloneFactor(c))
 		}
 		way, took = append(way, stats.Median(ways)), append(took, stats.Median(seconds))
 	}
@@ -117,6 +117,12 @@ func (g *gatherer) wires(cycles []cycle, lines []Cycles) (learned []Rate) {
 	for i := range lines {
 		x := &lines[i]
 		r := x.Tool.Of()
+		if seen := g.samples[r.Wire]; len(seen) > 0 { // timed on the line itself
+			wire := g.rate(r.Wire, seen)
+			g.samples[r.Wire], g.ship[r.Wire] = nil, wire.quantity()
+			learned = append(learned, wire)
+			continue
+		}
 		if !x.Identified {
 			g.why[r.Wire] = x.Why
 			continue

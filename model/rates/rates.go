@@ -20,6 +20,7 @@ func Learn(ship [rig.Rates]spread.Quantity, p *riglog.Papers, water map[string]f
 	g.read(works, func(w *work) (bool, bool) { return rotary(w, p) })
 	g.recordings(p.Recordings)
 	cores := watered(p.Cores, water)
+	g.lineRuns(p.Recordings, cores)
 	cycles, _ := cyclesOf(cores, p.Lines)
 	r.Cycles = g.cyclesByTool(cycles)
 	wires := g.wires(cycles, r.Cycles)

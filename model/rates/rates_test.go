@@ -44,34 +44,10 @@ func near(t *testing.T, what string, got, want, tolerance float64) {
 	}
 }
 
-// Timed work on record, read as a log, gives its own published rate: 3635 m in 5.5 h is 661 m/h (IODP Exp 335 week 6),
-// which is 23.2 stands of 28.5 m; 298 m in 1.5 h in the hole (operator's daily report, Exp 320) is 199 m/h, 7.0 stands/h;
-// from clear of the sea floor to spud 0.92 h (IODP Proc. 303/306 Ch. 107).
-func TestTimedWorkOnRecordGivesItsPublishedRates(t *testing.T) {
-	r := Learn(scenario.BuiltInRates(), read(t, logHead+
-		"2011-05-01 10:15,2011-05-01 15:45,pulled pipe,U1256,D,3635,0\n"+
-		"2009-05-10 02:30,2009-05-10 04:00,pulled out of hole,U1336,A,4583,4285\n"+
-		"2004-10-29 11:55,2004-10-29 12:50,offset ship,U1307,B,,\n"), nil)
-	near(t, "stands/h above the sea floor", found(t, r, rig.Tripping).Log[1]*3600, 3635/5.5/28.5, 1e-9)
-	near(t, "m/h", found(t, r, rig.Tripping).Log[1]*3600*28.5, 661, 0.5)
+// 298 m in 1.5 h in the hole (operator's daily report, Exp 320) is 199 m/h, 7.0 stands/h.
+func TestATripInTheHoleIsARateOfItsOwn(t *testing.T) {
+	r := Learn(scenario.BuiltInRates(), read(t, logHead+"2009-05-10 02:30,2009-05-10 04:00,pulled out of hole,U1336,A,4583,4285\n"), nil)
 	near(t, "stands/h in the hole", found(t, r, rig.TrippingInHole).Log[1]*3600, 6.97, 0.005)
-	near(t, "h from hole to hole", found(t, r, rig.OffsetMove).Log[1]/3600, 0.917, 0.001)
-}
-
-// Six piston cores, the first on deck at 0550 and the last at 1300, are 86 min a core (IODP Exp 327 daily report, 31 Aug
-// 2010); the times between are even ones.
-func TestCyclesOnRecordAreTheirPublishedMinutes(t *testing.T) {
-	var b strings.Builder
-	b.WriteString("site,hole,core,type,top_depth_mbsf,cored_m,recovered_m,time_on_deck,water_depth_m\n")
-	at := time.Date(2010, 8, 31, 5, 50, 0, 0, time.UTC)
-	for i := range 6 {
-		fmt.Fprintf(&b, "U1363,B,%d,H,%.1f,9.5,9,%s,2690\n", i+1, 7.1*float64(i), at.Format("2006-01-02T15:04"))
-		at = at.Add(86 * time.Minute)
-	}
-	r := Learn(scenario.BuiltInRates(), read(t, b.String()), nil)
-	if len(r.Cycles) != 1 || r.Cycles[0].N != 5 || r.Cycles[0].Minutes[1] != 86 {
-		t.Errorf("cycles %+v", r.Cycles)
-	}
 }
 
 // A trip down, by hand: 100 stands of 28.5 m to 2850 m in 6 h. Five fillings of 3 min and strapping of 100 stands at
@@ -169,6 +145,7 @@ func TestDepthsOfWaterPartWireAndRigFloor(t *testing.T) {
 				fmt.Fprintf(&b, "S%d,A,%d,H,0,9.5,9,%s,%g\n", s, i+1, at.Format("2006-01-02 15:04:05"), d)
 				at = at.Add(time.Duration((2*d/200 + 20 + 6) * float64(time.Minute))).Add(time.Duration(i%2) * time.Second)
 			}
+			fmt.Fprintf(&b, "S%d,A,7,X,57,9.5,9,%s,%g\n", s, at.Format("2006-01-02 15:04:05"), d) // where piston corers alone are used, they are quicker
 		}
 		return b.String()
 	}
@@ -249,5 +226,26 @@ func TestRatesOfPlainWorkAreDurations(t *testing.T) {
 		if _, err := r.Of().Of.Parse("1 h"); err != nil {
 			t.Errorf("%v is no duration: %s", k, r.Of().Key)
 		}
+	}
+}
+
+// A lumped line that can't be shared out names the part of it that stands in the way, and one observation is not "1 times".
+func TestWhatStandsInTheWayIsNamed(t *testing.T) {
+	r := Learn(scenario.BuiltInRates(), read(t, logHead+
+		"2027-03-01 00:00,2027-03-01 08:00,out of hole; laid out assembly,S1,A,,\n"+
+		"2027-03-01 08:00,2027-03-01 09:00,offset ship,S1,B,,\n"+
+		"2027-03-01 09:00,2027-03-01 18:00,tripped in; drilled ahead,S1,B,0,3000\n"), nil)
+	why := map[int]string{}
+	for _, n := range r.LeftOut {
+		why[n.Row] = n.Why
+	}
+	if want := "a trip without stands, and without the bit's depths (bit_from_m, bit_to_m)"; why[2] != want {
+		t.Errorf("line 2: %q, want %q", why[2], want)
+	}
+	if want := "it lumps work together, of which drilling ahead has no usual time"; why[4] != want {
+		t.Errorf("line 4: %q, want %q", why[4], want)
+	}
+	if got, want := found(t, r, rig.OffsetMove).Why, "little: 1 time, of 10 that are wanted before a rate moves much"; got != want {
+		t.Errorf("%q, want %q", got, want)
 	}
 }

@@ -44,4 +44,5 @@ type Diary struct {
 	Why         string        // how this replication was chosen: "the replication nearest to P90 of days needed"
 	Warnings    []string      // what weakens it
 	Entries     []Entry
+	Usual       *Needed // what the replications took from which this one was chosen; nil where there are none, or under the rules
 }

@@ -55,6 +55,9 @@ const (
 	HalfPistonHandling
 	ExtendedHandling
 	RotaryHandling
+	PistonAdvance
+	ExtendedAdvance
+	RotaryAdvance
 	Shot
 	CorePull
 	OrientationWait
@@ -198,6 +201,9 @@ var meanings = [Rates]Meaning{
 	HalfPistonHandling:     {"half_piston_handling", unit.OfDuration, "rig floor work for each half-length piston core", "min"},
 	ExtendedHandling:       {"extended_handling", unit.OfDuration, "rig floor work for each extended-barrel core", "min"},
 	RotaryHandling:         {"rotary_handling", unit.OfDuration, "rig floor work for each rotary core", "min"},
+	PistonAdvance:          {"piston_advance", unit.OfLength, "length that one core of the piston corer cuts, unless the sediment stops it sooner", "m"},
+	ExtendedAdvance:        {"extended_advance", unit.OfLength, "length that one core of the extended barrel cuts", "m"},
+	RotaryAdvance:          {"rotary_advance", unit.OfLength, "length that one core of the rotary barrel cuts", "m"},
 	Shot:                   {"shot", unit.OfDuration, "landing, pressuring up, shearing the pins", "min"},
 	CorePull:               {"core_pull", unit.OfDuration, "pulling the piston corer out of the sediment", "min"},
 	OrientationWait:        {"orientation_wait", unit.OfDuration, "barrel held still for the orientation tool", "min"},

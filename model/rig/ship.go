@@ -87,3 +87,9 @@ type ToolString struct {
 	Seismic bool    // needs daylight and a watch for mammals
 	Source  string
 }
+
+// LogSource begins the source of a figure that was learned from a log of this ship.
+const LogSource = "log: "
+
+// FromLog reports whether a figure was learned from a log of this ship, by its source.
+func FromLog(source string) bool { return strings.HasPrefix(source, LogSource) }

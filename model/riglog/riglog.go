@@ -78,5 +78,8 @@ type Papers struct {
 	Files      []string
 }
 
+// Empty reports whether nothing of the files could be read.
+func (p *Papers) Empty() bool { return len(p.Lines)+len(p.Cores)+len(p.Recordings) == 0 }
+
 // Unknown is a number that is not stated.
 func Unknown() float64 { return math.NaN() }

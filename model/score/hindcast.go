@@ -17,7 +17,8 @@ type Hindcast struct {
 	OfLegs       []Coverage
 	Cycles       []Cycle
 	Recovery     []Recovery
-	Open         []string // what the record does not tell, in words
+	AsItGoes     *AsItGoes // nil where it was not asked for
+	Open         []string  // what the record does not tell, in words
 	LeftOut      []record.LeftOut
 }
 

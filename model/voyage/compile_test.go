@@ -120,6 +120,21 @@ func TestLayersOfASiteHavePurposesOfTheirOwn(t *testing.T) {
 	}
 }
 
+// A crew that recovers well does so in all layers, each tool for itself; drilling rates are a layer's own.
+func TestRecoveryAboveTheRunIsThatOfTheTool(t *testing.T) {
+	v := compiled(t, transect(place("W", west)))
+	a, b := v.Sites[0].Layers[0], v.Sites[0].Layers[1]
+	if v.Above[a.Recovery[coring.APC]] != v.Above[b.Recovery[coring.APC]] {
+		t.Error("recovery of a tool in two layers has nothing in common")
+	}
+	if v.Above[a.Recovery[coring.APC]] == chance.KeyOf("recovery", coring.XCB.String()) {
+		t.Error("recovery of two tools is the same")
+	}
+	if v.Above[a.Rate] == v.Above[b.Rate] || v.Above[a.Rate] != v.Purposes[a.Rate] {
+		t.Error("drilling rates of two layers go together")
+	}
+}
+
 func TestPlanWithoutAFigureThatEveryVoyageNeedsIsRefused(t *testing.T) {
 	p := transect(place("W", west))
 	p.Ship.Rates[rig.Tripping] = spread.Quantity{}

@@ -1,8 +1,6 @@
 package voyage
 
 import (
-	"fmt"
-
 	"coredays/model/geo"
 	"coredays/model/places"
 	"coredays/model/plan"
@@ -44,7 +42,7 @@ func OverLand(p *plan.Plan) (all []Crossing) {
 				continue
 			}
 			to := plan.Port{Name: site.Name, Position: site.Position}
-			add(from, to, site.Via, fmt.Sprintf("sites[%d].position", s))
+			add(from, to, site.Via, p.SitePath(s)+".position")
 			from = to
 		}
 		add(from, p.To, nil, "ports.to.position")

@@ -29,6 +29,7 @@ type Voyage struct {
 	Plan       *plan.Plan
 	Quantities []spread.Drawn
 	Purposes   []chance.Key // of each quantity
+	Above      []chance.Key // of its levels above the run; quantities that vary together have them in common
 	InPort     Quantity
 	Sites      []Site
 	Legs       [][]Leg   // from place to place; see Voyage.Leg
@@ -68,6 +69,7 @@ type Layer struct {
 	Strength Quantity
 	Rate     Quantity
 	Ahead    Quantity
+	Sticking Quantity
 	Recovery [coring.Tools]Quantity
 }
 
@@ -143,6 +145,7 @@ func (c *compiler) add(q spread.Quantity, purpose ...string) Quantity {
 	}
 	c.v.Quantities = append(c.v.Quantities, c.compiled(q))
 	c.v.Purposes = append(c.v.Purposes, chance.KeyOf(purpose...))
+	c.v.Above = append(c.v.Above, chance.KeyOf(purpose...))
 	return Quantity(len(c.v.Quantities) - 1)
 }
 
@@ -172,9 +175,13 @@ func (c *compiler) site(s *plan.Site) error {
 			Strength: c.add(l.Lithology.Strength, "strength", name, number),
 			Rate:     c.add(l.Lithology.Rate, "drilling rate", name, number),
 			Ahead:    c.add(l.Lithology.Ahead, "drilling ahead", name, number),
+			Sticking: c.add(l.Lithology.Sticking, "sticking", name, number),
 		}
 		for t, r := range l.Lithology.Recovery {
 			layer.Recovery[t] = c.add(r, "recovery", name, number, coring.Tool(t).String())
+			if r.Given() { // a crew that recovers well does so in all layers: only the cores differ
+				c.v.Above[layer.Recovery[t]] = chance.KeyOf("recovery", coring.Tool(t).String())
+			}
 		}
 		site.Layers = append(site.Layers, layer)
 	}

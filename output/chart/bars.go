@@ -36,9 +36,10 @@ func lyingChart(c *Chart, axis string, rows []lyingRow) {
 			end = max(end, r.high)
 		}
 		most, least = max(most, end), min(least, r.value)
-		p.Add(lyingBar(deep, 0, r.value, y, 0.3))
 		if words.Defined(r.low) && words.Defined(r.high) {
-			rangeOnBar(p, r.low, r.high, y)
+			pointWithRange(p, r.value, r.low, r.high, y)
+		} else {
+			p.Add(lyingBar(deep, 0, r.value, y, 0.3))
 		}
 		p.Add(remarks(remark{x: max(0, end), y: y, text: r.label, align: 1, dx: 2}))
 		c.Desc += r.name + ": " + r.label + ". "
@@ -56,7 +57,7 @@ func lyingChart(c *Chart, axis string, rows []lyingRow) {
 // classesChart draws where the days go.
 func classesChart(s *result.Summary) *Chart {
 	c := &Chart{Name: "classes", Title: "Where the days go",
-		Key:    "Bar: mean days of the whole programme; the bars add up to the mean of days needed. Line across its end: P10 to P90, which do not add up.",
+		Key:    "Point: mean days of the whole programme; the means add up to that of days needed. Line with ends: P10 to P90, which do not add up.",
 		Behind: []*sheet.Table{sheet.Classes(s)}}
 	total := words.InDays(s.Needed.Total).Mean
 	var rows []lyingRow

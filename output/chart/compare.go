@@ -60,7 +60,7 @@ func moreKey(c *result.Comparison) string {
 func alternativeWords(c *result.Comparison, i int) string {
 	a := &c.Alternatives[i]
 	days := words.InDays(words.Issued(a.Summary.Needed.Total))
-	line := fmt.Sprintf("%s days needed; within the days rank 1 done %s %%, all %s %%", words.Ranged(days, words.Places(days.P50)), words.Percent(a.Summary.Allotted.ChancePrimary), words.Percent(a.Summary.Allotted.ChanceAll))
+	line := fmt.Sprintf("%s days needed; within the days rank 1 done %s %%, all %s %%", words.Ranged(days, words.DayPlaces), words.Percent(a.Summary.Allotted.ChancePrimary), words.Percent(a.Summary.Allotted.ChanceAll))
 	if i == c.Best {
 		line += "; first"
 	} else {

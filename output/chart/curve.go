@@ -18,7 +18,7 @@ func curveChart(s *result.Summary) *Chart {
 		return nil
 	}
 	c := &Chart{Name: "days-needed", Title: "Days needed: how many expeditions in 100 are done by then", width: chartWidth, height: 8.5 * vg.Centimeter,
-		Key:    "Whole programme, no deadline, port to port. Within the sea days the crew turns for port by its own estimate and forecast, so that fewer finish than the curve has at that line.",
+		Key:    "Whole programme, no deadline, port to port. Full square: so many need no more than the sea days; open square: so many get it done within them, since the crew turns for port by its own estimate and forecast.",
 		Behind: []*sheet.Table{coarse(sheet.Curve(s), 10)}}
 	p := newPlot("days from leaving port to reaching port", "expeditions done, of 100")
 	var points plotter.XYs
@@ -36,7 +36,7 @@ func curveChart(s *result.Summary) *Chart {
 	p.Add(line(draw.LineStyle{Color: ink, Width: 1, Dashes: dashes[2]}, plotter.XYs{{X: days, Y: 0}, {X: days, Y: 104}}))
 	p.Add(line(draw.LineStyle{Color: deep, Width: 2.2}, points))
 	t := words.InDays(s.Needed.Total)
-	decimals := words.Places(t.P10, t.P50, t.P90)
+	decimals := words.DayPlaces
 	marks := plotter.XYs{{X: t.P10, Y: 10}, {X: t.P50, Y: 50}, {X: t.P90, Y: 90}}
 	p.Add(spots(draw.CircleGlyph{}, deep, 3.2, marks), spots(draw.BoxGlyph{}, ochre, 3.2, plotter.XYs{{X: days, Y: share}}))
 	p.Add(remarks(remark{x: days, y: 108.5, text: words.Given(days) + " sea days", bare: true, inside: true}))
@@ -46,6 +46,13 @@ func curveChart(s *result.Summary) *Chart {
 	}
 	if share > 0 && share < 100 {
 		names = append(names, remark{x: days, y: share, text: words.Percent(share/100) + " of 100 need no more", bare: true})
+	}
+	if done := 100 * s.Allotted.ChanceAll; done >= 1 && share-done >= 1 {
+		p.Add(hollow(draw.BoxGlyph{}, draw.SquareGlyph{}, ochre, 3.2, plotter.XYs{{X: days, Y: done}}))
+		names = append(names, remark{x: days, y: done, text: words.Percent(done/100) + " get done", bare: true})
+	}
+	if p.X.Max < s.Needed.Curve[len(s.Needed.Curve)-1]/words.SecondsOfDay {
+		c.Key += fmt.Sprintf(" The longest, up to %s days, are not drawn.", words.Figures(s.Needed.Curve[len(s.Needed.Curve)-1]/words.SecondsOfDay))
 	}
 	p.Add(whereFree(names, points, plotter.XYs{{X: days, Y: 0}, {X: days, Y: 104}}))
 	c.Desc = fmt.Sprintf("One expedition in ten needs less than %s days, half less than %s, nine in ten less than %s; %s of 100 need no more than the %s sea days.",

@@ -22,7 +22,7 @@ func Cuts(c *result.Comparison) []*Chart {
 	}
 	var list []*result.Cut
 	r := &rowsChart{marked: -1, Chart: Chart{Name: "cuts", Title: "Days saved by leaving out one thing, and the chances of the rest",
-		Key: "Left: mean days saved as a bar, P10 to P90 as a line; one thing less may cost days once in a while, where what comes later meets another sea. " +
+		Key: "Left: mean days saved as a point, P10 to P90 as a line; one thing less may cost days once in a while, where what comes later meets another sea. " +
 			"Right: what gets done within the days of what is left; full circle: all of rank 1, open square: everything; broken lines: the same as planned.",
 	}, table: sheet.Cuts(c).Only("without", "row", "saves_mean", "saves_p10", "saves_p50", "saves_p90", "core_less_mean", "core_less_low", "core_less_high")}
 	for cut := range sheet.CutsInOrder(c) {
@@ -51,15 +51,12 @@ func savesPanel(list []*result.Cut) rowsPanel {
 	return rowsPanel{width: 0.66, title: "days saved", axis: "days", low: low - margin, high: high + margin, parts: 8,
 		row: func(p *plot.Plot, i int, y float64) {
 			s := words.InDays(words.Issued(list[i].Saves))
-			p.Add(lyingBar(deep, 0, s.Mean, y, 0.24))
 			if words.Spreads(s) {
-				rangeOnBar(p, s.P10, s.P90, y)
+				pointWithRange(p, s.Mean, s.P10, s.P90, y)
+			} else {
+				p.Add(lyingBar(deep, 0, s.Mean, y, 0.24))
 			}
 			upright(p, draw.LineStyle{Color: ink, Width: 1}, 0, y, 0.5)
-			if i == 0 || list[i].Kind != list[i-1].Kind {
-				p.Add(line(draw.LineStyle{Color: stone, Width: 0.8}, plotter.XYs{{X: p.X.Min, Y: y + 0.5}, {X: p.X.Max, Y: y + 0.5}}),
-					remarks(remark{x: p.X.Max, y: y, text: "a " + list[i].Kind.String(), align: -1, color: stone}))
-			}
 		}}
 }
 

@@ -21,7 +21,7 @@ func Of(r *output.Report) []*Chart {
 			list = append(list, siteChart(r, i))
 		}
 	}
-	list = append(list, trackChart(r), seaChart(r), driversChart(s))
+	list = append(list, trackChart(r), Sea(r), driversChart(s))
 	var there []*Chart
 	for _, c := range list {
 		if c != nil {

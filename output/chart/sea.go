@@ -19,8 +19,8 @@ import (
 	"coredays/output/words"
 )
 
-// seaChart draws the sea and how much of the time coring can go on, month by month.
-func seaChart(r *output.Report) *Chart {
+// Sea draws the sea and how much of the time coring can go on, month by month; nil where the report has none.
+func Sea(r *output.Report) *Chart {
 	if len(r.Seas) == 0 {
 		return nil
 	}

@@ -117,9 +117,11 @@ func lyingBar(fill color.Color, from, to, row, half float64) drawing {
 	return area(fill, plotter.XYs{{X: from, Y: row - half}, {X: to, Y: row - half}, {X: to, Y: row + half}, {X: from, Y: row + half}})
 }
 
-// rangeOnBar draws a range over a bar, on a halo of paper.
-func rangeOnBar(p *plot.Plot, low, high, row float64) {
-	p.Add(whisker(draw.LineStyle{Color: paper, Width: 3}, low, high, row, 0), whisker(draw.LineStyle{Color: ochre, Width: 1.6}, low, high, row, 0.14))
+// pointWithRange draws a value with its range, and a faint way to it from nothing: a bar would be cut in slivers by its
+// own range.
+func pointWithRange(p *plot.Plot, value, low, high, row float64) {
+	p.Add(line(draw.LineStyle{Color: faint, Width: 3}, plotter.XYs{{X: 0, Y: row}, {X: value, Y: row}}),
+		whisker(draw.LineStyle{Color: ochre, Width: 1.6}, low, high, row, 0.14), spots(draw.CircleGlyph{}, deep, 3.4, plotter.XYs{{X: value, Y: row}}))
 }
 
 // whisker draws a range on a row, closed at those ends that lie in the panel.

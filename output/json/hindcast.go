@@ -34,6 +34,8 @@ type hindcastJSON struct {
 	Coverage          []coverageJSON     `json:"coverage"`
 	Cycles            []cycleJSON        `json:"cycles"`
 	Recovery          []holeRecoveryJSON `json:"recovery"`
+	AsItGoes          []toldJSON         `json:"as_it_goes,omitempty"`
+	Told              *toldCardJSON      `json:"as_it_goes_score,omitempty"`
 	LeftOut           []leftOutJSON      `json:"left_out"`
 }
 
@@ -111,6 +113,7 @@ func Hindcast(w io.Writer, h *score.Hindcast) error {
 	for _, x := range h.Recovery {
 		out.Recovery = append(out.Recovery, holeRecoveryJSON{x.Tool, x.Holes, numbersOf(x.Record), numbersOf(x.Simulated)})
 	}
+	out.AsItGoes, out.Told = toldOf(h.AsItGoes)
 	for _, x := range h.LeftOut {
 		out.LeftOut = append(out.LeftOut, leftOutJSON{x.Row, x.Why})
 	}

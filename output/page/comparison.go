@@ -69,13 +69,13 @@ func comparisonViewOf(c *result.Comparison, program string) (*comparisonView, er
 
 // cut fills in what to cut and what a day is worth.
 func (v *comparisonView) cut(c *result.Comparison) error {
-	v.Headline = slices.Concat([]string{text.AsPlannedSentence(c)}, text.CheapestSentence(c), oneDaySentence(c))
+	v.Headline = slices.Concat([]string{text.AsPlannedSentence(c)}, text.BestCutSentences(c), oneDaySentence(c))
 	v.FactsOf, v.Facts = "As planned", text.Facts(c.Alternatives[0].Summary)
 	cuts, err := picturesOf(chart.Cuts(c))
 	if err != nil {
 		return err
 	}
-	v.Cuts = &tableView{cuts, sheet.Cuts(c).Only("without", "row", "kind", "saves_mean", "saves_p50", "saves_p90", "core_less_mean", "m_a_day", "section_less", "chance_primary", "chance_all"), text.CutsNote}
+	v.Cuts = &tableView{cuts, sheet.Cuts(c).Only("without", "row", "kind", "rank", "chance_primary", "chance_primary_gained", "chance_all", "core_less_mean", "saves_mean", "saves_p50", "saves_p90", "section_less"), text.CutsNote}
 	if len(c.Days) == 0 {
 		return nil
 	}
@@ -86,7 +86,7 @@ func (v *comparisonView) cut(c *result.Comparison) error {
 
 // firstWords name the first alternative and tell what it brings.
 func firstWords(c *result.Comparison) string {
-	return "First: " + c.Alternatives[c.Best].Name + ". " + strings.Join(text.FirstLines(c), " ")
+	return text.FirstHeading(c) + ". " + strings.Join(text.FirstLines(c), " ")
 }
 
 // oneDaySentence says what a day more is worth, where one was tried.

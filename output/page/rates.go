@@ -31,7 +31,7 @@ func Rates(w io.Writer, r *rates.Result, notes []riglog.Note, program string) er
 	if v.Pictures, err = picturesOf(chart.Rates(r)); err != nil {
 		return err
 	}
-	for _, n := range notes {
+	for _, n := range text.RatesNotes(r, notes) {
 		v.Notes = append(v.Notes, text.NoteText(n))
 	}
 	return writePage(w, "rates.html.tmpl", v)

@@ -86,7 +86,7 @@ func reportViewOf(r *output.Report) (*reportView, error) {
 		}
 		v.Pictures[c.Name] = pic
 	}
-	v.SiteTable = sheet.Sites(s).Only("site", "ranks", "days_p50", "days_p10", "days_p90", "waiting_p50", "waiting_p90", "recovered_p50", "recovered_percent_p50", "section_p50", "chance_reached", "chance_complete")
+	v.SiteTable = sheet.Sites(s).Only("site", "ranks", "days_p10", "days_p50", "days_p90", "waiting_p50", "waiting_p90", "recovered_p50", "recovered_percent_p50", "section_p50", "chance_reached", "chance_complete")
 	v.SiteTable.Name = "sites-in-short"
 	v.ToolTable, v.Deck, v.LeftOut = sheet.Tools(s).Only("tool", "cores_p50", "cored_p50", "recovered_p50", "recovered_percent_p10", "recovered_percent_p50", "recovered_percent_p90"), text.Deck(&s.Deck), text.LeftOut(s)
 	holes := sheet.Holes(s)
@@ -140,12 +140,15 @@ func (v *reportView) verdicts(r *output.Report) {
 	v.Verdict, v.Checked = text.VerdictLine(r.Found), text.CheckedWords(r.Found)
 	for _, grade := range []check.Verdict{check.Stop, check.Caution, check.Pass} {
 		found := check.Of(r.Found, grade)
-		if grade == check.Pass {
+		switch grade {
+		case check.Pass:
 			found = text.Together(found)
+		case check.Caution:
+			found = text.Gathered(found)
 		}
 		if len(found) > 0 {
 			v.Found = append(v.Found, verdictView{text.Mark(grade) + " " + text.VerdictHeadings[grade],
-				sheet.Check(text.ToldInFull(found)).Only("site", "hole", "what", "value", "limit", "unit", "source"), grade == check.Pass})
+				sheet.Check(text.ToldInFull(found)).Only("site", "hole", "what", "value", "relation", "limit", "unit", "source"), grade == check.Pass})
 		}
 	}
 	if r.Plan != nil {

@@ -30,12 +30,12 @@ func Sea(studies []*sea.Study) *Table {
 // Check has a row for each finding, the gravest first.
 func Check(found []check.Finding) *Table {
 	t := &Table{Name: "check", Title: "Can it be done", Fields: []Field{{"verdict", "verdict", OfWords, "pass, caution or stop"}, {"site", "site", OfWords, ""},
-		{"hole", "hole", OfWords, ""}, {"what", "what", OfWords, ""}, {"value", "value", ofNumber, "of the plan"}, {"limit", "limit", ofNumber, ""},
+		{"hole", "hole", OfWords, ""}, {"what", "what", OfWords, ""}, {"value", "plan", ofNumber, "of the plan"}, {"relation", "to be", OfWords, "what the value must be to the limit: ≤ or ≥"}, {"limit", "limit", ofNumber, ""},
 		{"unit", "unit", OfWords, "of value and limit"}, {"source", "source of the limit", OfWords, ""}, {"chance", "chance", ofShare, "that it goes well all the same; empty where none is known"},
 		{"where", "where", OfWords, "file and line of what is at fault"}, {"cure", "cure", OfWords, "what could be done"}}}
 	for _, v := range []check.Verdict{check.Stop, check.Caution, check.Pass} {
 		for _, f := range check.Of(found, v) {
-			t.Add(v.String(), f.Site, f.Hole, f.What, f.Value, f.Limit, f.Unit, f.Source, words.OrNone(f.Chance), f.Where, f.Cure)
+			t.Add(v.String(), f.Site, f.Hole, f.What, f.Value, text.Relation(&f), f.Limit, f.Unit, f.Source, words.OrNone(f.Chance), f.Where, f.Cure)
 		}
 	}
 	return t

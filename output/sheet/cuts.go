@@ -4,7 +4,6 @@ import (
 	"iter"
 	"math"
 
-	"coredays/model/plan"
 	"coredays/model/result"
 	"coredays/output/text"
 	"coredays/output/words"
@@ -14,7 +13,8 @@ import (
 func Cuts(c *result.Comparison) *Table {
 	t := &Table{Name: "cuts", Title: "What each thing costs and yields", Fields: []Field{
 		{"without", "without", OfWords, "what is left out, and what hangs on it"}, {"kind", "kind", OfWords, "measurement, task, hole or site"},
-		{"row", "row", ofCount, "its row in the chart"}, {"saves_mean", "saves", ofDays, "days of the whole programme, replication by replication: mean"}}}
+		{"row", "row", ofCount, "its row in the chart"}, {"rank", "rank", OfWords, "of what is cut, or of its hole; 1 is dropped last"},
+		{"chance_primary_gained", "rank 1 more", ofPoints, "chance that all of rank 1 of the rest is done, more than as planned"}, {"saves_mean", "saves", ofDays, "days of the whole programme, replication by replication: mean"}}}
 	t.Fields = append(t.Fields, threeFields("saves", "saves", "days of the whole programme, replication by replication", ofDays)...)
 	t.Fields = append(t.Fields, intervalFields("core_less", "core less", "recovered less by the whole programme", ofMetres)...)
 	t.Fields = append(t.Fields, Field{"m_a_day", "core lost per day saved", ofCount, "core less for each day saved; of holes and sites"},
@@ -25,7 +25,7 @@ func Cuts(c *result.Comparison) *Table {
 	for cut := range CutsInOrder(c) {
 		n++
 		saves := words.InDays(words.Issued(cut.Saves))
-		row := append([]any{text.CutName(cut), cut.Kind.String(), n, saves.Mean}, threeOf(saves)...)
+		row := append([]any{text.CutName(cut), cut.Kind.String(), n, text.CutRank(c, cut), text.Gain(c, cut), saves.Mean}, threeOf(saves)...)
 		row = append(row, threeBounds(cut.Metres)...)
 		perDay, section := math.NaN(), math.NaN()
 		if text.BringsCore(cut) {
@@ -36,14 +36,13 @@ func Cuts(c *result.Comparison) *Table {
 	return t
 }
 
-// CutsInOrder goes through the cuts kind by kind.
+// CutsInOrder goes through the cuts as they are ranked, what hardly matters last.
 func CutsInOrder(c *result.Comparison) iter.Seq[*result.Cut] {
 	return func(yield func(*result.Cut) bool) {
-		for kind := plan.Measurement; kind <= plan.WholeSite; kind++ {
-			for _, cut := range text.CutsOf(c, kind) {
-				if !yield(cut) {
-					return
-				}
+		list, trifles := text.CutsRanked(c)
+		for _, cut := range append(list, trifles...) {
+			if !yield(cut) {
+				return
 			}
 		}
 	}

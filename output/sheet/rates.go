@@ -6,23 +6,16 @@ import (
 	"coredays/output/words"
 )
 
-// Rates are the rates learned, each with the ship's figure and the spread to use.
+// Rates are the rates learned, each with the ship's figure and the spread to use; three values in one column, so that the
+// table is no wider than a page.
 func Rates(r *rates.Result) *Table {
-	t := &Table{Name: "rates", Title: "Rates: P10, P50 and P90 of the log, of the ship, and to use", Fields: []Field{{Key: "rate", Heading: "rate", Kind: OfWords}, {Key: "unit", Heading: "unit", Kind: OfWords},
-		{Key: "n", Heading: "n"}, {Key: "exposure", Heading: "exposure"},
-		{Key: "log_low", Heading: "log, P10"}, {Key: "log_mid", Heading: "log, P50"}, {Key: "log_high", Heading: "log, P90"},
-		{Key: "ship_low", Heading: "ship, P10"}, {Key: "ship_mid", Heading: "ship, P50"}, {Key: "ship_high", Heading: "ship, P90"},
-		{Key: "use_low", Heading: "to use, P10"}, {Key: "use_mid", Heading: "to use, P50"}, {Key: "use_high", Heading: "to use, P90"},
-		{Key: "varies", Heading: "varies by", Kind: OfWords}, {Key: "why", Heading: "remark", Kind: OfWords}}}
+	t := &Table{Name: "rates", Title: "P10 / P50 / P90 of the log, of the ship, and to use"}
+	for _, f := range [][2]string{{"rate", "rate"}, {"unit", "unit"}, {"n", "n"}, {"log", "log"}, {"ship", "ship"}, {"use", "to use"}, {"varies", "varies by"}, {"why", "remark"}} {
+		t.Fields = append(t.Fields, Field{Key: f[0], Heading: f[1], Kind: OfWords})
+	}
 	for i := range r.Rates {
 		x := &r.Rates[i]
-		cells := []any{x.Of.Of().Key, x.Of.Of().Unit, float64(x.N), x.Exposure}
-		for _, triple := range []rates.Triple{x.Log, x.Ship, x.Use} {
-			for _, v := range triple {
-				cells = append(cells, text.InUnit(x.Of, v))
-			}
-		}
-		t.Add(append(cells, x.Shares.String(), x.Why)...)
+		t.Add(x.Of.Of().Key, x.Of.Of().Unit, text.RateCount(x), text.RateTriple(x, x.Log), text.RateTriple(x, x.Ship), text.RateToUse(x), x.Shares.String(), x.Why)
 	}
 	return t
 }

@@ -41,7 +41,7 @@ func inWords(value float64, k Kind, largest float64) string {
 	case ofNumber, ofNauticalMiles:
 		return words.Figure(value)
 	case ofDays:
-		return words.Fixed(value, max(1, words.Places(largest)))
+		return words.Fixed(value, words.DayPlaces)
 	case ofCount:
 		return words.Fixed(value, 0)
 	case ofMetres, ofPercent:

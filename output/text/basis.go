@@ -20,6 +20,7 @@ func Basis(w io.Writer, p *plan.Plan, entries []basis.Entry, simulated *result.S
 	pg := on(w)
 	pg.paragraph("", indent, fmt.Sprintf("What %s rests on; %s", words.OrElse(p.Title, "the unnamed scenario"), words.OrElse(p.Ship.Name, "unnamed ship")))
 	pg.basisCounts(entries)
+	var from notes
 	if simulated != nil {
 		if err := pg.weighed(entries, simulated); err != nil {
 			return err
@@ -27,10 +28,11 @@ func Basis(w io.Writer, p *plan.Plan, entries []basis.Entry, simulated *result.S
 	}
 	for _, group := range Groups(entries) {
 		pg.heading("%s", group)
-		if err := pg.table(basisColumns, basisRows(InGroup(entries, group))); err != nil {
+		if err := pg.table(pg.basisColumns(), basisRows(InGroup(entries, group), &from)); err != nil {
 			return err
 		}
 	}
+	pg.sources("Sources", from)
 	return pg.to(w)
 }
 
@@ -92,7 +94,8 @@ func LiesIn(e basis.Entry) string {
 
 func (p *printer) basisCounts(entries []basis.Entry) {
 	p.paragraph("", indent, BasisCounted(entries))
-	p.paragraph("", indent, "Values are P10, P50 and P90 where there is a spread.")
+	p.paragraph("", indent, "Values are P10, P50 and P90 where there is a spread. Varies by: the share of that spread, in %, that lies between expeditions (E), sites (S), "+
+		"holes (H) and runs (R). Source: the line of the scenario, or the number of a note at the end.")
 }
 
 // BasisCounted says how much of a basis somebody stated, and how much is from memory.
@@ -109,13 +112,49 @@ func BasisCounted(entries []basis.Entry) string {
 	return fmt.Sprintf("%d numbers: %d stated by the scenario, %d wholly or in part from memory or judgement.", len(entries), stated, memory)
 }
 
-var basisColumns = []column{wordColumn("site", 7), wordColumn("number", 24), wordColumn("value", 20), wordColumn("varies by", 12), wordColumn("from, source", 35)}
+// basisColumns leave the numbers' names as much room as there is, so that each has one line where it can.
+func (p *printer) basisColumns() []column {
+	return []column{wordColumn("number", max(44, p.width-60)), wordColumn("value", 26), wordColumn("varies by (%)", 15), wordColumn("source", sourceWidth)}
+}
 
-func basisRows(entries []basis.Entry) (rows [][]string) {
+// sourceWidth holds the line of a file with a short name.
+const sourceWidth = 22
+
+// basisRows have the numbers of each site below its name.
+func basisRows(entries []basis.Entry, from *notes) (rows [][]string) {
+	site := ""
 	for _, e := range entries {
-		rows = append(rows, []string{e.Site, e.Name, valueOf(e), e.Varies, e.From.String() + ": " + e.Source})
+		if e.Site != site {
+			site = e.Site
+			rows = append(rows, []string{site, "", "", ""})
+		}
+		name := e.Name
+		if site != "" {
+			name = indent + name
+		}
+		rows = append(rows, []string{name, valueOf(e), varies(e.Varies), sourceOf(&e, from)})
 	}
 	return rows
+}
+
+// varies shortens the levels of a spread to their first letters.
+func varies(levels string) string {
+	var short []string
+	for part := range strings.SplitSeq(levels, ", ") {
+		if share, level, is := strings.Cut(part, " % "); is && level != "" {
+			part = strings.ToUpper(level[:1]) + share
+		}
+		short = append(short, part)
+	}
+	return strings.Join(short, " ")
+}
+
+// sourceOf is where the scenario states a number, or the number of a note.
+func sourceOf(e *basis.Entry, from *notes) string {
+	if e.From == basis.Stated && words.Displayed(e.Source) <= sourceWidth {
+		return e.Source
+	}
+	return e.From.String() + " " + from.of(e.Source)
 }
 
 // valueOf is the number with its spread and unit.

@@ -15,14 +15,22 @@ import (
 )
 
 // Check prints what was found by holding a plan against what ship, string, ground and sea allow: stops
-// first, then cautions, each with its source, then what passes.
+// first, then cautions, the same one once for all its sites, then what passes; the sources of the limits last.
 func Check(w io.Writer, p *plan.Plan, found []check.Finding, d Detail) error {
 	pg := on(w)
 	pg.checkTitle(p, found)
-	for _, v := range []check.Verdict{check.Stop, check.Caution, check.Pass} {
-		if err := pg.verdicts(v, check.Of(found, v)); err != nil {
+	var from notes
+	told := []check.Verdict{check.Stop, check.Caution}
+	if d.All {
+		told = append(told, check.Pass)
+	}
+	for _, v := range told {
+		if err := pg.verdicts(v, check.Of(found, v), &from); err != nil {
 			return err
 		}
+	}
+	if !d.All {
+		pg.passed(check.Of(found, check.Pass))
 	}
 	if len(p.Warnings) > 0 {
 		pg.heading("Filled in or worth knowing")
@@ -30,8 +38,43 @@ func Check(w io.Writer, p *plan.Plan, found []check.Finding, d Detail) error {
 			pg.item(warning)
 		}
 	}
+	pg.sources("Sources of the limits", from)
 	pg.cautions(d.All || d.Cautions)
 	return pg.to(w)
+}
+
+// passed tells what passes in a sentence.
+func (p *printer) passed(found []check.Finding) {
+	if len(found) == 0 {
+		return
+	}
+	p.heading("%s %d passed", Mark(check.Pass), len(found))
+	tight := slices.DeleteFunc(slices.Clone(found), func(f check.Finding) bool { return f.Value == f.Limit || math.IsInf(room(f), 1) }) // what is meant to be at its limit tells nothing
+	if len(tight) > 0 {
+		closest := slices.MinFunc(tight, func(a, b check.Finding) int { return cmp.Compare(room(a), room(b)) })
+		value, limit := apart(closest.Value, closest.Limit)
+		p.say("Nearest to its limit: %s%s, %s, to be %s %s.", at(closest), closest.What, withUnit(value, closest.Unit), Relation(&closest), withUnit(limit, closest.Unit))
+	}
+	p.say("--all lists them.")
+}
+
+// at is where a finding belongs, before what it says.
+func at(f check.Finding) string {
+	if f.Site == "" {
+		return ""
+	}
+	return strings.TrimSpace(f.Site+" "+f.Hole) + ", "
+}
+
+// Relation is what a value must be to its limit; empty where there is none.
+func Relation(f *check.Finding) string {
+	switch {
+	case !words.Defined(f.Limit):
+		return ""
+	case f.Least:
+		return "≥"
+	}
+	return "≤"
 }
 
 // Mark is the shape of a verdict.
@@ -65,24 +108,57 @@ func many(n int, thing string) string {
 var VerdictHeadings = [...]string{"Passed (closest: nearest to its limit)", "Cautions", "Stops: the plan can't be done so"}
 
 // verdicts prints the findings of one verdict.
-func (p *printer) verdicts(v check.Verdict, found []check.Finding) error {
+func (p *printer) verdicts(v check.Verdict, found []check.Finding, from *notes) error {
 	if len(found) == 0 {
 		return nil
 	}
-	found = ToldInFull(found)
-	p.heading("%s %s", Mark(v), VerdictHeadings[v])
-	cols := []column{wordColumn("site", 10), wordColumn("hole", 11), wordColumn("what", 26), numberColumn("value"), numberColumn("limit"), wordColumn("unit", 4), wordColumn("source of the limit", 30)}
-	if v == check.Pass {
+	switch v {
+	case check.Pass:
 		found = Together(found)
-		cols = []column{wordColumn("site", 10), wordColumn("hole", 6), wordColumn("what", 66), numberColumn("value"), numberColumn("limit"), wordColumn("unit", 7)}
+	case check.Caution:
+		found = Gathered(found)
 	}
+	p.heading("%s %s", Mark(v), VerdictHeadings[v])
+	cols := []column{wordColumn("site and hole", 16), wordColumn("what", max(46, p.width-54)), numberColumn("plan"), numberColumn("limit"), wordColumn("unit", 7), numberColumn("source")}
 	var rows [][]string
-	for _, f := range found {
+	for _, f := range ToldInFull(found) {
 		value, limit := apart(f.Value, f.Limit)
-		row := []string{f.Site, f.Hole, f.What, value, limit, f.Unit, f.Source}
-		rows = append(rows, row[:len(cols)])
+		if limit != "" {
+			limit = Relation(&f) + " " + limit
+		}
+		rows = append(rows, []string{strings.TrimSpace(f.Site + " " + f.Hole), f.What, value, limit, f.Unit, from.of(f.Source)})
 	}
 	return p.table(cols, rows)
+}
+
+// Gathered makes one of cautions that say the same of several sites: the worst of them, with all the sites.
+func Gathered(found []check.Finding) (fewer []check.Finding) {
+	for _, g := range grouped(found) {
+		worst := slices.MaxFunc(g, func(a, b check.Finding) int { return cmp.Compare(beyond(a), beyond(b)) })
+		if len(g) > 1 {
+			var sites []string
+			for _, f := range g {
+				if name := strings.TrimSpace(f.Site + " " + f.Hole); !slices.Contains(sites, name) {
+					sites = append(sites, name)
+				}
+			}
+			worst.What, worst.Where = fmt.Sprintf("%s (worst of %d: %s)", lookedAt(worst), len(g), strings.TrimSpace(worst.Site+" "+worst.Hole)), ""
+			worst.Site, worst.Hole = strings.Join(sites, ", "), ""
+		}
+		fewer = append(fewer, worst)
+	}
+	return fewer
+}
+
+// beyond is how far a finding is on the wrong side of its limit, as a share of that.
+func beyond(f check.Finding) float64 {
+	if !words.Defined(f.Value) || !words.Defined(f.Limit) {
+		return 0
+	}
+	if f.Least {
+		return (f.Limit - f.Value) / math.Abs(f.Limit)
+	}
+	return (f.Value - f.Limit) / math.Abs(f.Limit)
 }
 
 // ToldInFull has what stops a plan, or is to be looked at, say the chance that it goes well, where it stands
@@ -121,7 +197,14 @@ func chanceWords(chance float64) string {
 
 // Together makes one of findings that are alike: that closest to its limit, or that which all of them are.
 func Together(found []check.Finding) (fewer []check.Finding) {
-	var groups [][]check.Finding
+	for _, g := range grouped(found) {
+		fewer = append(fewer, one(g))
+	}
+	return fewer
+}
+
+// grouped puts together what is alike.
+func grouped(found []check.Finding) (groups [][]check.Finding) {
 	for _, f := range found {
 		if i := slices.IndexFunc(groups, func(g []check.Finding) bool { return alike(g[0], f) }); i >= 0 {
 			groups[i] = append(groups[i], f)
@@ -129,10 +212,7 @@ func Together(found []check.Finding) (fewer []check.Finding) {
 		}
 		groups = append(groups, []check.Finding{f})
 	}
-	for _, g := range groups {
-		fewer = append(fewer, one(g))
-	}
-	return fewer
+	return groups
 }
 
 // alike reports whether findings differ in nothing but site, hole and figures. What concerns the
@@ -169,7 +249,7 @@ func sameFigures(a, b check.Finding) bool {
 
 // room is the share of its limit that lies between a finding and its limit.
 func room(f check.Finding) float64 {
-	if !words.Defined(f.Value) || !words.Defined(f.Limit) {
+	if !words.Defined(f.Value) || !words.Defined(f.Limit) || f.Limit == 0 {
 		return math.Inf(1)
 	}
 	return math.Abs(f.Value-f.Limit) / math.Abs(f.Limit)
@@ -196,21 +276,30 @@ func Unlikely(found []check.Finding) []string {
 
 func findingLines(found []check.Finding) (lines []string) {
 	for _, f := range found {
-		line := Mark(f.Verdict) + " "
-		if f.Site != "" {
-			line += "site " + f.Site + ": "
-		}
-		if f.Hole != "" {
-			line += "hole " + f.Hole + ": "
-		}
-		if words.Defined(f.Value) && words.Defined(f.Limit) {
-			value, limit := apart(f.Value, f.Limit)
-			f.What += fmt.Sprintf(" (%s, limit %s)", withUnit(value, f.Unit), withUnit(limit, f.Unit))
-		}
-		line += inFull(f)
-		lines = append(lines, words.Printable(line))
+		lines = append(lines, FindingWords(f))
 	}
 	return lines
+}
+
+// FindingWords says a finding in a line: where, what, its figures, and what could be done.
+func FindingWords(f check.Finding) string {
+	line := Mark(f.Verdict) + " "
+	if f.Site != "" {
+		line += "site " + f.Site + ": "
+	}
+	if f.Hole != "" {
+		line += "hole " + f.Hole + ": "
+	}
+	if words.Defined(f.Value) && words.Defined(f.Limit) {
+		value, limit := apart(f.Value, f.Limit)
+		most := "at most"
+		if f.Least {
+			most = "at least"
+		}
+		f.What += fmt.Sprintf(" (%s, %s %s)", withUnit(value, f.Unit), most, withUnit(limit, f.Unit))
+	}
+	line += inFull(f)
+	return words.Printable(line)
 }
 
 func withUnit(value, unit string) string { return strings.TrimSpace(value + " " + unit) }

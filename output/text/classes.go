@@ -24,7 +24,7 @@ func (p *printer) classes(s *result.Summary) error {
 	cols = append(cols, wordColumn("", barWidth))
 	var rows [][]string
 	for _, c := range BySize(s.Needed.ByClass) {
-		rows = append(rows, classRow(c, words.InDays(s.Needed.ByClass[c]), total.Mean, words.Places(total.Mean), several))
+		rows = append(rows, classRow(c, words.InDays(s.Needed.ByClass[c]), total.Mean, words.DayPlaces, several))
 	}
 	return p.table(cols, rows)
 }

@@ -77,11 +77,20 @@ func Answers(c *result.Comparison) bool { return len(c.Alternatives) > 0 && c.Re
 
 // first prints which alternative comes first.
 func (p *printer) first(c *result.Comparison) error {
-	p.heading("First: %s", c.Alternatives[c.Best].Name)
+	p.heading("%s", FirstHeading(c))
 	for _, line := range append(FirstLines(c), StandingLines(c)...) {
 		p.say("%s", line)
 	}
 	return nil
+}
+
+// FirstHeading names the first alternative.
+func FirstHeading(c *result.Comparison) string {
+	name := c.Alternatives[c.Best].Name
+	if c.Question == result.WhichOrder {
+		return "Best order: " + strings.ReplaceAll(name, ", ", " → ")
+	}
+	return "First: " + name
 }
 
 // FirstLines tell what the first alternative brings.
@@ -90,8 +99,8 @@ func FirstLines(c *result.Comparison) []string {
 	a := &best.Allotted
 	return []string{
 		words.Happens(a.ChancePrimary, c.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 gets done"),
-		fmt.Sprintf("The whole programme needs P50 %s d; P50 %s m of core come up within %s days.", words.Figures(words.InDays(best.Needed.Total).P50),
-			words.Figures(words.Middle(a.Recovered)), words.Given(a.SeaDays.Days())),
+		fmt.Sprintf("The whole programme needs P50 %s d; P50 %s m of core come up within %s days.", words.Fixed(words.InDays(best.Needed.Total).P50, words.DayPlaces),
+			words.Fixed(words.Middle(a.Recovered), 0), words.Given(a.SeaDays.Days())),
 	}
 }
 
@@ -118,7 +127,7 @@ func plannedSentence(c *result.Comparison) string {
 		how = "which is indistinguishable from it"
 	}
 	return fmt.Sprintf("The order of the scenario is %s, %s: rank 1 gets done %s, the whole programme needs P50 %s d.", planned.Name, how,
-		words.Often(planned.Summary.Allotted.ChancePrimary, c.Replications), words.Figures(words.InDays(planned.Summary.Needed.Total).P50))
+		words.Often(planned.Summary.Allotted.ChancePrimary, c.Replications), words.Fixed(words.InDays(planned.Summary.Needed.Total).P50, words.DayPlaces))
 }
 
 // aliveSentence says which alternatives can't be given from the first.

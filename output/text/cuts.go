@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 
 	"coredays/model/plan"
@@ -13,54 +14,134 @@ import (
 	"coredays/output/words"
 )
 
-// cuts prints what each thing costs and yields: measurements and tasks with the most days first,
-// holes and sites with the fewest metres a day first.
+// cuts prints what each thing costs and yields, what helps most first, and in a line what hardly matters.
 func (p *printer) cuts(c *result.Comparison) error {
 	p.heading("What each thing costs and yields")
-	for _, text := range append([]string{AsPlannedSentence(c)}, CheapestSentence(c)...) {
+	for _, text := range append([]string{AsPlannedSentence(c)}, BestCutSentences(c)...) {
 		p.say("%s", text)
 	}
 	p.WriteByte('\n')
-	columns := []column{wordColumn("without", 34), numberColumn("saves (d)\nmean"), numberColumn("\nP50"), numberColumn("\nP90"), numberColumn("core less\n(m)"), numberColumn("m a day\nsaved"),
-		numberColumn("section\n(points)"), numberColumn("the rest (%):\nrank 1"), numberColumn("\nall")}
-	var rows [][]string
-	for kind := plan.Measurement; kind <= plan.WholeSite; kind++ {
-		if list := CutsOf(c, kind); len(list) > 0 {
-			rows = append(rows, append([]string{"a " + kind.String()}, make([]string, 8)...))
-			for _, cut := range list {
-				rows = append(rows, cutRow(cut, c.Replications))
-			}
-		}
+	columns := []column{wordColumn("without", 34), numberColumn("rank"), numberColumn("rank 1\ndone (%)"), numberColumn("more\n(points)"), numberColumn("all\ndone (%)"),
+		numberColumn("core less\n(m)"), numberColumn("saves (d)\nmean"), numberColumn("section\n(points)")}
+	planned := &c.Alternatives[0].Summary.Allotted
+	rows := [][]string{{"nothing: as planned", "", words.Chance(planned.ChancePrimary, c.Replications), "", words.Chance(planned.ChanceAll, c.Replications), "", "", ""}}
+	list, trifles := CutsRanked(c)
+	for _, cut := range list {
+		rows = append(rows, cutRow(c, cut))
 	}
 	if err := p.table(columns, rows); err != nil {
 		return err
 	}
+	p.says(Trifles(trifles))
 	p.say("%s", CutsNote)
 	return nil
 }
 
 // CutsNote says what the columns of the table are of.
-const CutsNote = "Saves and core: of the whole programme, no deadline, replication by replication; what comes later meets another sea, so one " +
-	"thing less may cost days once in a while. Section: points of the site's section that no hole brings up any more. The rest: chances within the days of what is left. " +
-	"Order: measurements and tasks by the days saved, the most first; holes and sites by the core for each day saved, the least first."
+const CutsNote = "Rank 1 and all done: chances within the days of what is left; more: than as planned, replication by replication. Core less and saves: of the whole programme, no deadline; " +
+	"what comes later meets another sea, so one thing less may cost days once in a while. Section: points of the site's section that no hole brings up any more. " +
+	"Order: points of rank 1 for each metre of core less, the most first; what helps no more than chance may do comes after."
 
-// worthCutting is how much a hole must save to be worth naming.
-const worthCutting = float64(unit.Day) / 2
+// A cut is a trifle where it saves less days and moves the chance of rank 1 by less than this. Our choice.
+const (
+	trifleSaves  = float64(unit.Day) / 2
+	trifleChance = 0.015
+)
 
-// CheapestSentence names the hole that costs the least core for a day saved among those that save
-// enough to matter; none where no hole can be left out.
-func CheapestSentence(c *result.Comparison) []string {
-	holes := CutsOf(c, plan.WholeHole)
-	if len(holes) == 0 {
+// CutsRanked lists the cuts, those first that help what ranks first most for the core that they cost, and apart those
+// that hardly matter.
+func CutsRanked(c *result.Comparison) (list, trifles []*result.Cut) {
+	for i := range c.Cuts {
+		cut := &c.Cuts[i]
+		if math.Abs(cut.Saves.Mean) < trifleSaves && math.Abs(Gain(c, cut)) < trifleChance {
+			trifles = append(trifles, cut)
+			continue
+		}
+		list = append(list, cut)
+	}
+	slices.SortStableFunc(list, func(a, b *result.Cut) int { return cmp.Compare(gainForCore(c, b), gainForCore(c, a)) })
+	return list, trifles
+}
+
+// Gain is the chance of what ranks first of the rest, more than as planned.
+func Gain(c *result.Comparison, cut *result.Cut) float64 {
+	return cut.Alternative.Allotted.ChancePrimary - c.Alternatives[0].Summary.Allotted.ChancePrimary
+}
+
+// gainForCore is the chance gained for each metre of core less, at least one metre; what may be chance gains nothing.
+func gainForCore(c *result.Comparison, cut *result.Cut) float64 {
+	gain := Gain(c, cut)
+	if gain > 0 && cut.First.Low <= 0 && cut.First.High > 0 {
+		gain = 0
+	}
+	return gain / max(1, cut.Metres.Mean)
+}
+
+// BestCutSentences name what helps most for the core that it costs, and the hole that does.
+func BestCutSentences(c *result.Comparison) (list []string) {
+	ranked, _ := CutsRanked(c)
+	helps := func(kinds ...plan.Kind) *result.Cut {
+		for _, cut := range ranked {
+			if slices.Contains(kinds, cut.Kind) && gainForCore(c, cut) > 0 {
+				return cut
+			}
+		}
 		return nil
 	}
-	for _, cut := range holes { // the least core for a day first
-		if cut.Saves.Mean >= worthCutting {
-			return []string{fmt.Sprintf("Of the holes that save half a day or more, %s costs the least core for each day: leaving it out saves %s d and costs %s, mean of the whole programme.",
-				CutName(cut), words.SignedFixed(cut.Saves.Mean/float64(unit.Day), 1), coreCost(cut))}
+	best := helps(plan.Measurement, plan.WholeTask, plan.WholeHole, plan.WholeSite)
+	if best == nil {
+		return []string{"Leaving out no single thing helps what ranks first."}
+	}
+	list = append(list, bestCutSentence(c, "Most help for the core that it costs", best))
+	if hole := helps(plan.WholeHole); hole != nil && hole != best {
+		list = append(list, bestCutSentence(c, "Of the holes", hole))
+	}
+	return list
+}
+
+func bestCutSentence(c *result.Comparison, of string, cut *result.Cut) string {
+	return fmt.Sprintf("%s: without %s rank 1 gets done %s, %s points more; it saves %s d and costs %s.", of, CutName(cut),
+		words.Often(cut.Alternative.Allotted.ChancePrimary, c.Replications), gainWords(c, cut), words.SignedFixed(cut.Saves.Mean/float64(unit.Day), 1), coreCost(cut))
+}
+
+// gainWords are the points gained with their interval, where it is known.
+func gainWords(c *result.Comparison, cut *result.Cut) string {
+	if cut.First == (result.Interval{}) {
+		return words.SignedFixed(100*Gain(c, cut), 0)
+	}
+	i := cut.First
+	return words.Bounded(result.Interval{Mean: 100 * i.Mean, Low: 100 * i.Low, High: 100 * i.High}, 0) // whole points, as chances are whole per cent
+}
+
+// Trifles names what hardly matters in a sentence.
+func Trifles(list []*result.Cut) string {
+	if len(list) == 0 {
+		return ""
+	}
+	var names []string
+	for _, cut := range list {
+		names = append(names, CutName(cut))
+	}
+	return "Hardly matters (less than half a day and than 1.5 points): " + strings.Join(names, ", ") + "."
+}
+
+// CutRank is the rank of what is cut, or of the hole that it belongs to.
+func CutRank(c *result.Comparison, cut *result.Cut) string {
+	for i := range c.Alternatives[0].Summary.Sites {
+		site := &c.Alternatives[0].Summary.Sites[i]
+		if site.Name != cut.Site {
+			continue
+		}
+		if cut.Kind == plan.WholeSite {
+			return words.Ranks(site)
+		}
+		for _, h := range site.Holes {
+			if cut.What == h.Name || cut.Kind == plan.Measurement && strings.HasPrefix(cut.What, h.Name+" ") {
+				return strconv.Itoa(h.Rank)
+			}
 		}
 	}
-	return []string{"No hole by itself saves half a day."}
+	return ""
 }
 
 // coreCost says the core that a cut costs.
@@ -77,22 +158,6 @@ func AsPlannedSentence(c *result.Comparison) string {
 	return fmt.Sprintf("Everything of rank 1 gets done %s, the whole programme %s, as planned.", words.Often(a.ChancePrimary, c.Replications), words.Often(a.ChanceAll, c.Replications))
 }
 
-// CutsOf are the cuts of a kind in the order in which they are printed.
-func CutsOf(c *result.Comparison, kind plan.Kind) (list []*result.Cut) {
-	for i := range c.Cuts {
-		if c.Cuts[i].Kind == kind {
-			list = append(list, &c.Cuts[i])
-		}
-	}
-	slices.SortStableFunc(list, func(a, b *result.Cut) int {
-		if kind == plan.Measurement || kind == plan.WholeTask {
-			return cmp.Compare(b.Saves.Mean, a.Saves.Mean)
-		}
-		return cmp.Compare(MetresADay(a), MetresADay(b))
-	})
-	return list
-}
-
 // MetresADay is the core that each day of something brings.
 func MetresADay(cut *result.Cut) float64 {
 	if !(cut.Saves.Mean > 0) {
@@ -102,14 +167,20 @@ func MetresADay(cut *result.Cut) float64 {
 }
 
 // cutRow is the line of a cut.
-func cutRow(cut *result.Cut, replications int) []string {
+func cutRow(c *result.Comparison, cut *result.Cut) []string {
 	saves := words.InDays(cut.Saves)
-	row := []string{"  " + CutName(cut), words.SignedFixed(saves.Mean, 1), words.SignedFixed(words.Middle(saves), 1), words.SignedFixed(saves.P90, 1), words.SignedFixed(cut.Metres.Mean, 0), "", "",
-		words.Chance(cut.Alternative.Allotted.ChancePrimary, replications), words.Chance(cut.Alternative.Allotted.ChanceAll, replications)}
+	section := ""
 	if BringsCore(cut) {
-		row[5], row[6] = words.SignedFixed(MetresADay(cut), 0), words.SignedFixed(100*cut.Section, 0)
+		section = words.SignedFixed(100*cut.Section, 0)
 	}
-	return row
+	return []string{CutName(cut), CutRank(c, cut), words.Chance(cut.Alternative.Allotted.ChancePrimary, c.Replications), gainWords(c, cut),
+		words.Chance(cut.Alternative.Allotted.ChanceAll, c.Replications), words.SignedFixed(cut.Metres.Mean, 0), words.SignedFixed(saves.Mean, 1), section}
+}
+
+// CutWords says what leaving something out saves and costs.
+func CutWords(cut *result.Cut, replications int) string {
+	return fmt.Sprintf("saves %s d and costs %s, mean of the whole programme; of the rest rank 1 gets done %s.",
+		words.SignedFixed(cut.Saves.Mean/float64(unit.Day), 1), coreCost(cut), words.Often(cut.Alternative.Allotted.ChancePrimary, replications))
 }
 
 // BringsCore reports whether what is cut brings up core.
@@ -119,7 +190,7 @@ func BringsCore(cut *result.Cut) bool {
 
 // CutName says what is cut.
 func CutName(cut *result.Cut) string {
-	name := cut.Site + words.OrLess(" "+cut.What, cut.What != "")
+	name := cut.Site + words.OrLess(" "+cut.What, cut.What != "") + words.OrLess(" (the whole site)", cut.Kind == plan.WholeSite)
 	if len(cut.Also) > 0 {
 		name += " (and " + strings.Join(cut.Also, ", ") + ", which depends on it)"
 	}

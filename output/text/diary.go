@@ -17,20 +17,40 @@ const (
 	noteWidth  = 21
 )
 
-// Diary prints one simulated expedition hour by hour.
-func Diary(w io.Writer, d *result.Diary) error {
+// Diary prints one simulated expedition: why it took so long, then day by day, or hour by hour.
+func Diary(w io.Writer, d *result.Diary, hours bool) error {
 	p := on(w)
 	p.diaryTitle(d)
+	if len(d.Entries) > 0 {
+		if err := p.whyLong(d); err != nil {
+			return err
+		}
+		section := p.days
+		if hours {
+			section = p.hours
+		}
+		if err := section(d); err != nil {
+			return err
+		}
+	}
+	if !hours {
+		p.heading("Hour by hour with --hours; --csv FILE writes it as a log")
+	}
+	return p.to(w)
+}
+
+// hours prints a diary hour by hour.
+func (p *printer) hours(d *result.Diary) error {
+	p.heading("Hour by hour")
+	p.say("Depth: of bit or core below the sea floor, negative above it. Hs: significant wave height.")
+	p.WriteByte('\n')
 	cols := []column{wordColumn("from (UTC)", 12), numberColumn("hours"), wordColumn("what", whatWidth), wordColumn("where", placeWidth),
 		numberColumn("depth\n(mbsf)"), numberColumn("Hs\n(m)"), wordColumn("note", noteWidth)}
 	var rows [][]string
 	for i := range d.Entries {
 		rows = append(rows, diaryRow(&d.Entries[i]))
 	}
-	if err := p.table(cols, rows); err != nil {
-		return err
-	}
-	return p.to(w)
+	return p.table(cols, rows)
 }
 
 // diaryTitle says which expedition this is.
@@ -46,8 +66,6 @@ func (p *printer) diaryTitle(d *result.Diary) {
 	for _, w := range d.Warnings {
 		p.paragraph("", indent, w)
 	}
-	p.paragraph("", indent, "Depth: of bit or core below the sea floor, negative above it. Hs: significant wave height.")
-	p.WriteByte('\n')
 }
 
 func underRules(bound bool) string {

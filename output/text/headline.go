@@ -9,7 +9,7 @@ import (
 func (p *printer) needed(s *result.Summary) error {
 	p.heading("Days needed (the whole programme, no deadline)")
 	days := words.InDays(s.Needed.Total)
-	p10, p50, p90 := words.Quantiles(days, words.Places(days.P50, days.P90))
+	p10, p50, p90 := words.Quantiles(days, words.DayPlaces)
 	if p10 == "" {
 		p.say("%s d, port to port", p50)
 		return nil
@@ -24,7 +24,7 @@ func plusMinus(days result.Spread) string {
 	if !telling {
 		return ""
 	}
-	return " (±" + words.Fixed(half, words.Places(days.P50)) + " d simulation error)"
+	return " (±" + words.Fixed(half, words.DayPlaces) + " d simulation error)"
 }
 
 // allotted prints the second result: what gets done within the days.
@@ -40,7 +40,7 @@ func (p *printer) allotted(s *result.Summary) error {
 	}
 	p.WriteByte('\n')
 	hand := words.InDays(a.InHand)
-	rows := [][]string{threeCells("days in hand at the end (d)", hand, words.Places(hand.P10, hand.P50, hand.P90), s.Replications),
+	rows := [][]string{threeCells("days in hand at the end (d)", hand, words.DayPlaces, s.Replications),
 		threeCells("core recovered (m)", a.Recovered, 0, s.Replications)}
 	if a.OfAlternates.P90 > 0 {
 		rows = append(rows, threeCells("  at the primary sites", a.OfPrimary, 0, s.Replications), threeCells("  at alternates", a.OfAlternates, 0, s.Replications))

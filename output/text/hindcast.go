@@ -13,7 +13,7 @@ func Hindcast(w io.Writer, h *score.Hindcast) error {
 	p := on(w)
 	p.hindcastTitle(h)
 	p.hindcastCard(&h.Card)
-	for _, section := range []func(*score.Hindcast) error{p.hindcastResults, p.hindcastClasses, p.hindcastCycles, p.hindcastRecovery} {
+	for _, section := range []func(*score.Hindcast) error{p.hindcastResults, p.hindcastTold, p.hindcastClasses, p.hindcastCycles, p.hindcastRecovery} {
 		if err := section(h); err != nil {
 			return err
 		}

@@ -22,12 +22,11 @@ func (p *printer) holes(s *result.Summary) error {
 		numberColumn("section\n(%)"),
 		numberColumn("done" + words.OrLess("\n(%)", several)),
 	}
-	decimals := words.Places(longestHoles(s.Sites)...)
 	var rows [][]string
 	for i := range s.Sites {
 		rows = append(rows, []string{headOf(&s.Sites[i]), "", "", "", "", "", ""})
 		for j := range s.Sites[i].Holes {
-			rows = append(rows, holeRow(&s.Sites[i].Holes[j], decimals, s.Replications))
+			rows = append(rows, holeRow(&s.Sites[i].Holes[j], words.DayPlaces, s.Replications))
 		}
 	}
 	if err := p.table(cols, rows); err != nil {
@@ -61,16 +60,6 @@ func (p *printer) conditional(s *result.Summary) error {
 	}
 	p.say("Dropped: left out, or cut short. What is not called for leaves its site complete and the programme whole.")
 	return nil
-}
-
-// longestHoles are the days that decide how many decimals all of them get.
-func longestHoles(sites []result.Site) (days []float64) {
-	for _, site := range sites {
-		for _, h := range site.Holes {
-			days = append(days, words.InDays(h.Days).P50, words.InDays(h.Days).P90)
-		}
-	}
-	return days
 }
 
 // headOf is the line above the holes of a site.

@@ -18,11 +18,11 @@ func (p *printer) inShort(s *result.Summary) error {
 	var classes []string
 	for _, c := range BySize(s.Needed.ByClass) {
 		if days := words.InDays(s.Needed.ByClass[c]); days.Mean > 0 {
-			classes = append(classes, c.String()+" "+words.Fixed(days.Mean, words.Places(total.Mean)))
+			classes = append(classes, c.String()+" "+words.Fixed(days.Mean, words.DayPlaces))
 		}
 	}
 	if len(classes) > 0 {
-		p.say("Where the days go: %s; together %s d%s.", strings.Join(classes, ", "), words.Fixed(total.Mean, words.Places(total.Mean)),
+		p.say("Where the days go: %s; together %s d%s.", strings.Join(classes, ", "), words.Fixed(total.Mean, words.DayPlaces),
 			words.OrLess(", all means", s.Replications >= 2))
 	}
 	if shown, _ := Shown(s.Drivers); len(shown) > 0 && s.Replications >= 2 {

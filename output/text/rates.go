@@ -67,8 +67,8 @@ func ratesSpan(r *rates.Result) string {
 	return text + ". Values are P10, P50 and P90."
 }
 
-// triple writes three values in the unit of a rate.
-func ratesTriple(x *rates.Rate, t rates.Triple) string {
+// RateTriple writes P10, P50 and P90 in the unit of a rate, as one number where they are equal.
+func RateTriple(x *rates.Rate, t rates.Triple) string {
 	if math.IsNaN(t[1]) {
 		return "-"
 	}
@@ -79,20 +79,28 @@ func ratesTriple(x *rates.Rate, t rates.Triple) string {
 	return words.Figures(low) + " / " + words.Figures(mid) + " / " + words.Figures(high)
 }
 
+// RateCount is how much was observed of a rate: how often, and how many stands.
+func RateCount(x *rates.Rate) string {
+	if x.Unit == "stands" {
+		return fmt.Sprintf("%d (%.0f stands)", x.N, x.Exposure)
+	}
+	return fmt.Sprint(x.N)
+}
+
+// RateToUse is the spread to use of a rate.
+func RateToUse(x *rates.Rate) string {
+	if !x.Identified {
+		return "the ship's"
+	}
+	return RateTriple(x, x.Use)
+}
+
 func (p *printer) ratesTable(r *rates.Result) error {
 	p.heading("Rates")
 	var rows [][]string
 	for i := range r.Rates {
 		x := &r.Rates[i]
-		exposure := fmt.Sprintf("%d", x.N)
-		if x.Unit == "stands" {
-			exposure += fmt.Sprintf(" (%.0f stands)", x.Exposure)
-		}
-		use := "the ship's"
-		if x.Identified {
-			use = ratesTriple(x, x.Use)
-		}
-		rows = append(rows, []string{x.Of.Of().Key, x.Of.Of().Unit, exposure, ratesTriple(x, x.Log), ratesTriple(x, x.Ship), use, x.Shares.String()})
+		rows = append(rows, []string{x.Of.Of().Key, x.Of.Of().Unit, RateCount(x), RateTriple(x, x.Log), RateTriple(x, x.Ship), RateToUse(x), x.Shares.String()})
 	}
 	if len(rows) == 0 {
 		p.say("Nothing in the files says anything of a rate.")
@@ -197,13 +205,19 @@ func (p *printer) unmapped(r *rates.Result) error {
 	return p.table([]column{numberColumn("hours"), numberColumn("lines"), wordColumn("words", 60)}, rows)
 }
 
-func (p *printer) ratesNotes(r *rates.Result, notes []riglog.Note) {
+// RatesNotes are what is wrong with the files, and what was left out for another reason.
+func RatesNotes(r *rates.Result, notes []riglog.Note) []riglog.Note {
 	all := append([]riglog.Note(nil), notes...)
 	for _, n := range r.LeftOut {
 		if !n.Lost {
 			all = append(all, n)
 		}
 	}
+	return all
+}
+
+func (p *printer) ratesNotes(r *rates.Result, notes []riglog.Note) {
+	all := RatesNotes(r, notes)
 	if len(all) == 0 {
 		return
 	}

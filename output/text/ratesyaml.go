@@ -58,7 +58,7 @@ func SourceOf(r *rates.Result, x *rates.Rate) string {
 	if x.Unit == "stands" {
 		n += fmt.Sprintf(" (%.0f stands)", x.Exposure)
 	}
-	return fmt.Sprintf("log: %s, %s, %s", strings.Join(fileNames(r), ", "), n, when)
+	return rig.LogSource + fmt.Sprintf("%s, %s, %s", strings.Join(fileNames(r), ", "), n, when)
 }
 
 // fileNames are the files without their folders.

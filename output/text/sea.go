@@ -11,9 +11,16 @@ import (
 	"coredays/output/words"
 )
 
-// Sea prints the sea of one or more places for people.
-func Sea(w io.Writer, studies []*sea.Study) error {
+// Sea prints the sea of one or more places for people: of several side by side what is asked first, unless all is
+// wanted.
+func Sea(w io.Writer, studies []*sea.Study, d Detail) error {
 	p := on(w)
+	if len(studies) > 1 && !d.All {
+		if err := p.seas(studies); err != nil {
+			return err
+		}
+		return p.to(w)
+	}
 	for i, s := range studies {
 		if i > 0 {
 			p.WriteByte('\n')
@@ -140,17 +147,19 @@ const rarely = 0.005
 // trust says how far to rely on all this.
 func (p *printer) trust(s *sea.Study) {
 	p.heading("How far to trust it")
-	if s.Likeness != nil {
-		years := s.Likeness.Record.Years()
-		p.item(fmt.Sprintf("%.2g years of heights leave about ±%.0f %% on mean spells and ±%.0f %% on waits (ten years leave ±10 %% and ±15 %%), "+
-			"whatever is made of them", years, 10*math.Sqrt(10/years), 15*math.Sqrt(10/years)))
-		p.item(fmt.Sprintf("the made sea beside the record is its hours %d times over, gaps and all", s.Times))
-	} else {
-		p.item("from a climate alone, expect mean spells within about 12 % and waits within about 12 to 20 %, in the worst places 60 %; a record of the place does better")
+	for _, line := range trustOf(s) {
+		p.item(line)
 	}
-	for _, note := range s.Notes {
-		p.item(note)
+}
+
+func trustOf(s *sea.Study) []string {
+	if s.Likeness == nil {
+		return append([]string{"from a climate alone, expect mean spells within about 12 % and waits within about 12 to 20 %, in the worst places 60 %; a record of the place does better"}, s.Notes...)
 	}
+	years := s.Likeness.Record.Years()
+	return append([]string{fmt.Sprintf("%.2g years of heights leave about ±%.0f %% on mean spells and ±%.0f %% on waits (ten years leave ±10 %% and ±15 %%), "+
+		"whatever is made of them", years, 10*math.Sqrt(10/years), 15*math.Sqrt(10/years)),
+		fmt.Sprintf("the made sea beside the record is its hours %d times over, gaps and all", s.Times)}, s.Notes...)
 }
 
 func monthName(month int) string {

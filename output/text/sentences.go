@@ -14,14 +14,14 @@ func Headlines(s *result.Summary) []string {
 		return []string{"No replication finished, so there is no answer."}
 	}
 	days, sea := words.InDays(s.Needed.Total), words.Given(s.Allotted.SeaDays.Days())
-	p10, p50, p90 := words.Quantiles(days, words.Places(days.P50, days.P90))
+	p10, p50, p90 := words.Quantiles(days, words.DayPlaces)
 	if p10 == "" {
 		return []string{fmt.Sprintf("The whole programme needs %s days, port to port.", p50),
 			words.Happens(s.Allotted.ChanceAll, s.Replications, "It fits into the "+sea+" sea days", "It does not fit into the "+sea+" sea days")}
 	}
 	return append([]string{
 		fmt.Sprintf("Half of the expeditions need more than %s days for the whole programme, port to port; one in ten more than %s, nine in ten more than %s.", p50, p90, p10),
-		words.Happens(s.Allotted.ChanceAll, s.Replications, "In the "+sea+" sea days it is finished", "In the "+sea+" sea days it is not finished") + " " +
+		words.Happens(s.Allotted.ChanceAll, s.Replications, "In the "+sea+" sea days it gets done", "In the "+sea+" sea days it does not get done") + " " +
 			words.Happens(s.Allotted.ChancePrimary, s.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 at the primary sites gets done"),
 	}, Why(s)...)
 }
@@ -41,11 +41,11 @@ func Facts(s *result.Summary) []Fact {
 	needed, hand := words.InDays(s.Needed.Total), words.InDays(s.Allotted.InHand)
 	ofAll := words.OrLess("of the expeditions", s.Replications >= 2) // one is no share of many
 	return []Fact{
-		spreadFact("days needed", needed, words.Places(needed.P90, needed.P50), "d"),
+		spreadFact("days needed", needed, words.DayPlaces, "d"),
 		{"whole programme within the days", words.Chance(s.Allotted.ChanceAll, s.Replications) + perCent(s), words.Exact(s.Allotted.ChanceAll), ofAll},
 		{"all of rank 1 within the days", words.Chance(s.Allotted.ChancePrimary, s.Replications) + perCent(s), words.Exact(s.Allotted.ChancePrimary), ofAll},
-		spreadFact("days in hand at the end", hand, words.Places(hand.P10, hand.P50, hand.P90), "d"),
-		spreadFact("core recovered within the days", s.Allotted.Recovered, 0, "m"),
+		spreadFact("days in hand at the end", hand, words.DayPlaces, "d"),
+		coreFact(&s.Allotted),
 		{"port reached too late", words.Chance(s.Allotted.Late, s.Replications) + perCent(s), words.Exact(s.Allotted.Late), ofAll},
 	}
 }
@@ -62,6 +62,15 @@ func spreadFact(label string, s result.Spread, places int, unit string) Fact {
 	return Fact{label, p50 + " " + unit, words.Exact(words.Middle(s)), note}
 }
 
+// coreFact says the core within the days, and how much of it alternates bring.
+func coreFact(a *result.Allotted) Fact {
+	f := spreadFact("core recovered within the days", a.Recovered, 0, "m")
+	if a.OfAlternates.P90 > 0 && f.Note != "" {
+		f.Note += "; at the primary sites P50 " + words.Fixed(words.Middle(a.OfPrimary), 0) + " m"
+	}
+	return f
+}
+
 // SiteWords describes a site in a sentence.
 func SiteWords(site *result.Site) string {
 	text := fmt.Sprintf("Water depth %s m, target %s m below the sea floor. ", words.Given(float64(site.WaterDepth)), words.Given(float64(site.Target)))
@@ -70,7 +79,7 @@ func SiteWords(site *result.Site) string {
 	}
 	days, waiting := words.InDays(site.Days), words.InDays(site.Waiting)
 	return text + fmt.Sprintf("%s days on site, of which %s waiting on weather; %s m recovered, %s %% of what was cored; reached in %s %%, complete in %s %% of the expeditions within the days.",
-		words.Ranged(days, words.Places(days.P90)), words.Ranged(waiting, words.Places(days.P90)), words.Ranged(site.Recovered, 0), words.Ranged(site.Percent, 0),
+		words.Ranged(days, words.DayPlaces), words.Ranged(waiting, words.DayPlaces), words.Ranged(site.Recovered, 0), words.Ranged(site.Percent, 0),
 		words.Percent(site.ChanceReached), words.Percent(site.ChanceComplete))
 }
 

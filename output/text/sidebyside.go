@@ -16,11 +16,15 @@ func (p *printer) sideBySide(c *result.Comparison) error {
 	order := c.Question == result.WhichOrder
 	columns := []column{wordColumn(HeadingOf(c.Question), 30), numberColumn("done (%):\nrank 1"), numberColumn("\nall")}
 	if order {
-		columns = append(columns, numberColumn("days (d)\nP50"), numberColumn("days more than\nthe first (d)"), numberColumn("track\n(nmi)"), numberColumn("core\n(m)"))
+		columns = append(columns, numberColumn("days (d)\nP50"), numberColumn("days more than\nthe first (d)"), numberColumn("track\n(nmi)"), numberColumn("mean\ncore (m)"))
 	} else {
-		columns = append(columns, numberColumn("days needed (d)\nP50 (P10–P90)"), numberColumn("days more than\nthe first (d)"), numberColumn("waiting\n(d)"), numberColumn("core\n(m)"))
+		columns = append(columns, numberColumn("days needed (d)\nP50 (P10–P90)"), numberColumn("days more than\nthe first (d)"), numberColumn("mean\nwait (d)"), numberColumn("mean\ncore (m)"))
 	}
-	columns = append(columns, wordColumn("", 8))
+	standing := 8
+	if order {
+		standing = 18 // that of the scenario is named
+	}
+	columns = append(columns, wordColumn("", standing))
 	var rows [][]string
 	for _, i := range ByMerit(c) {
 		rows = append(rows, sideRow(c, i, order))
@@ -53,14 +57,17 @@ func HeadingOf(q result.Question) string {
 	return "plan"
 }
 
-// ByMerit lists orders from the first on; plans and dates stay as they were given.
+// ByMerit lists orders from the first on, that of the scenario above all; plans and dates stay as they were given.
 func ByMerit(c *result.Comparison) []int {
 	list := make([]int, 0, len(c.Alternatives))
 	if c.Question == result.WhichOrder {
+		if c.Planned >= 0 && c.Planned < len(c.Alternatives) && c.Planned != c.Best {
+			list = append(list, c.Planned)
+		}
 		list = append(list, c.Best)
 	}
 	for i := range c.Alternatives {
-		if c.Question != result.WhichOrder || i != c.Best {
+		if c.Question != result.WhichOrder || i != c.Best && i != c.Planned {
 			list = append(list, i)
 		}
 	}
@@ -77,7 +84,7 @@ func sideRow(c *result.Comparison, i int, order bool) []string {
 	} else {
 		row = append(row, words.Ranged(days, 1), More(c, i), words.Fixed(WaitingDays(a.Summary), 1))
 	}
-	return append(row, words.Fixed(a.Summary.Allotted.Recovered.Mean, 0), Standing(c, i)+words.OrLess(" *", Starred(c, i)))
+	return append(row, words.Fixed(a.Summary.Allotted.Recovered.Mean, 0), words.OrLess("planned, ", order && i == c.Planned)+Standing(c, i)+words.OrLess(" *", Starred(c, i)))
 }
 
 // More is how many days an alternative needs more than the first.

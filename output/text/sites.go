@@ -23,14 +23,9 @@ func (p *printer) sites(s *result.Summary) error {
 		numberColumn("core (m)" + words.OrLess("\nP50", several)), numberColumn("recovered\n(%)"),
 		numberColumn("reached" + words.OrLess("\n(%)", several)), numberColumn("complete" + words.OrLess("\n(%)", several)),
 	}
-	var days, waits []float64
-	for _, site := range s.Sites {
-		days = append(days, words.InDays(site.Days).P50, words.InDays(site.Days).P90)
-		waits = append(waits, words.InDays(site.Waiting).P50, words.InDays(site.Waiting).P90)
-	}
 	var rows [][]string
 	for i := range s.Sites {
-		rows = append(rows, siteRow(&s.Sites[i], s.Replications, words.Places(days...), words.Places(waits...)))
+		rows = append(rows, siteRow(&s.Sites[i], s.Replications))
 	}
 	return p.table(cols, rows)
 }
@@ -48,14 +43,14 @@ func (p *printer) explainSites(s *result.Summary) {
 }
 
 // siteRow is the row of one site.
-func siteRow(site *result.Site, replications, dayPlaces, waitPlaces int) []string {
+func siteRow(site *result.Site, replications int) []string {
 	reached, complete := words.Chance(site.ChanceReached, replications), words.Chance(site.ChanceComplete, replications)
 	if site.ChanceReached == 0 {
 		reached, complete = "not reached", words.Absent
 	}
 	return []string{
 		words.SiteName(site), words.Ranks(site),
-		words.Ranged(words.InDays(site.Days), dayPlaces), words.Ranged(words.InDays(site.Waiting), waitPlaces),
+		words.Ranged(words.InDays(site.Days), words.DayPlaces), words.Ranged(words.InDays(site.Waiting), words.DayPlaces),
 		words.Fixed(words.Middle(site.Recovered), 0), words.Fixed(words.Middle(site.Percent), 0),
 		reached, complete,
 	}

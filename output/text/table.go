@@ -16,26 +16,35 @@ type column struct {
 	heading string // with the unit; a line break in it makes a second line
 	text    bool   // words, set to the left and wrapped; numbers are set to the right
 	width   int    // widest line of a text column, columns of the terminal
+	stacked bool   // the range of a number goes below it
 }
 
-func wordColumn(heading string, width int) column { return column{heading, true, width} }
+func wordColumn(heading string, width int) column {
+	return column{heading: heading, text: true, width: width}
+}
 
 func numberColumn(heading string) column { return column{heading: heading} }
 
 const (
 	rule      = "─"
 	gap       = 2  // blanks between columns
+	closeGap  = 1  // where the page is too narrow for that
 	narrowest = 10 // column of words, below which it is not narrowed
 )
 
 // table prints rows below their headings, a rule between, columns two blanks apart.
 func (p *printer) table(columns []column, rows [][]string) error {
-	columns = fitted(columns, rows, p.width)
+	columns = stacked(fitted(columns, rows, p.width), rows, p.width)
+	between := gap
+	if over := widthOf(columns, rows) - p.width; over > 0 {
+		between = closeGap
+		columns = fitted(columns, rows, p.width+(gap-closeGap)*len(columns))
+	}
 	var rendered strings.Builder
-	t := tablewriter.NewTable(&rendered, layout(columns)...)
+	t := tablewriter.NewTable(&rendered, layout(columns, between)...)
 	var headings []string
 	for _, c := range columns {
-		headings = append(headings, c.heading)
+		headings = append(headings, c.set(c.heading))
 	}
 	t.Header(headings)
 	for _, row := range rows {
@@ -50,7 +59,7 @@ func (p *printer) table(columns []column, rows [][]string) error {
 		line = strings.TrimRight(line, " \n")
 		if strings.HasPrefix(line, rule) {
 			from := p.Len()
-			p.WriteString(indent + strings.TrimSuffix(line, rule+rule) + "\n") // it goes on below the gap after the last column
+			p.WriteString(indent + strings.TrimSuffix(line, strings.Repeat(rule, between)) + "\n") // it goes on below the gap after the last column
 			p.setAs(faint, from)
 			continue
 		}
@@ -74,25 +83,65 @@ func fitted(columns []column, rows [][]string, page int) []column {
 	return columns
 }
 
+// stacked sets the ranges of numbers below them, the widest column first, where a table is still wider than the page.
+func stacked(columns []column, rows [][]string, page int) []column {
+	for widthOf(columns, rows) > page {
+		widest, most := -1, 0
+		for i := range columns {
+			if width := columns[i].numberWidth(rows, i); !columns[i].text && !columns[i].stacked && width > most && columns[i].hasRanges(rows, i) {
+				widest, most = i, width
+			}
+		}
+		if widest < 0 {
+			break
+		}
+		columns[widest].stacked = true
+	}
+	return columns
+}
+
+// rangeAt is where a number ends and its range begins.
+const rangeAt = " ("
+
+func (c *column) hasRanges(rows [][]string, i int) bool {
+	return slices.ContainsFunc(rows, func(row []string) bool { return strings.Contains(row[i], rangeAt) })
+}
+
+// set is a cell or heading as it is set.
+func (c *column) set(text string) string {
+	if c.stacked {
+		return strings.ReplaceAll(text, rangeAt, "\n(")
+	}
+	return text
+}
+
+// numberWidth is the widest line of a column of numbers.
+func (c *column) numberWidth(rows [][]string, i int) (width int) {
+	for _, row := range rows {
+		for line := range strings.Lines(c.set(row[i])) {
+			width = max(width, words.Displayed(strings.TrimSuffix(line, "\n")))
+		}
+	}
+	return width
+}
+
 // widthOf is how wide the table becomes at most.
 func widthOf(columns []column, rows [][]string) int {
 	total := len(indent) - gap
 	for i, c := range columns {
 		width := c.width
-		for line := range strings.Lines(c.heading) {
-			width = max(width, words.Displayed(line))
+		for line := range strings.Lines(c.set(c.heading)) {
+			width = max(width, words.Displayed(strings.TrimSuffix(line, "\n")))
 		}
-		for _, row := range rows {
-			if !c.text {
-				width = max(width, words.Displayed(row[i]))
-			}
+		if !c.text {
+			width = max(width, c.numberWidth(rows, i))
 		}
 		total += width + gap
 	}
 	return total
 }
 
-func layout(columns []column) []tablewriter.Option {
+func layout(columns []column, between int) []tablewriter.Option {
 	var aligned tw.Alignment
 	for _, c := range columns {
 		side := tw.AlignRight
@@ -109,7 +158,7 @@ func layout(columns []column) []tablewriter.Option {
 		tablewriter.WithRowAutoWrap(tw.WrapNone),
 		tablewriter.WithTrimSpace(tw.Off),
 		tablewriter.WithEastAsian(tw.Off),
-		tablewriter.WithPadding(tw.Padding{Right: strings.Repeat(" ", gap), Overwrite: true}),
+		tablewriter.WithPadding(tw.Padding{Right: strings.Repeat(" ", between), Overwrite: true}),
 	}
 }
 
@@ -129,7 +178,7 @@ func rules() tw.Rendition {
 func cells(columns []column, row []string) []string {
 	wrapped := make([]string, len(row))
 	for i, cell := range row {
-		wrapped[i] = cell
+		wrapped[i] = columns[i].set(cell)
 		if columns[i].text {
 			blanks := cell[:len(cell)-len(strings.TrimLeft(cell, " "))]
 			lines := words.Wrap(cell, columns[i].width-len(blanks))

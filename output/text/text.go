@@ -67,5 +67,5 @@ func inPort(days result.Spread) string {
 		return ""
 	}
 	days = words.InDays(days)
-	return fmt.Sprintf(", after %s days in port, not included below", words.Ranged(days, words.Places(days.P90, days.P50)))
+	return fmt.Sprintf(", after %s days in port, not included below", words.Ranged(days, words.DayPlaces))
 }

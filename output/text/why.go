@@ -61,7 +61,7 @@ func unused(s *result.Summary) string {
 	if s.Replications < 2 || !(words.Middle(days) >= manyUnused*sea) {
 		return ""
 	}
-	return fmt.Sprintf("Half of the expeditions bring home %s of the %s days unused, or more.", words.Fixed(days.P50, words.Places(days.P50)), words.Given(sea))
+	return fmt.Sprintf("Half of the expeditions bring home %s of the %s days unused, or more.", words.Fixed(days.P50, words.DayPlaces), words.Given(sea))
 }
 
 // mostLeftOut is how many holes are told that get left out.

@@ -3,6 +3,7 @@ package words
 import (
 	"math"
 	"strconv"
+	"strings"
 
 	"coredays/model/unit"
 )
@@ -18,7 +19,15 @@ func Figures(value float64) string {
 	if !Defined(value) {
 		return Absent
 	}
-	return unit.OfCount.Tell(value, "")
+	return withMinus(unit.OfCount.Tell(value, ""))
+}
+
+// withMinus has a minus sign where a number for programs has a hyphen: a hyphen is lost at the end of a line.
+func withMinus(number string) string {
+	if after, negative := strings.CutPrefix(number, "-"); negative {
+		return "−" + after
+	}
+	return number
 }
 
 // Places is how many decimals a column needs so that its largest value has two or three significant
@@ -39,6 +48,10 @@ func Places(values ...float64) int {
 	return 2
 }
 
+// DayPlaces is how many decimals days have wherever people read them: a site of a day and an expedition of sixty are
+// told to two and a half hours, and the same figure reads alike in text, page and chart.
+const DayPlaces = 1
+
 // Fixed writes a number with a fixed count of decimals: what is too small to show is "<0.1", and
 // whole numbers from 1000 on keep three significant figures.
 func Fixed(value float64, places int) string {
@@ -55,7 +68,7 @@ func Fixed(value float64, places int) string {
 	case places == 0 && math.Abs(value) >= 1000:
 		return Figures(value)
 	}
-	return text
+	return withMinus(text)
 }
 
 // Orderable rounds up to a whole number, from 1000 on to three significant figures: who orders
@@ -74,7 +87,7 @@ func Orderable(value float64) string {
 
 // Between writes a range; with a minus sign in it a dash would be read for one.
 func Between(low, high string) string {
-	if low[0] == '-' || high[0] == '-' {
+	if strings.HasPrefix(low, "−") || strings.HasPrefix(high, "−") {
 		return low + " to " + high
 	}
 	return low + "–" + high

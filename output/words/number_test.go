@@ -15,7 +15,7 @@ func TestSingleNumbersHaveThreeFigures(t *testing.T) {
 		want  string
 	}{
 		{0.0449, "0.0449"}, {12.34, "12.3"}, {1234, "1230"}, {98.6, "98.6"}, {56, "56"}, {0, "0"}, {negativeZero, "0"},
-		{-0.25, "-0.25"}, {math.NaN(), "–"}, {math.Inf(1), "–"}, {math.Inf(-1), "–"}, {1e9, "1000000000"},
+		{-0.25, "−0.25"}, {math.NaN(), "–"}, {math.Inf(1), "–"}, {math.Inf(-1), "–"}, {1e9, "1000000000"},
 	}
 	for _, c := range cases {
 		if got := words.Figures(c.value); got != c.want {
@@ -31,8 +31,8 @@ func TestNumbersOfAColumnHaveTheSameDecimals(t *testing.T) {
 		want   string
 	}{
 		{0.0449, 2, "0.04"}, {0.0449, 1, "<0.1"}, {0.0449, 0, "<1"}, {0.004, 2, "<0.01"}, {12.34, 1, "12.3"}, {12, 1, "12.0"},
-		{9.96, 1, "10.0"}, {0, 1, "0.0"}, {0, 0, "0"}, {negativeZero, 1, "0.0"}, {-0.04, 1, "0.0"}, {-0.06, 1, "-0.1"},
-		{98.6, 0, "99"}, {98.6, 1, "98.6"}, {1234, 0, "1230"}, {-1234, 0, "-1230"}, {999.6, 0, "1000"},
+		{9.96, 1, "10.0"}, {0, 1, "0.0"}, {0, 0, "0"}, {negativeZero, 1, "0.0"}, {-0.04, 1, "0.0"}, {-0.06, 1, "−0.1"},
+		{98.6, 0, "99"}, {98.6, 1, "98.6"}, {1234, 0, "1230"}, {-1234, 0, "−1230"}, {999.6, 0, "1000"},
 		{math.NaN(), 1, "–"}, {math.Inf(1), 0, "–"},
 	}
 	for _, c := range cases {
@@ -73,7 +73,7 @@ func TestOnlyAllIsHundredPercentAndOnlyNothingIsZero(t *testing.T) {
 	cases := []struct {
 		share float64
 		want  string
-	}{{0, "0"}, {0.0001, "<1"}, {0.38, "38"}, {0.3775, "38"}, {0.99, "99"}, {0.9999, ">99"}, {1, "100"}, {-0.03, "-3"}, {negativeZero, "0"}, {math.NaN(), "–"}}
+	}{{0, "0"}, {0.0001, "<1"}, {0.38, "38"}, {0.3775, "38"}, {0.99, "99"}, {0.9999, ">99"}, {1, "100"}, {-0.03, "−3"}, {negativeZero, "0"}, {math.NaN(), "–"}}
 	for _, c := range cases {
 		if got := words.Percent(c.share); got != c.want {
 			t.Errorf("%g is %q %%, want %q", c.share, got, c.want)

@@ -18,7 +18,7 @@ func TestSpreadThatMeansNothingIsOneNumber(t *testing.T) {
 		want string
 	}{
 		{"ordinary", result.Spread{N: 9, P10: 220, P50: 267, P90: 310}, "267 (220–310)"},
-		{"negative", result.Spread{N: 9, P10: -31, P50: 2, P90: 5}, "2 (-31 to 5)"},
+		{"negative", result.Spread{N: 9, P10: -31, P50: 2, P90: 5}, "2 (−31 to 5)"},
 		{"one replication", result.Spread{N: 1, P10: 220, P50: 267, P90: 310}, "267"},
 		{"all the same", result.Spread{N: 9, P10: 267, P50: 267, P90: 267}, "267"},
 		{"all print the same", result.Spread{N: 9, P10: 266.9, P50: 267, P90: 267.1}, "267"},

@@ -44,6 +44,8 @@ var (
 		why: "shorter is no reason to recover pipe, and a site closed for longer is one for another season: see not_before and not_after"}
 	CountMeasure = Measure{kind: "count", Of: unit.OfCount, Least: 1, Most: 1000, Whole: true,
 		why: "nothing on board is counted in more"}
+	CoreMeasure = Measure{kind: "length of a core", Of: unit.OfLength, Symbol: "m", such: "4.8 m", Least: 0.5, Most: 20,
+		why: "shorter is not worth a cycle, and longer is no barrel"}
 	RankMeasure = Measure{kind: "rank", Of: unit.OfCount, Least: 1, Most: 100, Whole: true,
 		why: "nobody distinguishes more ranks"}
 	StrokesMeasure = Measure{kind: "partial strokes in a row", Of: unit.OfCount, Least: 1, Most: 20, Whole: true,
@@ -66,6 +68,8 @@ var (
 		why: "less is water, more is more than any rock"}
 	PenetrationRate = Measure{kind: "rate of drilling or coring", Of: unit.OfSpeed, Symbol: "m/h", such: "28 m/h", Least: in(unit.OfSpeed, "0.02 m/h"), Most: in(unit.OfSpeed, "1000 m/h"),
 		why: "slower is half a metre a day, faster than pipe is run"}
+	StickingMeasure = Measure{kind: "chance of sticking against that in mud", Of: unit.OfShare, Symbol: "%", Most: 50,
+		why: "more is a hole that no string leaves"}
 	RecoveryMeasure = Measure{kind: "recovery", Of: unit.OfShare, Symbol: "%", Most: 2,
 		why: "no core expands to more than twice what was cut"}
 )

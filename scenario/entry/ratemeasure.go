@@ -88,6 +88,7 @@ var rateGroups = []struct {
 	{jointLength, []rig.Rate{rig.JointLength}},
 	{barrelDiameter, []rig.Rate{rig.PistonDiameter}},
 	{seaHeight, []rig.Rate{rig.SlowdownFrom}},
+	{CoreMeasure, []rig.Rate{rig.PistonAdvance, rig.ExtendedAdvance, rig.RotaryAdvance}},
 	{someCores, []rig.Rate{rig.MudlineClearance, rig.CoreGap, rig.DepthMismatch}},
 	{rateDepth, []rig.Rate{rig.ExtendedDeepFrom}},
 	{hungDepth, []rig.Rate{rig.HangOffDepth, rig.LoggingPipeDepth}},

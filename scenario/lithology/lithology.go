@@ -32,6 +32,7 @@ type File struct {
 	SideShear         *document.Spread           `mapstructure:"side_shear"`
 	DrillingRate      *document.Spread           `mapstructure:"drilling_rate"`
 	DrillingAheadRate *document.Spread           `mapstructure:"drilling_ahead_rate"`
+	Sticking          *document.Spread           `mapstructure:"sticking"`
 	Recovery          map[string]document.Spread `mapstructure:"recovery"` // by the key of a coring.Tool
 }
 
@@ -58,6 +59,8 @@ func Read(c *entry.Reader, path string, f File) ground.Lithology {
 	l.Strength = c.Quantity(document.Join(path, "side_shear"), f.SideShear, entry.StrengthMeasure, spread.Quantity{})
 	l.Rate = c.Quantity(document.Join(path, "drilling_rate"), f.DrillingRate, entry.PenetrationRate, spread.Quantity{})
 	l.Ahead = c.Quantity(document.Join(path, "drilling_ahead_rate"), f.DrillingAheadRate, entry.PenetrationRate, spread.Quantity{})
+	c.Sourced(document.Join(path, "sticking"), f.Sticking)
+	l.Sticking = c.Quantity(document.Join(path, "sticking"), f.Sticking, entry.StickingMeasure, spread.Quantity{})
 	toolKeys(c, document.Join(path, "recovery"), f.Recovery)
 	for tool := range coring.Tools {
 		inner := document.Join(path, "recovery."+tool.Key())
@@ -103,6 +106,9 @@ func Altered(c *entry.Reader, path string, f File, l ground.Lithology) ground.Li
 	}
 	if f.DrillingAheadRate != nil {
 		l.Ahead = c.Quantity(document.Join(path, "drilling_ahead_rate"), f.DrillingAheadRate, entry.PenetrationRate, l.Ahead)
+	}
+	if f.Sticking != nil {
+		l.Sticking = c.Quantity(document.Join(path, "sticking"), f.Sticking, entry.StickingMeasure, l.Sticking)
 	}
 	toolKeys(c, document.Join(path, "recovery"), f.Recovery)
 	for tool := range coring.Tools {

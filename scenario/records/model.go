@@ -29,7 +29,14 @@ type Unrecorded struct {
 	WithWater float64 // power of the water depth over 2500 m with which the work grows
 	WithDepth float64 // power of the depth of the hole over 300 m
 	Ground    [grounds]ground.Lithology
+	InLeg     spread.Quantity // normal score of a site's days in their forecast: what sites of a leg have in common
 }
+
+// score is the standard normal distribution.
+type score struct{}
+
+// Quantile is the normal score.
+func (score) Quantile(p float64) float64 { return spread.Score(p) }
 
 // Era is how the cycles of some years went against those of the built-in ship.
 type Era struct {

@@ -2,6 +2,7 @@ package records
 
 import (
 	"coredays/model/ground"
+	"coredays/model/spread"
 	"coredays/model/unit"
 	"coredays/scenario/document"
 	"coredays/scenario/entry"
@@ -16,6 +17,7 @@ type recordFile struct {
 	Eras        []eraFile        `mapstructure:"eras"`
 	Slower      slowerFile       `mapstructure:"rotary_slower"`
 	Work        workFile         `mapstructure:"work"`
+	Leg         legFile          `mapstructure:"leg"`
 	Lithologies []lithology.File `mapstructure:"lithologies"`
 }
 
@@ -45,6 +47,11 @@ type workFile struct {
 	Coreless  sometimesFile `mapstructure:"without_cores"`
 }
 
+type legFile struct {
+	Share  document.Text `mapstructure:"share"`
+	Common document.Text `mapstructure:"common"`
+}
+
 type sometimesFile struct {
 	Chance document.Text `mapstructure:"chance"`
 	Median document.Text `mapstructure:"median"`
@@ -70,6 +77,9 @@ func readUnrecorded(name string, data []byte) (Unrecorded, fault.List) {
 		WithWater: c.Number("work.with_water", f.Work.WithWater, powerMeasure),
 		WithDepth: c.Number("work.with_depth", f.Work.WithDepth, powerMeasure),
 	}
+	u.InLeg = spread.Quantity{Shape: score{}, Common: c.Number("leg.common", f.Leg.Common, entry.ShareMeasure)}
+	u.InLeg.Shares[spread.Expedition] = c.Number("leg.share", f.Leg.Share, entry.ShareMeasure)
+	u.InLeg.Shares[spread.Run] = 1 - u.InLeg.Shares[spread.Expedition]
 	u.InWater = c.slower("rotary_slower.in_water", f.Slower.InWater)
 	for i, e := range f.Eras {
 		path := document.At("eras", i)

@@ -11,6 +11,7 @@ import (
 	"coredays/model/sea"
 	"coredays/model/spread"
 	"coredays/model/unit"
+	"coredays/scenario"
 	"coredays/scenario/fault"
 )
 
@@ -133,6 +134,9 @@ func recordHole(h *record.Hole, known Knowledge) *plan.Hole {
 	if hole.DrillAheadTo < 1 {
 		hole.DrillAheadTo = 0
 	}
+	if steps := h.Steps(); len(steps) > 0 && hole.DrillAheadTo == 0 && steps[0].With.Piston() && known == Programme {
+		hole.StartOffset = startOffset(steps[0])
+	}
 	bottom := hole.DrillAheadTo
 	for _, step := range h.Steps() {
 		bottom += unit.Depth(step.Length)
@@ -144,3 +148,14 @@ func recordHole(h *record.Hole, known Knowledge) *plan.Hole {
 	}
 	return hole
 }
+
+// startOffset is how much higher than usual the first stroke of a hole began: piston corers go as far as they reach, so the
+// depth that they came to is so many strokes less what of the first was above the sea floor.
+func startOffset(step record.Step) unit.Length {
+	stroke := step.With.Stroke()
+	above := unit.Length(math.Ceil(float64(step.Length/stroke)))*stroke - step.Length
+	return above - min(clearance, stroke/2)
+}
+
+// clearance is how high above the sea floor the bit usually is then.
+var clearance = unit.Length(scenario.BuiltInRates()[rig.MudlineClearance].Median())

@@ -36,7 +36,7 @@ var headings = map[string]string{
 	"cored": "cored", "advance": "cored", "length_cored": "cored", "recovered": "recovered", "recovery": "recovered",
 	"on_deck": "time_on_deck", "deck_time": "time_on_deck", "on_deck_time": "time_on_deck",
 	"water_depth": "water", "block_height": "block", "block_position": "block", "hookload": "hook_load",
-	"bit_depth": "bit", "wire": "wire", "wire_out": "wire", "seconds": "time", "time_s": "time",
+	"bit_depth": "bit", "wire": "wire", "wire_out": "wire", "line_out": "wire", "wire_depth": "wire", "wireline_depth": "wire", "line_depth": "wire", "seconds": "time", "time_s": "time",
 }
 
 // column is where a column stands, and the unit that its heading or the row below says.
@@ -53,6 +53,7 @@ type table struct {
 	kind   kind
 	column map[string]column
 	rows   []spreadsheet.Row // below the heading
+	headed int               // number of the row of the heading
 }
 
 // mostAbove is how many rows, such as a title and the ship's name, may stand above the heading.
@@ -67,7 +68,7 @@ func tabled(s *sheet) (*table, error) {
 		found := headed(s.Rows[i].Cells)
 		for k, wanted := range needs {
 			if !slices.ContainsFunc(wanted, func(c string) bool { _, has := found[c]; return !has }) {
-				t := &table{sheet: s, kind: kind(k), column: found, rows: s.Rows[i+1:]}
+				t := &table{sheet: s, kind: kind(k), column: found, rows: s.Rows[i+1:], headed: s.Rows[i].Number}
 				t.unitRow()
 				return t, nil
 			}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 	"time"
 
@@ -156,4 +157,25 @@ func sum(a, b float64) float64 {
 		return a
 	}
 	return a + b
+}
+
+// logColumns are the columns of an operations log that are read, and what else a log may have that says nothing of a rate.
+var logColumns = []string{"from", "to", "hours", "what", "site", "hole", "depth", "depth_rig_floor", "bit_from", "bit_to", "stands", "note",
+	"leg", "program", "date", "day", "no", "number", "line", "code", "class", "kind"}
+
+// unread notes the columns of an operations log that nobody reads: a log whose pipe depths go by an unknown name would
+// lose all its trips in silence.
+func (c *clerk) unread() {
+	var titles []string
+	for name, col := range c.column {
+		if !slices.Contains(logColumns, name) {
+			titles = append(titles, strconv.Quote(col.title))
+		}
+	}
+	if len(titles) == 0 {
+		return
+	}
+	slices.Sort(titles)
+	*c.notes = append(*c.notes, riglog.Note{File: c.file, Row: c.headed, Why: "columns that are not read: " + strings.Join(titles, ", "),
+		Cure: "if they have the depths of the bit, name them bit_from_m and bit_to_m; a count of stands, stands"})
 }

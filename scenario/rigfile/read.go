@@ -36,6 +36,7 @@ func (r *Reading) Read(p *riglog.Papers, name string, data []byte) error {
 	p.Files = append(p.Files, name)
 	switch t.kind {
 	case operations:
+		c.unread()
 		words := r.Words
 		if words == nil {
 			words = Own()

@@ -29,3 +29,12 @@ func TestALineMayLumpWorkTogether(t *testing.T) {
 		t.Errorf("%+v", u)
 	}
 }
+
+// The length of line out goes by several names.
+func TestTheLinesChannelIsKnownByItsNames(t *testing.T) {
+	for _, name := range []string{"wire_m", "wire_out_m", "line_out_m", "Line out (m)", "wire depth [m]", "wireline_depth_m", "line_depth_m"} {
+		if _, known := headed([]string{"time", name})["wire"]; !known {
+			t.Errorf("%q is not known as the line's channel", name)
+		}
+	}
+}

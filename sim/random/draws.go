@@ -18,7 +18,9 @@ type Draws struct {
 	Median bool // every draw is the median, and no trouble happens
 	drawn  []drawn
 	tally  tally
-	Uses   *uses // nil where nobody asks what is drawn where
+	Uses   *uses     // nil where nobody asks what is drawn where
+	known  *Known    // what was learned of scores; nil for nothing
+	scores []float64 // of what is known, in this replication
 }
 
 func New(v *voyage.Voyage) Draws {
@@ -71,7 +73,7 @@ func (s *Draws) Draw(id voyage.Quantity) float64 {
 	}
 	d := &s.drawn[id]
 	if !d.known || d.place != s.Place {
-		s.settle(d, q, s.v.Purposes[id])
+		s.settle(d, q, id, s.v.Purposes[id], s.v.Above[id])
 		d.tallied = s.tally.row(s.Place) + int(id)
 		s.takeUp(d, q)
 	}
@@ -85,22 +87,22 @@ func (s *Draws) Draw(id voyage.Quantity) float64 {
 	return q.At(score)
 }
 
-// settle works out the score of the levels above the run.
-func (s *Draws) settle(d *drawn, q *spread.Drawn, purpose chance.Key) {
-	stream := s.Stream.For(purpose)
-	*d = drawn{place: s.Place, known: true, source: stream.For(s.Place.Hole)}
+// settle works out the score of the levels above the run, which may be those of other quantities too.
+func (s *Draws) settle(d *drawn, q *spread.Drawn, id voyage.Quantity, purpose, above chance.Key) {
+	*d = drawn{place: s.Place, known: true, source: s.Stream.For(purpose).For(s.Place.Hole)}
+	stream := s.Stream.For(above)
 	if w := q.Weight[spread.Expedition]; w > 0 {
 		own := stream.For(everywhere).Normal(0)
 		if c := q.Common; c != 0 {
-			own = c*s.Stream.For(CommonFactor).Normal(0) + math.Sqrt(1-c*c)*own
+			own = c*s.level(voyage.NoQuantity, spread.Expedition, 0, s.Stream.For(CommonFactor).Normal(0)) + math.Sqrt(1-c*c)*own
 		}
-		d.score += w * own
+		d.score += w * s.level(id, spread.Expedition, 0, own)
 	}
 	if w := q.Weight[spread.Site]; w > 0 {
-		d.score += w * stream.For(s.Place.Site).For(wholeSite).Normal(0)
+		d.score += w * s.level(id, spread.Site, s.Place.Site, stream.For(s.Place.Site).For(wholeSite).Normal(0))
 	}
 	if w := q.Weight[spread.Hole]; w > 0 {
-		d.score += w * d.source.Normal(0)
+		d.score += w * s.level(id, spread.Hole, s.Place.Hole, stream.For(s.Place.Hole).Normal(0))
 	}
 }
 
@@ -143,17 +145,20 @@ func (s *Draws) OfSite(id voyage.Quantity) float64 {
 func (s *Draws) Rate(r rig.Rate) float64 { return s.Draw(voyage.Quantity(r)) }
 
 // Happens draws whether something happens whose chance is one of the ship's rates.
-func (s *Draws) Happens(r rig.Rate) bool {
+func (s *Draws) Happens(r rig.Rate) bool { return s.HappensMore(r, 1) }
+
+// HappensMore draws whether something happens whose chance is so many times one of the ship's rates.
+func (s *Draws) HappensMore(r rig.Rate, times float64) bool {
 	if s.Median {
 		return false
 	}
-	chance := s.Rate(r)
+	chance := s.Rate(r) * times
 	if chance <= 0 {
 		return false
 	}
-	times := &s.tally.times[s.tally.row(s.Place)+len(s.drawn)+int(r)]
-	*times++
-	return s.Stream.For(s.v.Purposes[r]).For(happening).For(s.Place.Hole).Uniform(int(*times)) < chance
+	taken := &s.tally.times[s.tally.row(s.Place)+len(s.drawn)+int(r)]
+	*taken++
+	return s.Stream.For(s.v.Purposes[r]).For(happening).For(s.Place.Hole).Uniform(int(*taken)) < chance
 }
 
 // tally counts, for each place where the ship was, how often each quantity was drawn there and how often each

@@ -13,6 +13,7 @@ import (
 type Score struct {
 	Of      spread.Drawn // with the weight of one level alone
 	purpose chance.Key
+	above   chance.Key
 	at      UsedAt
 	Powers  int     // of the score that are let count: 1, or 3 where it is one of few
 	Share   float64 // of its effect that is this quantity's: others may draw with the same score
@@ -24,7 +25,7 @@ const fewScores = 3
 
 // ScoresOf lists the scores of a quantity above the run, one each for the expedition, the sites and the holes
 // where it is drawn, and its mean score of the runs in each hole.
-func ScoresOf(v *voyage.Voyage, id voyage.Quantity, places []UsedAt, sharing int) (list []Score) {
+func ScoresOf(v *voyage.Voyage, id voyage.Quantity, places []UsedAt, sharing Sharing) (list []Score) {
 	q := &v.Quantities[id]
 	for level := range spread.Levels {
 		if q.Weight[level] == 0 {
@@ -34,18 +35,53 @@ func ScoresOf(v *voyage.Voyage, id voyage.Quantity, places []UsedAt, sharing int
 		one.Weight = spread.Shares{}
 		one.Weight[level] = 1
 		distinct := apart(places, level)
-		powers, share := 1, 1.0
+		powers := 1
 		if len(distinct) <= fewScores {
 			powers = 3
 		}
-		if level == spread.Expedition {
-			share = 1 / float64(sharing)
-		}
 		for _, at := range distinct {
-			list = append(list, Score{one, v.Purposes[id], at, powers, share})
+			share := 1.0
+			if n := sharing[sharedBy(v, id, level, at)]; level != spread.Run && n > 1 {
+				share = 1 / float64(n)
+			}
+			list = append(list, Score{one, v.Purposes[id], v.Above[id], at, powers, share})
 		}
 	}
 	return list
+}
+
+// Sharing counts the quantities that draw with the same score.
+type Sharing map[shared]int
+
+// shared names a score: at the level of the expedition without a place.
+type shared struct {
+	above chance.Key
+	level spread.Level
+	at    chance.Key
+}
+
+func sharedBy(v *voyage.Voyage, id voyage.Quantity, level spread.Level, at UsedAt) shared {
+	switch level {
+	case spread.Expedition:
+		return shared{v.Above[id], level, 0}
+	case spread.Site:
+		return shared{v.Above[id], level, at.Site}
+	default:
+		return shared{v.Above[id], level, at.Hole}
+	}
+}
+
+// SharingOf counts for the places where each quantity is drawn.
+func SharingOf(v *voyage.Voyage, places [][]UsedAt) Sharing {
+	count := Sharing{}
+	for id := range places {
+		for level := range spread.Levels {
+			for _, at := range apart(places[id], level) {
+				count[sharedBy(v, voyage.Quantity(id), level, at)]++
+			}
+		}
+	}
+	return count
 }
 
 // apart are places that have scores of their own at a level.
@@ -65,7 +101,7 @@ func apart(places []UsedAt, level spread.Level) (list []UsedAt) {
 func (s *Draws) Score(x *Score) float64 {
 	s.Place = x.at.Place
 	var d drawn
-	s.settle(&d, &x.Of, x.purpose)
+	s.settle(&d, &x.Of, voyage.NoQuantity, x.purpose, x.above)
 	if x.Of.Weight[spread.Run] == 0 {
 		return d.score
 	}

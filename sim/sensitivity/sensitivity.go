@@ -4,7 +4,6 @@ import (
 	"context"
 	"math"
 
-	"coredays/model/chance"
 	"coredays/model/result"
 	"coredays/model/voyage"
 	"coredays/model/workers"
@@ -34,16 +33,11 @@ func Sensitivity(ctx context.Context, r *statistics.Results) []result.Influence 
 		return list
 	}
 	places := sim.UsesIn(ctx, r, f.numbers)
-	sharing := map[chance.Key]int{}
-	for id := range places {
-		if len(places[id]) > 0 {
-			sharing[v.Purposes[id]]++
-		}
-	}
+	sharing := random.SharingOf(v, places)
 	workers.Share(ctx, r.Workers, 0, len(list), func() func(int) {
 		s := random.New(v)
 		return func(id int) {
-			if scores := random.ScoresOf(v, voyage.Quantity(id), places[id], sharing[v.Purposes[id]]); len(scores) > 0 {
+			if scores := random.ScoresOf(v, voyage.Quantity(id), places[id], sharing); len(scores) > 0 {
 				list[id] = f.influence(&s, scores)
 			}
 		}

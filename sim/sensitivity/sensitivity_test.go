@@ -177,12 +177,12 @@ func TestManyRegressorsOfFewReplicationsTellNoMoreThanThereIs(t *testing.T) {
 // are made of the score in the first.
 func madeUpInfluence(t *testing.T, seed uint64, replications int, days func(n int, score float64) float64) result.Influence {
 	t.Helper()
-	v := &voyage.Voyage{Quantities: []spread.Drawn{spreadOver(2, 1, spread.Hole).Compile()}, Purposes: []chance.Key{7}}
+	v := &voyage.Voyage{Quantities: []spread.Drawn{spreadOver(2, 1, spread.Hole).Compile()}, Purposes: []chance.Key{7}, Above: []chance.Key{7}}
 	var places []random.UsedAt
 	for i := range 6 {
 		places = append(places, random.UsedAt{Place: random.Place{Site: 1, Hole: chance.Key(i)}})
 	}
-	scores, s := random.ScoresOf(v, 0, places, 1), random.New(v)
+	scores, s := random.ScoresOf(v, 0, places, nil), random.New(v)
 	var numbers []int
 	var rows []float64
 	for n := range replications {

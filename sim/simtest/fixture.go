@@ -37,7 +37,7 @@ var RoundRates = map[rig.Rate]float64{
 	rig.OffsetMove: 60 * Minutes, rig.MudlineClearance: 4.5, rig.MudlineReset: 30 * Minutes,
 	rig.PistonDurationFactor: 1, rig.PistonAlone: 1, rig.ExtendedDeepFrom: 1e4, rig.ExtendedDeep: 1, rig.ExtendedDurationFactor: 1, rig.RotaryDurationFactor: 1,
 	rig.PistonWire: 250.0 / 60, rig.ExtendedWire: 250.0 / 60, rig.RotaryWire: 250.0 / 60,
-	rig.PistonHandling: 10 * Minutes, rig.HalfPistonHandling: 10 * Minutes, rig.ExtendedHandling: 10 * Minutes, rig.RotaryHandling: 10 * Minutes,
+	rig.PistonHandling: 10 * Minutes, rig.HalfPistonHandling: 10 * Minutes, rig.ExtendedHandling: 10 * Minutes, rig.RotaryHandling: 10 * Minutes, rig.PistonAdvance: 9.5, rig.ExtendedAdvance: 9.5, rig.RotaryAdvance: 9.5,
 	rig.Shot: 4 * Minutes, rig.CorePull: 3 * Minutes, rig.OrientationWait: 6 * Minutes, rig.TemperatureStop: 10 * Minutes,
 	rig.DrillOver: 30 * Minutes, rig.Connection: 6 * Minutes, rig.Bench: 1 * Minutes, rig.Barrels: 3,
 	rig.CatwalkTime: 1 * Minutes, rig.CatwalkRoom: 3, rig.Sweep: 15 * Minutes, rig.CoresBetweenSweeps: 3, rig.CentreBit: 20 * Minutes,
@@ -75,7 +75,7 @@ func roundShip() rig.Ship {
 
 // Mud is a soft sediment that a piston corer can take to 300 m and of which all is recovered.
 func Mud() ground.Lithology {
-	l := ground.Lithology{Name: "mud", Strength: spread.Just(100), Rate: spread.Just(30 / Hours), Ahead: spread.Just(40 / Hours)}
+	l := ground.Lithology{Name: "mud", Strength: spread.Just(100), Rate: spread.Just(30 / Hours), Ahead: spread.Just(40 / Hours), Sticking: spread.Just(1)}
 	for t := range l.Recovery {
 		l.Recovery[t] = spread.Just(1)
 	}

@@ -12,7 +12,7 @@ import (
 	"coredays/output"
 	"coredays/output/chart"
 	jsonout "coredays/output/json"
-	"coredays/output/text"
+	textout "coredays/output/text"
 	"coredays/sim"
 	"coredays/sim/choice"
 	"coredays/sim/statistics"
@@ -28,9 +28,8 @@ const (
 type said struct {
 	Rough      bool            `json:"rough"`
 	Simulation json.RawMessage `json:"simulation"`
-	Track      json.RawMessage `json:"track"`
 	Headlines  []string        `json:"headlines"`
-	Facts      []text.Fact     `json:"facts"`
+	Facts      []textout.Fact  `json:"facts"`
 	Sites      []string        `json:"sites"`
 	Charts     []chartSaid     `json:"charts"`
 	Call       string          `json:"call"`
@@ -59,7 +58,7 @@ func (d *Desk) answer(w http.ResponseWriter, r *http.Request) {
 	}
 }
 
-// sail answers roughly, then well, then says the difference to the pinned plan.
+// sail answers roughly, then well, then says the difference to the pinned plan and draws the sea.
 func (d *Desk) sail(ctx context.Context, s stream, q question) error {
 	now := d.readingOf(q.Text)
 	if err := s.send("read", now); err != nil || !now.sails() {
@@ -78,10 +77,18 @@ func (d *Desk) sail(ctx context.Context, s stream, q question) error {
 			return err
 		}
 	}
-	if q.Pinned == "" {
+	if err := d.difference(ctx, s, &now, q.Pinned); err != nil {
+		return err
+	}
+	return sendSea(ctx, s, &now)
+}
+
+// difference is that between a plan and the pinned one, replication by replication.
+func (d *Desk) difference(ctx context.Context, s stream, now *reading, text string) error {
+	if text == "" {
 		return nil
 	}
-	pinned := d.readingOf(q.Pinned)
+	pinned := d.readingOf(text)
 	if !pinned.sails() {
 		return s.send("difference", []string{"The pinned plan can't be simulated."})
 	}
@@ -89,7 +96,7 @@ func (d *Desk) sail(ctx context.Context, s stream, q question) error {
 	if c.StoppedEarly {
 		return nil
 	}
-	return s.send("difference", text.AgainstPinned(c))
+	return s.send("difference", textout.AgainstPinned(c))
 }
 
 // answerOf describes results for the page.
@@ -97,14 +104,15 @@ func (d *Desk) answerOf(now *reading, results *statistics.Results, rough bool) (
 	s := results.Closely()
 	s.Warnings = slices.Concat(now.Warnings, s.Warnings)
 	s.Invented = d.invented()
-	a = said{Rough: rough, Headlines: text.Headlines(s), Facts: text.Facts(s), Call: text.Call(s)}
-	var simulation, track bytes.Buffer
-	if err := errors.Join(jsonout.Simulation(&simulation, s), jsonout.Tracks(&track, choice.Track(now.voyage, s))); err != nil {
+	now.summary = s
+	a = said{Rough: rough, Headlines: textout.Headlines(s), Facts: textout.Facts(s), Call: textout.Call(s)}
+	var simulation bytes.Buffer
+	if err := jsonout.Simulation(&simulation, s); err != nil {
 		return a, err
 	}
-	a.Simulation, a.Track = simulation.Bytes(), track.Bytes()
+	a.Simulation = simulation.Bytes()
 	for i := range s.Sites {
-		a.Sites = append(a.Sites, text.SiteWords(&s.Sites[i]))
+		a.Sites = append(a.Sites, textout.SiteWords(&s.Sites[i]))
 	}
 	if !rough { // charts of few replications would only flicker
 		a.Charts, err = chartsOf(now, s)
@@ -114,11 +122,41 @@ func (d *Desk) answerOf(now *reading, results *statistics.Results, rough bool) (
 
 func chartsOf(now *reading, s *result.Summary) (list []chartSaid, err error) {
 	for _, c := range chart.Of(&output.Report{Summary: s, Plan: now.voyage.Plan}) {
-		svg, err := c.SVG()
+		said, err := saidOf(c)
 		if err != nil {
 			return nil, err
 		}
-		list = append(list, chartSaid{c.Name, c.Title, c.Desc, c.Key, string(svg)})
+		list = append(list, said)
 	}
 	return list, nil
+}
+
+func saidOf(c *chart.Chart) (chartSaid, error) {
+	svg, err := c.SVG()
+	return chartSaid{c.Name, c.Title, c.Desc, c.Key, string(svg)}, err
+}
+
+// yearsOfSea are made for the chart of the sea by month, as coredays sea makes them.
+const yearsOfSea = 100
+
+// sendSea draws the sea by month, last, since nothing waits for it.
+func sendSea(ctx context.Context, s stream, now *reading) error {
+	r := &output.Report{Summary: now.summary, Plan: now.voyage.Plan}
+	for _, n := range now.voyage.Plan.Order {
+		q := now.voyage.Sea(n)
+		q.Years, q.Seed = yearsOfSea, seed
+		r.Seas = append(r.Seas, q.Study(ctx))
+	}
+	if ctx.Err() != nil {
+		return nil
+	}
+	c := chart.Sea(r)
+	if c == nil {
+		return nil
+	}
+	said, err := saidOf(c)
+	if err != nil {
+		return err
+	}
+	return s.send("sea", said)
 }

@@ -6,6 +6,7 @@ import (
 
 	"coredays/model/check"
 	"coredays/model/plan"
+	"coredays/model/result"
 	"coredays/model/voyage"
 	"coredays/output/text"
 	"coredays/scenario"
@@ -23,14 +24,23 @@ type faultSaid struct {
 	File   string `json:"file"`
 }
 
+// finding is what the check found, with its place in the plan.
+type finding struct {
+	Path  string `json:"path"`
+	Words string `json:"words"`
+	Stop  bool   `json:"stop"`
+}
+
 // reading is what a text says as a plan, or what is wrong with it.
 type reading struct {
 	Tree     any         `json:"tree"` // as typed
 	Faults   []faultSaid `json:"faults"`
-	Stops    []string    `json:"stops"` // for which the check stops it
+	Stops    []string    `json:"stops"`    // for which the check stops it
+	Findings []finding   `json:"findings"` // stops and cautions
 	Verdict  string      `json:"verdict"`
 	Warnings []string    `json:"warnings"`
 	voyage   *voyage.Voyage
+	summary  *result.Summary // of the last answer
 }
 
 // readingOf reads a text as simulate reads a file, and holds it against the check as simulate does.
@@ -59,6 +69,11 @@ func (r *reading) compile(p *plan.Plan) {
 	}
 	found := check.Plan(v, sim.Estimate(v))
 	r.Verdict, r.Stops = text.CheckedWords(found), text.Stops(found)
+	for _, f := range found {
+		if f.Verdict != check.Pass {
+			r.Findings = append(r.Findings, finding{f.Path, text.FindingWords(f), f.Verdict == check.Stop})
+		}
+	}
 	for _, line := range text.Unlikely(found) {
 		r.Warnings = append(r.Warnings, "Unlikely: "+line)
 	}

@@ -73,6 +73,8 @@ type opened struct {
 	Text   string `json:"text"`
 	Digest string `json:"digest"`
 	File   string `json:"file"` // empty for the demonstration
+	// Offers are only told where a page opens.
+	Offers *offered `json:"offers,omitempty"`
 }
 
 func (s *shelf) open(w http.ResponseWriter, _ *http.Request) {
@@ -81,7 +83,8 @@ func (s *shelf) open(w http.ResponseWriter, _ *http.Request) {
 		http.Error(w, err.Error(), http.StatusConflict)
 		return
 	}
-	o := opened{string(data), digestOf(data), ""}
+	all := offers()
+	o := opened{string(data), digestOf(data), "", &all}
 	if !s.invented() {
 		o.File = s.name()
 	}
@@ -103,7 +106,7 @@ func (s *shelf) save(w http.ResponseWriter, r *http.Request) {
 	}
 	if q.Name == "" {
 		if now, err := s.text(); err != nil || digestOf(now) != q.Digest {
-			say(w, http.StatusConflict, opened{string(now), digestOf(now), target})
+			say(w, http.StatusConflict, opened{Text: string(now), Digest: digestOf(now), File: target})
 			return
 		}
 	}
@@ -119,7 +122,7 @@ func (s *shelf) save(w http.ResponseWriter, r *http.Request) {
 	s.mu.Lock()
 	s.file = target
 	s.mu.Unlock()
-	say(w, http.StatusOK, opened{"", digestOf([]byte(q.Text)), target})
+	say(w, http.StatusOK, opened{Digest: digestOf([]byte(q.Text)), File: target})
 }
 
 // target is the file to save to: the plan's own, or a new one beside it.

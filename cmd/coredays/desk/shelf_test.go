@@ -45,7 +45,7 @@ func TestAPlanIsSavedWithItsComments(t *testing.T) {
 	file := planFile(t)
 	s := serve(t, file)
 	o := s.opened()
-	_, body := s.call("edit", question{Text: o.Text, Path: "sites[0].water_depth", Value: "3000 m"}, nil)
+	_, body := s.call("edit", question{Text: o.Text, Edits: []change{{"sites[0].water_depth", "3000 m"}}}, nil)
 	var edited struct{ Text string }
 	if err := json.Unmarshal([]byte(body), &edited); err != nil {
 		t.Fatal(err)

@@ -1,9 +1,10 @@
 // The answer side.
 import {element, at} from "./element.js";
-import {map} from "./map.js";
+import {goTo} from "./plan.js";
+import {button} from "./fields.js";
 
-const figure = c => element("figure", {}, element("figcaption", {}, element("strong", {}, c.Title), " ", c.Key),
-  element("img", {alt: c.Desc, src: "data:image/svg+xml;charset=utf-8," + encodeURIComponent(c.SVG)}));
+const figure = c => element("figure", {id: "chart-" + c.Name}, element("figcaption", {}, element("strong", {}, c.Title), " ", c.Key),
+  element("div", {class: "wide", tabindex: "0", role: "group", "aria-label": c.Title}, element("img", {alt: c.Desc, src: "data:image/svg+xml;charset=utf-8," + encodeURIComponent(c.SVG)})));
 
 // mark is how far an answer is known.
 function mark(a) {
@@ -12,22 +13,45 @@ function mark(a) {
   return (a.rough ? "Rough, refining: " : "") + `${n.toLocaleString("en")} expeditions simulated` + error + ".";
 }
 
+const listed = list => element("ul", {}, list.map(l => element("li", {}, l)));
+const folded = (fold, name, ...contents) => element("details", {"data-fold": fold}, element("summary", {}, name), ...contents);
+
+// inBrief is the days and the chance of rank 1.
+export const inBrief = a => [a.facts[0], a.facts[2]].map(f => f.Label + " " + f.Value).join("; ");
+
 export function showAnswer(a) {
   at("state").textContent = mark(a);
-  const charts = a.charts?.length ? a.charts.map(figure) : [];
+  const open = new Set([...document.querySelectorAll("#answer details[open]")].map(d => d.dataset.fold));
   at("answer").replaceChildren(
     element("div", {class: "headline"}, a.headlines.map(h => element("p", {}, h))),
     element("dl", {class: "facts"}, a.facts.map(f => element("div", {}, element("dt", {}, f.Label), element("dd", {"data-exact": f.Exact}, f.Value, f.Note ? element("small", {}, f.Note) : null)))),
-    element("p", {id: "verdict"}, a.verdict ?? ""),
     element("h3", {}, "Site by site"), element("ul", {}, a.sites.map((s, n) => element("li", {}, element("strong", {}, a.simulation.sites[n].name + ": "), s))),
-    element("h3", {}, "What drives the days"), element("ul", {}, a.simulation.drivers.map(d => element("li", {}, `${d.name}: ${(100 * d.share).toFixed(0)} %`))),
-    element("h3", {}, "The track"), map(a.track) ?? "",
-    ...charts,
-    element("details", {}, element("summary", {}, "What makes it weaker than it looks"), element("ul", {}, a.simulation.warnings.map(w => element("li", {}, w)))));
+    element("h3", {}, "What drives the days"), listed(a.simulation.drivers.map(d => `${d.name}: ${(100 * d.share).toFixed(0)} %`)),
+    ...(a.charts ?? []).map(figure),
+    element("div", {id: "sea"}),
+    folded("weak", "What makes it weaker than it looks", listed(a.simulation.warnings)),
+    folded("call", "The same answer on the command line", element("p", {}, element("code", {}, a.call))));
+  for (const d of document.querySelectorAll("#answer details")) d.open = open.has(d.dataset.fold);
   at("answer").classList.remove("stale");
+  at("glance").textContent = inBrief(a);
+}
+
+export const showSea = c => at("sea")?.replaceChildren(figure(c));
+
+// showCheck lists what the check found; each leads to its field.
+export function showCheck(r) {
+  const found = r?.findings ?? [];
+  const open = document.querySelector("#check details")?.open, stops = found.some(f => f.stop);
+  at("check").replaceChildren(...(r?.verdict ? [element("details", {"data-fold": "check"}, element("summary", {}, r.verdict),
+    element("ul", {}, found.map(f => element("li", {class: f.stop ? "fault" : ""}, f.words, " ", f.path ? button("Show", () => goTo(f.path), {"aria-label": "Show in the plan: " + f.words}) : null))))] : []));
+  const details = document.querySelector("#check details");
+  if (details) details.open = open || stops;
 }
 
 // hide keeps an answer from being read for a plan that it does not belong to.
-export const hide = why => { at("answer").classList.add("stale"); at("state").textContent = why; };
+export function hide(why) {
+  at("answer").classList.add("stale");
+  at("state").textContent = at("glance").textContent = why;
+}
 
 export const showDifference = lines => at("difference").replaceChildren(...lines.map(l => element("p", {}, l)));

@@ -1,120 +1,126 @@
 // The desk: the text of the plan, its history, and what is asked about it.
-import {element, at} from "./element.js";
+import {at} from "./element.js";
 import {call, events, download} from "./calls.js";
+import {offer} from "./fields.js";
 import {showPlan, showFaults} from "./plan.js";
-import {showAnswer, showDifference, hide} from "./answer.js";
+import {showAnswer, showCheck, showDifference, showSea, inBrief, hide} from "./answer.js";
 import {search, stopSearch} from "./search.js";
+import {lookahead} from "./morning.js";
+import {History} from "./history.js";
+import {save, saveAs, showFile, watch, here} from "./saving.js";
 
-const desk = {text: "", saved: "", digest: "", file: "", pinned: "", past: [], now: -1, asking: null, queue: Promise.resolve()};
+const history = new History();
+const desk = {text: "", saved: "", digest: "", file: "", pinned: null, asking: null, refined: false, queue: Promise.resolve()};
 
 const say = text => at("said").textContent = text;
 
-// settle makes a text the plan of the page. A change of the same value goes on with the last entry of the history.
-function settle(text, name, key = name) {
-  if (text === desk.text && desk.now >= 0) return;
-  if (desk.now >= 0 && desk.past[desk.now].key === key && key.startsWith("typed ")) desk.now--;
-  desk.past.length = desk.now + 1;
-  desk.past.push({text, name, key});
-  desk.now++;
-  show(!key.startsWith("typed ") || key == "typed text"); // what one types in stays as it is
-}
+// settle makes a text the plan of the page. What one types in stays as it is; all else is made anew.
+desk.settle = (text, name, key = "") => {
+  if (text === desk.text && history.step) return;
+  history.put(text, name, key);
+  show(!key || key == "typed text");
+};
 
 function show(remake) {
-  desk.text = desk.past[desk.now].text;
+  desk.text = history.step.text;
   if (document.activeElement != at("text")) at("text").value = desk.text;
-  at("undo").disabled = desk.now == 0;
-  at("redo").disabled = desk.now == desk.past.length - 1;
-  at("save").disabled = desk.text === desk.saved;
-  at("history").replaceChildren(...desk.past.map((p, n) => element("li", {"aria-current": n == desk.now ? "step" : null}, element("button", {type: "button", onclick: () => { desk.now = n; show(true); }}, p.name))));
+  showHistory();
+  showFile(desk);
   ask(remake);
+  here(desk);
 }
+
+const showHistory = () => history.show(n => { history.now = n; show(true); }, pin);
 
 // ask has the plan of the page read and simulated; what was asked before ends.
 async function ask(remake) {
   desk.asking?.abort();
-  const mine = desk.asking = new AbortController(), text = desk.text;
+  const mine = desk.asking = new AbortController(), text = desk.text, step = history.step;
+  desk.refined = false;
   hide("Simulating this plan.");
-  let read = null;
+  if (desk.pinned) showDifference([`Pinned: ${desk.pinned.name}.`, "Comparing."]);
   const still = f => x => { if (desk.asking == mine && desk.text === text) f(x); };
   try {
-    await events("answer", {text, pinned: desk.pinned}, {
+    await events("answer", {text, pinned: desk.pinned?.text === text ? "" : desk.pinned?.text}, {
       read: still(r => {
-        read = r;
-        if (r.tree && typeof r.tree == "object" && remake) { showPlan(desk, r.tree); at("title").textContent = r.tree.title ?? "The desk"; }
-        showFaults(r.faults);
-        if (r.faults.length) hide("No answer: the plan has faults, beside their fields.");
-        else if (r.stops?.length) hide("No answer: the check stops this plan. " + r.stops.join(" "));
+        const tree = r.tree && typeof r.tree == "object" ? r.tree : null;
+        if (tree && remake) { showPlan(desk, tree); document.title = at("title").textContent = tree.title ?? "The desk"; }
+        showFaults(tree, r.faults);
+        showCheck(r);
+        if (r.faults.length) hide("No answer: the plan has faults, which stand beside their fields.");
+        else if (r.stops?.length) hide("No answer: the check stops this plan.");
       }),
-      answer: still(a => showAnswer({...a, verdict: read?.verdict})),
-      difference: still(showDifference),
-      superseded: still(() => hide("Another window asked about a plan of this desk. Change something here, or undo, to ask again.")),
+      answer: still(a => {
+        showAnswer(a);
+        if (a.rough) return;
+        desk.refined = true;
+        step.came = "(" + inBrief(a) + ")";
+        showHistory();
+        if (desk.pinned?.text === text) showDifference([`Pinned: ${desk.pinned.name}, the plan on screen. Change something to read the difference.`]);
+      }),
+      difference: still(lines => showDifference([`Pinned: ${desk.pinned.name}.`, ...lines])),
+      sea: still(showSea),
+      superseded: still(() => hide("A search, a report or another window took the processors. Change something here, or undo, to ask again.")),
       failed: still(why => hide("No answer: " + why)),
     }, mine.signal);
   } catch (e) { if (e.name != "AbortError") still(() => hide("No answer: the desk has ended, or can't be reached. " + e.message))(); }
 }
 
-// change edits one value of the text; edits wait for each other, typing does not wait for them.
-desk.change = (path, value, name = `${path} = ${value}`, key) => desk.queue = desk.queue.then(async () => {
-  const last = desk.past[desk.now], base = last.key === key && desk.now > 0 ? desk.past[desk.now - 1].text : desk.text; // so that a value taken out and typed anew keeps its place
-  const {ok, body} = await call("edit", {text: base, path, value});
-  if (ok) settle(body.text, name, key); else say(body.error ?? String(body));
+// change makes edits in the text; edits wait for each other, typing does not wait for them.
+desk.change = (edits, name, key = "") => desk.queue = desk.queue.then(async () => {
+  const {ok, body} = await call("edit", {text: history.before(key), edits});
+  if (ok) { say(""); desk.settle(body.text, name, key); } else say("Not changed: " + (body.error ?? String(body)));
 }).catch(e => say(e.message));
-desk.typed = (path, value) => { hide("Simulating this plan."); desk.change(path, value, `${path} = ${value}`, "typed " + path); };
+desk.typed = (path, value) => { hide("Simulating this plan."); desk.change([{path, value}], `${path} = ${value}`, "typed " + path); };
 desk.reorder = (order, from, to) => {
   if (from == to || to < 0 || to >= order.length) return;
   const list = order.toSpliced(from, 1).toSpliced(to, 0, order[from]);
-  desk.change("order", "[" + list.join(", ") + "]", "Order " + list.join(", "));
+  desk.change([{path: "order", value: "[" + list.join(", ") + "]"}], "Order " + list.join(", "));
 };
 
-const step = by => { if (desk.past[desk.now + by]) { desk.now += by; show(true); } };
+const step = by => { if (history.steps[history.now + by]) { history.now += by; show(true); } };
 
-async function save(name = "") {
-  const text = desk.text, {ok, status, body} = await call("save", {text, digest: desk.digest, name});
-  if (status == 409) return conflict(body);
-  if (!ok) return say("Not saved: " + (body.error ?? body));
-  Object.assign(desk, {saved: text, digest: body.digest, file: body.file});
-  at("file").textContent = body.file;
-  at("save").disabled = desk.text === desk.saved;
-  say("Saved to " + body.file + ".");
+function pin(of) {
+  desk.pinned = of;
+  say(`Pinned: ${of.name}.`);
+  ask(false);
 }
 
-// conflict shows what somebody else wrote, beside the plan of the page.
-function conflict(theirs) {
-  const close = () => { at("conflict").hidden = true; };
-  at("conflict").replaceChildren(
-    element("p", {}, `Not saved: ${theirs.file} was changed by somebody else. Theirs is below, yours is in the plan.`),
-    element("textarea", {readonly: true, rows: 10, "aria-label": "The file as somebody else left it"}, theirs.text),
-    element("div", {class: "tools"},
-      element("button", {type: "button", onclick: () => { Object.assign(desk, {digest: theirs.digest, saved: theirs.text}); settle(theirs.text, "As somebody else left it"); close(); }}, "Go on with theirs"),
-      element("button", {type: "button", onclick: () => { desk.digest = theirs.digest; close(); save(); }}, "Save mine over it")));
-  at("conflict").hidden = false;
-  at("conflict").querySelector("button").focus();
-}
+const get = async (what, name) => {
+  say("Writing it.");
+  try { await download(what, {text: desk.text}, name); say(name + " was given to the browser to keep."); } catch (e) { say(e.message); }
+};
 
-function pin() {
-  desk.pinned = desk.text;
-  showDifference([`Pinned: ${desk.past[desk.now].name}. Change the plan to read the difference.`]);
-}
-
-const get = (what, name) => download(what, {text: desk.text}, name).catch(e => say(e.message));
+// alone has something else take the processors, and asks again where it came before the refined answer.
+const alone = async work => {
+  desk.asking?.abort();
+  const text = desk.text;
+  await work();
+  if (desk.text === text && !desk.refined) ask(false);
+};
 
 const actions = {
-  save: () => save(), saveas: () => { const name = prompt("Name of the new file, beside the scenario, such as other.yaml"); if (name) save(name); },
-  undo: () => step(-1), redo: () => step(1), pin, report: () => get("report", "report.html"), workbook: () => get("workbook", "plan.xlsx"),
-  orders: () => search(desk, "orders"), cuts: () => search(desk, "cuts"), stop: stopSearch,
+  save: () => save(desk), saveas: () => saveAs(desk), undo: () => step(-1), redo: () => step(1), pin: () => pin(history.step),
+  report: () => alone(() => get("report", "report.html")), workbook: () => alone(() => get("workbook", "plan.xlsx")),
+  orders: () => alone(() => search(desk, "orders")), cuts: () => alone(() => search(desk, "cuts")), stop: stopSearch,
 };
 for (const [id, action] of Object.entries(actions)) at(id).addEventListener("click", action);
-at("text").addEventListener("input", () => settle(at("text").value, "The text", "typed text"));
+at("departures").addEventListener("submit", e => { e.preventDefault(); alone(() => search(desk, "departures", at("dates").value)); });
+at("text").addEventListener("input", () => desk.settle(at("text").value, "The text", "typed text"));
+at("stepname").addEventListener("change", () => { history.step.name = at("stepname").value.trim() || history.step.name; showHistory(); });
 addEventListener("keydown", e => {
-  if (!(e.ctrlKey || e.metaKey)) return;
-  const action = {s: () => save(), z: () => step(e.shiftKey ? 1 : -1), y: () => step(1)}[e.key.toLowerCase()];
+  if (!(e.ctrlKey || e.metaKey) || e.altKey) return;
+  const action = {s: () => save(desk), z: () => step(e.shiftKey ? 1 : -1), y: () => step(1)}[e.key.toLowerCase()];
   if (action) { e.preventDefault(); action(); }
 });
-addEventListener("beforeunload", e => { if (desk.text !== desk.saved) e.preventDefault(); });
 
+lookahead(desk, alone);
 const {ok, body} = await call("open");
 if (ok) {
   Object.assign(desk, {saved: body.text, digest: body.digest, file: body.file});
-  at("file").textContent = body.file || "The built-in demonstration, an invented expedition. Save it under a name to keep what you change.";
-  settle(body.text, "As opened");
+  offer(body.offers);
+  const sails = body.text.match(/^sails: *(\d{4})-(\d\d)/m);
+  if (sails) at("dates").value = `${sails[1]}-01-01..${sails[1]}-12-01/61d`;
+  desk.settle(body.text, "As opened");
+  watch(desk);
 } else say(String(body));

@@ -1,4 +1,6 @@
-package main
+// Package call is what a call of the program names beside its scenario: files that flags read and write, words, and what is
+// wrong with a call.
+package call
 
 import (
 	"errors"
@@ -10,8 +12,8 @@ import (
 	"github.com/spf13/pflag"
 )
 
-// fileName is the value of a flag that names a file or a folder.
-type fileName struct {
+// FileName is the value of a flag that names a file or a folder.
+type FileName struct {
 	name  *string
 	use   use
 	fits  []string // endings of its format; none for any
@@ -28,32 +30,38 @@ const (
 	fillsAFold     // a folder, with files
 )
 
-var (
-	_ pflag.Value = (*fileName)(nil)
+var _ pflag.Value = (*FileName)(nil)
 
-	asPage     = []string{".html", ".htm"}
-	asJSON     = []string{".json"}
-	asMap      = []string{".geojson", ".json"}
-	asTable    = []string{".csv"}
-	asWorkbook = []string{".xlsx"}
+// Endings of formats.
+var (
+	AsPage     = []string{".html", ".htm"}
+	AsJSON     = []string{".json"}
+	AsMap      = []string{".geojson", ".json"}
+	AsTable    = []string{".csv"}
+	AsWorkbook = []string{".xlsx"}
 )
 
 // known are endings that say a format to whoever opens the file: under them nothing else is written.
 var known = []string{".html", ".htm", ".json", ".geojson", ".csv", ".tsv", ".xlsx", ".xls", ".ods", ".pdf", ".doc", ".docx", ".odt", ".svg", ".png",
 	".jpg", ".jpeg", ".yaml", ".yml", ".toml", ".zip", ".gz"}
 
-// outFile is a flag for a file to write.
-func outFile(to *string, fits ...string) *fileName {
-	return &fileName{name: to, use: writes, fits: fits}
+// OutFile is a flag for a file to write.
+func OutFile(to *string, fits ...string) *FileName {
+	return &FileName{name: to, use: writes, fits: fits}
 }
 
-// outFolder is a flag for a folder to write into.
-func outFolder(to *string) *fileName { return &fileName{name: to, use: fillsAFold} }
+// OutFileOrPrint is a flag for a file to write, or with - for standard output.
+func OutFileOrPrint(to *string, fits ...string) *FileName {
+	return &FileName{name: to, use: writes, fits: fits, print: true}
+}
 
-// inFile is a flag for a file to read.
-func inFile(to *string) *fileName { return &fileName{name: to} }
+// OutFolder is a flag for a folder to write into.
+func OutFolder(to *string) *FileName { return &FileName{name: to, use: fillsAFold} }
 
-func (f *fileName) String() string {
+// InFile is a flag for a file to read.
+func InFile(to *string) *FileName { return &FileName{name: to} }
+
+func (f *FileName) String() string {
 	if f.name == nil { // as pflag makes one to compare with
 		return ""
 	}
@@ -61,7 +69,7 @@ func (f *fileName) String() string {
 }
 
 // Type is what wantedOf knows it by.
-func (f *fileName) Type() string {
+func (f *FileName) Type() string {
 	switch {
 	case f.print:
 		return "name or -"
@@ -72,7 +80,7 @@ func (f *fileName) Type() string {
 }
 
 // Set takes any name but none, and for a file to write none with the ending of another format.
-func (f *fileName) Set(name string) error {
+func (f *FileName) Set(name string) error {
 	ending := strings.ToLower(filepath.Ext(name))
 	switch {
 	case name == "":

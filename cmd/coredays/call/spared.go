@@ -1,4 +1,4 @@
-package main
+package call
 
 import (
 	"errors"
@@ -27,33 +27,35 @@ func (n namedFile) String() string { return n.flag + " " + n.path }
 // namedBy lists the files and folders that the flags of a call name.
 func namedBy(cmd *cobra.Command) (list []namedFile) {
 	cmd.Flags().VisitAll(func(f *pflag.Flag) {
-		if file, ok := f.Value.(*fileName); ok && f.Changed && !(file.print && *file.name == "-") {
+		if file, ok := f.Value.(*FileName); ok && f.Changed && !(file.print && *file.name == "-") {
 			list = append(list, namedFile{"--" + f.Name, *file.name, file.use})
 		}
 	})
 	return list
 }
 
-// sparesItsFiles refuses a call that would write over what it reads, or two things into one file, and one whose
-// files can't be written, before hours are spent on what goes into them.
-func sparesItsFiles(cmd *cobra.Command, args []string) error {
+// SparesItsFiles refuses a call that would write over what it reads, or two things into one file.
+func SparesItsFiles(cmd *cobra.Command, args []string) error {
 	list := namedBy(cmd)
 	for _, arg := range args {
 		list = append(list, namedFile{"the file", arg, reads})
 	}
-	if err := spared(list); err != nil {
-		return err
-	}
-	for _, n := range list {
+	return spared(list)
+}
+
+// CanWriteItsFiles says which of the files that a call names can't be written, before hours are spent on what goes into
+// them.
+func CanWriteItsFiles(cmd *cobra.Command) error {
+	for _, n := range namedBy(cmd) {
 		if err := n.canBeWritten(); err != nil {
-			return planFault{fmt.Errorf("%s: %w", n, err)}
+			return fmt.Errorf("%s: %w", n, err)
 		}
 	}
 	return nil
 }
 
-// sparesInputs refuses a call whose outputs are files that its scenario reads.
-func sparesInputs(cmd *cobra.Command, inputs []string) error {
+// SparesInputs refuses a call whose outputs are files that its scenario reads.
+func SparesInputs(cmd *cobra.Command, inputs []string) error {
 	list := namedBy(cmd)
 	for _, path := range inputs {
 		list = append(list, namedFile{"the scenario's file", path, reads})

@@ -1,4 +1,4 @@
-package main
+package call
 
 import (
 	"errors"
@@ -24,8 +24,8 @@ var wantedOf = map[string]string{
 	"name ending in .geojson": "the name of a file that ends in .geojson",
 }
 
-// wrongFlag says people what a flag wants rather than what the parser of numbers says.
-func wrongFlag(_ *cobra.Command, err error) error {
+// WrongFlag says people what a flag wants rather than what the parser of numbers says.
+func WrongFlag(_ *cobra.Command, err error) error {
 	invalid, ok := errors.AsType[*pflag.InvalidValueError](err)
 	if !ok {
 		return err
@@ -38,16 +38,16 @@ func wrongFlag(_ *cobra.Command, err error) error {
 	return fmt.Errorf("--%s %q: give %s", flag.Name, invalid.GetValue(), wanted)
 }
 
-// oneScenario refuses more than one file.
-func oneScenario(cmd *cobra.Command, args []string) error {
+// OneScenario refuses more than one file.
+func OneScenario(cmd *cobra.Command, args []string) error {
 	if len(args) > 1 {
 		return fmt.Errorf("%s takes one scenario, and %d are given: %q", cmd.Name(), len(args), args)
 	}
 	return nil
 }
 
-// taking wants so many arguments, which are what it says.
-func taking(least, most int, what string) cobra.PositionalArgs {
+// Taking wants so many arguments, which are what it says.
+func Taking(least, most int, what string) cobra.PositionalArgs {
 	return func(cmd *cobra.Command, args []string) error {
 		if len(args) < least || len(args) > most {
 			return fmt.Errorf("%s takes %s, and %q is given", cmd.Name(), what, args)
@@ -56,16 +56,16 @@ func taking(least, most int, what string) cobra.PositionalArgs {
 	}
 }
 
-// noArguments refuses any.
-func noArguments(cmd *cobra.Command, args []string) error {
+// NoArguments refuses any.
+func NoArguments(cmd *cobra.Command, args []string) error {
 	if len(args) > 0 {
 		return fmt.Errorf("%s takes nothing beside its flags, and %q is given", cmd.Name(), args)
 	}
 	return nil
 }
 
-// knownTopic has help refuse a command that there isn't, as any other call of it is refused.
-func knownTopic(cmd *cobra.Command, args []string) error {
+// KnownTopic has help refuse a command that there isn't, as any other call of it is refused.
+func KnownTopic(cmd *cobra.Command, args []string) error {
 	_, _, err := cmd.Root().Find(args)
 	return err
 }

@@ -1,0 +1,114 @@
+// Package lookahead makes the morning page from what a ship has: the scenario, her operations log, and what else she
+// kept. The command and the desk call it.
+package lookahead
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"strings"
+	"time"
+
+	"coredays/model/morning"
+	"coredays/model/plan"
+	"coredays/model/riglog"
+	"coredays/model/state"
+	"coredays/model/unit"
+	"coredays/model/voyage"
+	"coredays/scenario/rigfile"
+	"coredays/scenario/statefile"
+	"coredays/sim"
+	"coredays/sim/lookahead"
+)
+
+// File is a file that was read.
+type File struct {
+	Name string
+	Data []byte
+}
+
+// Papers are the files of a morning. Only the log must be there.
+type Papers struct {
+	Log                    File
+	Cores, State, Forecast *File
+	At                     time.Time // zero for the end of the log
+}
+
+// Read tells where the ship stands. All faults of the files come in one error, each with file and line.
+func Read(p *plan.Plan, f Papers) (*state.State, *riglog.Papers, error) {
+	var papers riglog.Papers
+	var reading rigfile.Reading
+	if err := reading.Read(&papers, f.Log.Name, f.Log.Data); err != nil {
+		return nil, nil, err
+	}
+	if len(papers.Lines) == 0 {
+		return nil, nil, fmt.Errorf("%s: it is no operations log, which has the columns from, what, site, hole and depth_mbsf", f.Log.Name)
+	}
+	if f.Cores != nil {
+		if err := reading.Read(&papers, f.Cores.Name, f.Cores.Data); err != nil {
+			return nil, nil, err
+		}
+	}
+	var lost []error
+	for _, n := range papers.Notes {
+		if n.Lost {
+			lost = append(lost, fmt.Errorf("%s:%d: %s: %s", n.File, n.Row, n.Why, n.Cure))
+		}
+	}
+	if len(lost) > 0 {
+		return nil, nil, errors.Join(lost...)
+	}
+	st, faults := state.Read(p, &papers, f.At)
+	if len(faults) > 0 {
+		return nil, nil, joined(faults)
+	}
+	if f.State != nil {
+		c, err := statefile.Read(f.State.Name, f.State.Data)
+		if err != nil {
+			return nil, nil, err
+		}
+		if faults := c.Apply(p, st); len(faults) > 0 {
+			return nil, nil, fmt.Errorf("%s: %s", f.State.Name, strings.Join(faults, "\n"+f.State.Name+": "))
+		}
+	}
+	return st, &papers, nil
+}
+
+// mostFaults of a log are told: one of another expedition has thousands.
+const mostFaults = 20
+
+func joined(faults []state.Fault) error {
+	var list []error
+	for i, f := range faults {
+		if i == mostFaults {
+			list = append(list, fmt.Errorf("%s: and %d more", f.File, len(faults)-i))
+			break
+		}
+		switch {
+		case f.Row > 0:
+			list = append(list, fmt.Errorf("%s:%d: %s", f.File, f.Row, f.Why))
+		default:
+			list = append(list, errors.New(f.Why))
+		}
+	}
+	return errors.Join(list...)
+}
+
+// Page makes the morning page.
+func Page(ctx context.Context, v *voyage.Voyage, f Papers, run sim.Run) (*morning.Page, error) {
+	st, papers, err := Read(v.Plan, f)
+	if err != nil {
+		return nil, err
+	}
+	asked := lookahead.Asked{Run: run}
+	if f.Forecast != nil {
+		waves, err := statefile.ReadForecast(f.Forecast.Name, f.Forecast.Data)
+		if err != nil {
+			return nil, err
+		}
+		for _, w := range waves {
+			asked.Forecast = append(asked.Forecast, lookahead.Wave{At: w.At, Height: unit.Length(w.Height)})
+		}
+	}
+	return lookahead.Look(ctx, v, st, papers, asked)
+}

@@ -1,0 +1,113 @@
+package main
+
+import (
+	"bytes"
+	"context"
+	"testing"
+	"time"
+
+	"coredays/model/activity"
+	"coredays/model/plan"
+	"coredays/model/result"
+	"coredays/model/rig"
+	"coredays/model/riglog"
+	"coredays/model/spread"
+	"coredays/model/state"
+	"coredays/model/voyage"
+	"coredays/output/sheet"
+	"coredays/scenario"
+	"coredays/scenario/rigfile"
+	"coredays/sim"
+)
+
+// certain takes all chance out of a plan: every quantity has its median, nothing goes wrong, the sea is calm.
+func certain(p *plan.Plan) {
+	fix := func(q *spread.Quantity) {
+		if q.Given() {
+			*q = spread.Quantity{Shape: spread.Fixed(q.Median())}
+		}
+	}
+	for r := range p.Ship.Rates {
+		fix(&p.Ship.Rates[r])
+	}
+	for _, r := range []rig.Rate{rig.FailedStart, rig.WaterCore, rig.MissedMudline, rig.Bridge, rig.FunnelLost, rig.BreakdownEvery, rig.SlowdownPerMetre} {
+		p.Ship.Rates[r] = spread.Quantity{Shape: spread.Fixed(0)}
+	}
+	p.NoTrouble = true
+	fix(&p.InPort)
+	for i := range p.Sites {
+		s := &p.Sites[i]
+		for l := range s.Layers {
+			lith := &s.Layers[l].Lithology
+			fix(&lith.Strength)
+			fix(&lith.Rate)
+			fix(&lith.Ahead)
+			for t := range lith.Recovery {
+				fix(&lith.Recovery[t])
+			}
+		}
+		for n := range s.Items {
+			if s.Items[n].Task != nil {
+				for k := range s.Items[n].Task.Steps {
+					fix(&s.Items[n].Task.Steps[k].Takes)
+				}
+			}
+		}
+		s.Unusable = plan.Unusable{}
+		for m := range s.Climate.Mean {
+			s.Climate.Mean[m], s.Climate.Variation[m] = 0.1, 0.01
+		}
+		s.Likeness = nil
+	}
+}
+
+// logOf is a diary as the log that a crew would keep, read as any other.
+func logOf(t *testing.T, d *result.Diary) *riglog.Papers {
+	t.Helper()
+	var table bytes.Buffer
+	if err := sheet.Diary(&table, d); err != nil {
+		t.Fatal(err)
+	}
+	var papers riglog.Papers
+	if err := new(rigfile.Reading).Read(&papers, "log.csv", table.Bytes()); err != nil {
+		t.Fatal(err)
+	}
+	return &papers
+}
+
+// Where no chance is left, a ship taken from her log in the midst of anything comes home to the second when the diary
+// has her there, with the same depth and the same core: one state for every kind of activity that the diary has.
+func TestShipGoesOnFromAnyStateWithoutAJump(t *testing.T) {
+	p, err := scenario.WithSettings(scenario.DemonstrationText(), "demonstration.yaml", nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	certain(p)
+	v, err := voyage.Compile(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	whole := sim.Diary(context.Background(), v, 1, 0, true)
+	last := &whole.Entries[len(whole.Entries)-1]
+	seen := map[activity.Kind]int{}
+	states := 0
+	for i := range whole.Entries[:len(whole.Entries)-1] {
+		e := &whole.Entries[i]
+		if seen[e.Kind]++; seen[e.Kind] != 2 { // the second of a kind: the first is often of a first hole
+			continue
+		}
+		states++
+		at := e.From.Add(e.To.Sub(e.From) / 2).Round(time.Second)
+		st, faults := state.Read(p, logOf(t, whole), at)
+		if len(faults) > 0 {
+			t.Fatal(e.Kind, faults)
+		}
+		d := sim.DiaryFrom(context.Background(), sim.TakeUp(v, st), 1, 0)
+		if end := &d.Entries[len(d.Entries)-1]; end.To.Sub(last.To).Abs() > 2*time.Second {
+			t.Errorf("%s of %s at %s: home %s later than the diary has it", e.Kind, e.Place, at.Format(time.RFC3339), end.To.Sub(last.To))
+		}
+	}
+	if states < 25 {
+		t.Errorf("%d kinds of activity, want 25 states", states)
+	}
+}

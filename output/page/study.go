@@ -1,0 +1,40 @@
+package page
+
+import (
+	"html/template"
+	"io"
+
+	"coredays/model/check"
+	"coredays/model/result"
+	"coredays/output/chart"
+	"coredays/output/sheet"
+	"coredays/output/text"
+)
+
+// studyView is what the page of a study shows, ready to be set.
+type studyView struct {
+	Style    template.CSS
+	Title    string
+	Program  string
+	Headline []string
+	Made     []string
+	Warnings []string
+	Plans    *tableView
+	Cautions []string
+	Call     string
+}
+
+// Study writes a study as one page that fetches nothing; program is the name and the version of what made it.
+func Study(w io.Writer, s *result.Study, program string) error {
+	v := &studyView{Style: template.CSS(reportStyle), Title: s.Title, Program: program, Made: text.StudyMadeOf(s), Warnings: s.Warnings, Cautions: check.Cautions(),
+		Call: text.StudyCall(s)}
+	if len(s.Plans) > 0 {
+		v.Headline = text.StudyLines(s)
+		pictures, err := picturesOf(chart.Study(s))
+		if err != nil {
+			return err
+		}
+		v.Plans = &tableView{pictures, sheet.StudyForPeople(s), text.StudyNote}
+	}
+	return writePage(w, "study.html.tmpl", v)
+}

@@ -1,0 +1,63 @@
+package sim
+
+import (
+	"testing"
+
+	"coredays/model/activity"
+	"coredays/model/coring"
+	"coredays/model/rig"
+	"coredays/sim/simtest"
+)
+
+// Down to 57 m six cores of 9.5 m or twelve of half a joint. The cut and the joints are the same; each core more takes
+// three traverses of the pipe at 250 m/min and 10 min on the rig floor, and every third a sweep of 15 min.
+func TestShorterCoresCostACycleEach(t *testing.T) {
+	spent := func(length float64) (cycles, sweeps float64, cores int) {
+		hole := simtest.RotaryHole("A", 57)
+		hole.Hole.Stages[0].Advance = 9.5 // goes before what the tool usually makes, below
+		p := simtest.OneSite(hole)
+		p.Sites[0].Layers[0].Lithology.Rate = simtest.Just(20 / simtest.Hours)
+		p.Ship.Rates[rig.RotaryAdvance] = simtest.Just(length)
+		if length < 9.5 {
+			hole.Hole.Stages[0].Advance = 0
+		}
+		s := sailed(t, p, false)
+		if cut := s.spent[activity.CutCore] / simtest.Hours; !simtest.Near(cut, 57.0/20) {
+			t.Errorf("%.3f h of cutting 57 m at 20 m/h", cut)
+		}
+		return s.spent[activity.DropBarrel] + s.spent[activity.FetchBarrel] + s.spent[activity.HandleBarrel], s.spent[activity.Sweep], s.tools[coring.RCB].cores
+	}
+	byHand := func(length float64) (seconds float64) {
+		for at := 0.0; at < 57; at += length {
+			seconds += 3*(1500+at)/(250.0/60) + 10*simtest.Minutes
+		}
+		return seconds
+	}
+	for length, want := range map[float64]int{9.5: 6, 4.75: 12} {
+		cycles, sweeps, cores := spent(length)
+		if cores != want || !simtest.Near(cycles, byHand(length)) || !simtest.Near(sweeps, float64(want/3)*15*simtest.Minutes) {
+			t.Errorf("cores of %g m: %d, %.1f min of barrel, %.0f min of sweeps; by hand %d, %.1f min, %d min", length, cores, cycles/60, sweeps/60,
+				want, byHand(length)/60, want/3*15)
+		}
+	}
+}
+
+// The crew plans with the length that is usual, or stated.
+func TestTheCrewEstimatesCoresOfTheLengthTheyWillHave(t *testing.T) {
+	for _, stated := range []float64{0, 3} {
+		hole := simtest.RotaryHole("A", 57)
+		p := simtest.OneSite(hole)
+		p.Ship.Rates[rig.RotaryAdvance] = simtest.Just(5)
+		if stated > 0 {
+			hole.Hole.Stages[0].Advance = 3
+		}
+		s := sailedTo(t, p)
+		want := 5.0
+		if stated > 0 {
+			want = stated
+		}
+		if got := s.strokeMedian(coring.RCB); got != want {
+			t.Errorf("%g m estimated, %g m are usual here", got, want)
+		}
+	}
+}

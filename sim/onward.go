@@ -1,0 +1,178 @@
+package sim
+
+import (
+	"context"
+	"math"
+	"slices"
+
+	"coredays/model/activity"
+	"coredays/model/result"
+	"coredays/model/workers"
+	"coredays/sim/statistics"
+)
+
+// Choice is something that the people on the ship may decide now. The zero value is to go on as planned.
+type Choice struct {
+	Home      bool  // pull out now and sail to port
+	EndHole   bool  // stop the hole in hand and leave it
+	NoLogging bool  // run no more tool strings in the hole in hand
+	Drop      []int // items, by their numbers, that are not begun
+}
+
+// Horizons are how far ahead the next days are told, s.
+var Horizons = [...]float64{24 * 3600, 48 * 3600, 72 * 3600}
+
+// Shifts is how many shifts of twelve hours are told of one by one.
+const Shifts = 6
+
+// Onward is what came of a start, replication by replication.
+type Onward struct {
+	*statistics.Results
+	Metres   [len(Horizons)][]float64 // recovered by then, m
+	Deepened [len(Horizons)][]float64 // cored by then, m
+	Cores    [Shifts][]float64        // cores on deck in each shift from now on
+	Finished [][]float64              // of each item, when it was done, s after sailing; not a number where it never was
+	UnderWay []float64                // when the ship left the site where she is, s after sailing; not a number at sea
+	Secured  []float64                // s of securing for sea from now on
+}
+
+// GoOn sails on from a start again and again, after a choice. Replications of the same numbers meet the same random
+// numbers whatever is chosen.
+func GoOn(ctx context.Context, x *Start, choice Choice, run Run) *Onward {
+	r := statistics.NewResults(x.v, run.Seed, run.First)
+	r.Workers = run.Workers
+	n := max(1, run.Replications)
+	r.Reserve(n)
+	r.Grow(n)
+	o := &Onward{Results: r, UnderWay: make([]float64, n), Secured: make([]float64, n)}
+	for i := range Horizons {
+		o.Metres[i], o.Deepened[i] = make([]float64, n), make([]float64, n)
+	}
+	for i := range Shifts {
+		o.Cores[i] = make([]float64, n)
+	}
+	for range x.v.Items {
+		o.Finished = append(o.Finished, make([]float64, n))
+	}
+	crew := EstimateByCrew(x.v)
+	workers.Share(ctx, run.Workers, 0, n, func() func(int) {
+		bound := newShip(x.v).until(ctx)
+		bound.crew, bound.unconstrained = crew, newShip(x.v).until(ctx)
+		cores := &coreLog{}
+		return func(i int) {
+			cores.cores = cores.cores[:0]
+			free := bound.goesOnTwice(x, choice, cores, run.Seed, r.First+i)
+			writeRow(r.Layout, r.Row(r.Unconstrained, i), free)
+			writeRow(r.Layout, r.Row(r.Constrained, i), bound)
+			r.Done[i] = true
+			o.note(x, bound, cores, i)
+		}
+	})
+	r.Stopped = ctx.Err() != nil
+	return o
+}
+
+// note keeps what came of a replication.
+func (o *Onward) note(x *Start, s *ship, cores *coreLog, n int) {
+	for i := range cores.cores {
+		c := &cores.cores[i]
+		after := c.OnDeck - x.At
+		if after <= 0 {
+			continue
+		}
+		for h, until := range Horizons {
+			if after <= until {
+				o.Metres[h][n] += c.Recovered
+				o.Deepened[h][n] += c.Cored
+			}
+		}
+		if shift := int(after / (12 * 3600)); shift < Shifts {
+			o.Cores[shift][n]++
+		}
+	}
+	for i := range s.items {
+		if log := &s.items[i]; log.state == done && !log.incomplete {
+			o.Finished[i][n] = log.began + log.took - log.leaving
+		} else {
+			o.Finished[i][n] = math.NaN()
+		}
+	}
+	o.UnderWay[n] = math.NaN()
+	if at := x.State.Now.Site; at >= 0 {
+		o.UnderWay[n] = s.sites[at].left
+	}
+	o.Secured[n] = s.spent[activity.Secure] - x.spent[activity.Secure]
+}
+
+// choose lets a choice count. What the choice is about is taken from the start.
+func (s *ship) choose(c Choice) {
+	for _, n := range c.Drop {
+		if s.items[n].state == ahead {
+			s.items[n].state = dropped
+		}
+	}
+	if s.item != nil && s.item.Hole != nil {
+		log := &s.items[s.item.Number]
+		if c.NoLogging && s.hole.logged < len(s.planned().Logging) {
+			s.hole.logged, log.incomplete = len(s.planned().Logging), true
+		}
+		if (c.EndHole || c.Home) && s.workLeft() {
+			log.incomplete, s.hole.finished, s.hole.lost = true, true, false
+		}
+	}
+	if c.Home {
+		s.timeUp = true
+		if s.item != nil && s.item.Task != nil {
+			s.finishItem(true)
+		}
+		for i := range s.items {
+			if s.items[i].state == ahead {
+				s.items[i].state = dropped
+			}
+		}
+		for i := range s.sites {
+			if s.sites[i].state == ahead {
+				s.sites[i].state = dropped
+			}
+		}
+	}
+}
+
+// goesOnTwice does one replication from a start, as sailsTwice does from port.
+func (s *ship) goesOnTwice(x *Start, choice Choice, cores *coreLog, seed uint64, n int) (free *ship) {
+	s.resumes(x, choice, seed, n)
+	s.constrained, s.cores = true, cores
+	s.goesOn()
+	free = s.unconstrained
+	switch {
+	case s.rewind && !s.forked:
+		free.resumes(x, choice, seed, n)
+		free.goesOn()
+	case s.forked:
+		free.cores = nil
+		free.sails()
+	default:
+		return s
+	}
+	return free
+}
+
+// resumes puts the ship at the start of a replication.
+func (s *ship) resumes(x *Start, choice Choice, seed uint64, n int) {
+	s.begins(seed, n)
+	s.takesUp(x)
+	s.choose(choice)
+}
+
+// DiaryFrom writes down one replication from a start on.
+func DiaryFrom(ctx context.Context, x *Start, seed uint64, replication int) *result.Diary {
+	s := newShip(x.v).until(ctx)
+	s.crew = EstimateByCrew(x.v)
+	s.resumes(x, Choice{}, seed, replication)
+	s.diary = &recorder{sails: x.v.Plan.Sails}
+	s.constrained = true
+	if !workers.UnlessDropped(s.goesOn) {
+		return nil
+	}
+	return &result.Diary{Title: x.v.Plan.Title, Seed: seed, Replication: replication, Bound: true, Entries: slices.Clip(s.diary.entries)}
+}

@@ -1,0 +1,93 @@
+package sim
+
+import (
+	"math"
+
+	"coredays/model/sea"
+)
+
+// What is known of the sea to come: the waves now, and a forecast. A height stated for a moment is the best estimate of
+// it, and its skill, the correlation of stated and true score, says how much is left to chance: the score then is normal
+// about the stated one with a variance of 1 less the skill squared (conditional distribution of two normals, textbook;
+// sea.Forecast). So the path drawn is shrunk by that and set on the stated one. Between the moments stated both are
+// interpolated, and after the last one what is known is forgotten as the process forgets: heights stay continuous and
+// run into the climate.
+
+// seaKnown bends the sea of each replication.
+type seaKnown struct {
+	from int       // step of the first moment
+	mean []float64 // of the score, step by step from there on
+	free []float64 // by what the path drawn is shrunk
+}
+
+// SeaPoint is a height known or forecast.
+type SeaPoint struct {
+	At     float64 // s after sailing
+	Height float64 // m
+}
+
+const (
+	readSkill  = 0.99 // of a height read off a buoy or the bridge now: 5 to 10 % of the height [judgement]
+	leastSkill = 0.05 // a forecast with less says nothing any more
+	knownAhead = 30 * 24
+)
+
+// stated is a moment of which something is known.
+type stated struct {
+	step         int
+	score, skill float64
+}
+
+// knowSea works out what is known: waves is the height at the moment of the start or not a number, forecast the
+// heights stated for later, in the order of time.
+func (x *Start) knowSea(waves float64, forecast []SeaPoint, table *sea.Table, day func(step int) int) {
+	var known []stated
+	add := func(at, height, skill float64) {
+		step := int(math.Round(at / seaStep))
+		if n := len(known); height > 0 && skill >= leastSkill && (n == 0 || step > known[n-1].step) {
+			known = append(known, stated{step, table.Score(day(step), height), skill})
+		}
+	}
+	add(x.At, waves, readSkill)
+	for _, f := range forecast {
+		if lead := f.At - x.At; lead >= -seaStep {
+			add(f.At, f.Height, math.Min(readSkill, x.v.Forecast.Correlation(seconds(lead))))
+		}
+	}
+	if len(known) == 0 {
+		return
+	}
+	x.sea = newSeaKnown(known, sea.NewProcess(sea.LongMemory, sea.ShortMemory, seconds(seaStep)))
+}
+
+func newSeaKnown(known []stated, p *sea.Process) *seaKnown {
+	k := &seaKnown{from: known[0].step}
+	next := 0
+	for step := k.from; step < k.from+knownAhead; step++ {
+		for next < len(known)-1 && known[next+1].step <= step {
+			next++
+		}
+		a := known[next]
+		mean, skill := a.score, a.skill
+		if next < len(known)-1 {
+			b := known[next+1]
+			f := float64(step-a.step) / float64(b.step-a.step)
+			mean, skill = mean+f*(b.score-mean), skill+f*(b.skill-skill)
+		} else {
+			kept := math.Max(0, p.Correlation(seconds(float64(step-a.step)*seaStep)))
+			mean, skill = mean*kept, skill*kept
+		}
+		k.mean = append(k.mean, mean)
+		k.free = append(k.free, math.Sqrt(1-skill*skill))
+	}
+	return k
+}
+
+// bent is the score of a step of which the path drawn has another.
+func (k *seaKnown) bent(step int, drawn float64) float64 {
+	i := max(0, step-k.from)
+	if i >= len(k.mean) {
+		return drawn
+	}
+	return k.mean[i] + k.free[i]*drawn
+}
