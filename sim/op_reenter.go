@@ -31,7 +31,7 @@ func (s *ship) findExisting() {
 
 // reenter finds funnel or cone with the camera and stabs it. A hole without either is lost; a cone does not sink.
 func (s *ship) reenter() {
-	if !s.hole.funnel || (s.hole.stabs == 0 && s.planned().Reentry == plan.Funnel && s.Happens(rig.FunnelLost)) {
+	if !s.hole.funnel || (s.hole.stabs == 0 && s.planned().Reentry != plan.Cone && s.Happens(rig.FunnelLost)) {
 		s.hole.lost = true
 		return
 	}
