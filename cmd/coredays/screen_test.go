@@ -60,7 +60,7 @@ func TestAnAnswerIsAsWideAsTheTerminalWithinReason(t *testing.T) {
 		width   int
 		columns string
 		want    int
-	}{{90, "", 90}, {90, "72", 72}, {0, "", text.PageWidth}, {0, "80", 80}, {300, "", mostWidth}, {20, "", leastWidth}, {90, "many", 90}} {
+	}{{90, "", 90}, {90, "72", leastWidth}, {0, "", text.PageWidth}, {0, "80", 80}, {300, "", mostWidth}, {20, "", leastWidth}, {90, "many", 90}} {
 		s := terminalOf(nil, map[string]string{"COLUMNS": c.columns})
 		s.width = c.width
 		if got := s.columns(); got != c.want {

@@ -90,7 +90,7 @@ const evacuated = 3
 func (i *inspector) evacuation(s *voyage.Site, n int) {
 	nearer := min(i.v.Leg(voyage.SitePlace(n), voyage.ToPort).Distance, i.v.Leg(voyage.FromPort, voyage.SitePlace(n)).Distance)
 	speed := i.plan.Ship.Rates[rig.SailingSpeed]
-	f := Finding{Site: s.Name, What: "sailing to the nearer port for a medical evacuation ≤ the limit", Value: unit.Duration(float64(nearer) / speed.Median()).Days(), Limit: evacuated, Unit: "d",
+	f := Finding{Site: s.Name, What: "sailing to the nearer port for a medical evacuation", Value: unit.Duration(float64(nearer) / speed.Median()).Days(), Limit: evacuated, Unit: "d",
 		Path: "position", Source: "three days, judgement; pipe is recovered before; speed: " + speed.Source}
 	if f.Value > f.Limit {
 		f.Verdict, f.Cure = Caution, "a nearer port agreed on beforehand; days for a way there and back in the plan"

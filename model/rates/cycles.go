@@ -186,7 +186,7 @@ func (g *gatherer) expected(c *cycle) (paced, rest, sd float64) {
 		paced += g.median(rig.Shot) + g.median(rig.CorePull)
 		return paced * g.aloneFactor(c), rest, 0
 	}
-	share := math.Min(1, c.cored/fullCore)
+	share := c.cored / fullCore
 	if math.IsNaN(share) {
 		share = 1
 	}
