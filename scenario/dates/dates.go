@@ -101,7 +101,3 @@ func parseDate(text string, sails time.Time) (time.Time, error) {
 	}
 	return time.Time{}, fmt.Errorf("%q is no date", text)
 }
-
-func outOfTime(at time.Time) error {
-	return fmt.Errorf("%s: give dates from %d to %d", at.Format(time.DateOnly), entry.FirstYear, entry.LastYear)
-}

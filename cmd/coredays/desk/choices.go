@@ -22,7 +22,7 @@ func offers() offered {
 		Words: map[string][]string{
 			"priority": {"primary", "alternate"}, "datum": {"sea level", "rig floor"}, "move": {"pipe recovered", "pipe hanging"},
 			"places": {"check only", "built in", "off"}, "lithology": lithology.Names(lithologies), "with": tools,
-			"reentry": {"none", "free-fall funnel"}, "abandon": {"open", "heavy mud", "cement"}, "if_lost": {"retry", "give up"},
+			"reentry": {"none", "free-fall funnel", "cone"}, "abandon": {"open", "heavy mud", "cement"}, "if_lost": {"retry", "give up"},
 			"oriented": {"yes", "no"}, "interruptible": {"yes", "no"},
 		},
 		Keys: map[string][]string{

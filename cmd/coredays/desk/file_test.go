@@ -19,6 +19,7 @@ func TestTwoWindowsOnAPlanAgreeOrSaySo(t *testing.T) {
 	q.Does(chromedp.Click[string]("#save"))
 	q.Waits(`document.getElementById("said").textContent.startsWith("Saved")`)
 	p.Waits(`document.getElementById("text").value.includes("sea_days: 60 d")`) // nothing was unsaved there: it follows
+	p.Refined()
 
 	p.Types("sea_days", "61 d")
 	q.Types("sea_days", "62 d")

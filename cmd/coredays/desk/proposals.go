@@ -42,7 +42,17 @@ func foundIn(c *result.Comparison, take func(i int) []change) (f found) {
 		return f
 	}
 	f.Lines = append(text.FirstLines(c), text.StandingLines(c)...)
-	for _, i := range text.ByMerit(c) {
+	order := text.ByMerit(c)
+	slices.SortStableFunc(order, func(a, b int) int { // the best on top: it is what one takes over
+		switch c.Best {
+		case a:
+			return -1
+		case b:
+			return 1
+		}
+		return 0
+	})
+	for _, i := range order {
 		a := &c.Alternatives[i]
 		p := proposal{Name: a.Name, Best: i == c.Best, Words: text.Standing(c, i) + "; P50 " + words.Figures(words.InDays(a.Summary.Needed.Total).P50) +
 			" d; rank 1 " + words.Often(a.Summary.Allotted.ChancePrimary, c.Replications)}
