@@ -17,6 +17,9 @@ import (
 // and mean of the mean length of a hole's cores in metres (364, 288 and 214 holes of the hole summaries,
 // doi:10.5281/zenodo.10498831; intervals of 95 % by a bootstrap over legs).
 func TestCoresAreAsLongAsThoseOnRecord(t *testing.T) {
+	if testing.Short() {
+		t.Skip("simulates many expeditions")
+	}
 	type interval [2]float64
 	for tool, want := range map[coring.Tool]struct{ p5, p10, p25, mean interval }{
 		coring.APC: {interval{6.75, 8.47}, interval{7.92, 8.83}, interval{8.91, 9.13}, interval{8.91, 9.17}},

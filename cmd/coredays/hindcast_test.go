@@ -56,6 +56,9 @@ func holds(t *testing.T, what string, ci [2]float64, value float64) {
 const wholeRecord80 = 0.77
 
 func TestDaysOfTheExtractAreForeseen(t *testing.T) {
+	if testing.Short() {
+		t.Skip("simulates many expeditions")
+	}
 	for _, known := range []records.Knowledge{records.Programme, records.Counts} {
 		result := scored(t, extract, "", known, 200)
 		c := &result.Card
@@ -83,6 +86,9 @@ func cyclesOff(c score.Cycle) float64 {
 }
 
 func TestCyclesAndRecoveryOfTheExtractAreForeseen(t *testing.T) {
+	if testing.Short() {
+		t.Skip("simulates many expeditions")
+	}
 	result := scored(t, wholeRecordOr(t, extract), extractCores, records.Counts, 20)
 	holes := 0
 	for _, c := range result.Cycles {

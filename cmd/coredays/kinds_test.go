@@ -34,6 +34,9 @@ var kinds = map[string]struct {
 }
 
 func TestTenKindsOfProgrammesRun(t *testing.T) {
+	if testing.Short() {
+		t.Skip("simulates many expeditions")
+	}
 	files, err := filepath.Glob("../../testdata/scenarios/kinds/*.yaml")
 	if err != nil || len(files) != len(kinds) {
 		t.Fatalf("%d scenarios, %d kinds: %v", len(files), len(kinds), err)

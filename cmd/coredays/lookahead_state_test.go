@@ -78,6 +78,9 @@ func logOf(t *testing.T, d *result.Diary) *riglog.Papers {
 // Where no chance is left, a ship taken from her log in the midst of anything comes home to the second when the diary
 // has her there, with the same depth and the same core: one state for every kind of activity that the diary has.
 func TestShipGoesOnFromAnyStateWithoutAJump(t *testing.T) {
+	if testing.Short() {
+		t.Skip("simulates many expeditions")
+	}
 	p, err := scenario.WithSettings(scenario.DemonstrationText(), "demonstration.yaml", nil)
 	if err != nil {
 		t.Fatal(err)

@@ -150,6 +150,9 @@ func plainPlan(t *testing.T) *plan.Plan {
 // The diaries of 20 expeditions, each with a crew of her own, kept as shift sheets in quarter hours: what is learned
 // holds what that crew does next 0.7 to 0.9 of the time in its 80 % band.
 func TestRatesPutInComeBackFromShiftSheets(t *testing.T) {
+	if testing.Short() {
+		t.Skip("simulates many expeditions")
+	}
 	p := plainPlan(t)
 	before := p.Ship.Rates
 	type held struct{ expeditions, in, of int }
