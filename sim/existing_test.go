@@ -21,7 +21,11 @@ func TestAnExistingHoleIsFoundByCameraAndDeepened(t *testing.T) {
 	p := simtest.Expedition(simtest.Site("S", at, 1500, item))
 	p.Ship.Rates[rig.FunnelLost] = simtest.Just(1) // a cone does not sink as funnels do
 	s := inPort(t, p)
-	goOnUntil(t, s, func() bool { return s.hole.open && s.onBottom() })
+	goOnUntil(t, s, func() bool { return s.hole.stabs > 0 })
+	if s.stickiness() != 0 {
+		t.Errorf("%.2f times the usual chance of sticking in a hole just come to: what has stood for years stands", s.stickiness())
+	}
+	goOnUntil(t, s, s.onBottom)
 	want := 2*simtest.Hours + float64(geo.Distance(geo.Position{}, at))/5 + 30*simtest.Minutes + simtest.RoundRates[rig.RotaryMakeUp] + 1470.0/30/20*simtest.Hours +
 		3000/0.5 + 1*simtest.Hours + (200-0.001)/30.0/10*simtest.Hours // a stab ends a millimetre below the sea floor
 	if !simtest.Near(s.clock, want) {

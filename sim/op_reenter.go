@@ -45,6 +45,9 @@ func (s *ship) reenter() {
 	s.do(activity.CameraRun, 2*s.here.Floor/s.Rate(rig.CameraSpeed))
 	s.do(activity.Stab, s.Rate(stab))
 	if s.ended == goingOn {
+		if s.hole.stabs == 0 && s.planned().Existing > 0 { // what of its wall has stood for years goes on to stand
+			s.hole.openedAt = s.clock
+		}
 		s.hole.stabs++
 		s.offset = false
 		s.bit = s.here.Floor + 1e-3

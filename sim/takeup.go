@@ -245,7 +245,7 @@ func (s *ship) standsAtSite(x *Start) {
 	if now.Item != state.None {
 		_, item := s.itemOf(x, now.Item)
 		s.worksAt(now.Site, item)
-		s.takesHole(now)
+		s.takesHole(x)
 		s.items[item.Number].state = underWay
 	}
 	for k, t := range now.SinceOther {
@@ -271,7 +271,8 @@ func (s *ship) standsAtSite(x *Start) {
 const holdsStill = 1.1
 
 // takesHole takes up the hole or task in hand.
-func (s *ship) takesHole(now *state.Ship) {
+func (s *ship) takesHole(x *Start) {
+	now := &x.ship
 	if s.item.Hole == nil {
 		s.takesTask(float64(now.TaskDone))
 		return
@@ -280,6 +281,11 @@ func (s *ship) takesHole(now *state.Ship) {
 	s.hole = hole{open: h.Open, depth: float64(h.Depth), aim: float64(s.item.Hole.DrillAheadTo), stage: h.Stage, half: h.Half, cores: h.Cores,
 		partials: h.Partials, probes: h.Probes, funnel: h.Funnel, stabs: h.Stabs, conditioned: h.Conditioned, released: h.Released,
 		hungLogging: h.Hung, logged: h.Logged, sweeps: h.Unswept, filled: h.Filled, finished: h.Finished, lost: h.Lost}
+	if opened := h.Opened; opened.IsZero() {
+		s.hole.openedAt = x.since(x.State.Items[now.Item].Began)
+	} else {
+		s.hole.openedAt = x.since(opened)
+	}
 	s.offset = !h.Open && !now.Clear
 	if n := s.items[s.item.Number].attempts; n > 0 {
 		s.Place.Hole = attemptKey(s.item, n)

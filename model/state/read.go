@@ -307,7 +307,7 @@ func (r *reader) depth(l *riglog.Line) {
 	}
 	floor := unit.Length(r.plan.Sites[x.Site].WaterDepth)
 	if !s.Hole.Open {
-		s.Hole.Open = true
+		s.Hole.Open, s.Hole.Opened = true, l.From
 		s.Bit = max(s.Bit, floor)
 		x.Spudded++
 		r.st.Sites[x.Site].FloorKnown = true

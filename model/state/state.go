@@ -59,6 +59,7 @@ const None = -1
 // Hole is how far a hole is.
 type Hole struct {
 	Open        bool
+	Opened      time.Time // when it was spudded; zero where that is not known
 	Depth       unit.Depth
 	Stage       int  // index of its coring stage
 	Half        bool // the tool that takes over from a refused piston corer is in use
