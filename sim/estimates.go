@@ -51,13 +51,7 @@ func speedTo(v *voyage.Voyage, from, to voyage.Place) float64 {
 		return speed
 	}
 	height := waves.Height(v.Plan.Sails.YearDay(), 0.5)
-	return speed * inWaves(v, height)
-}
-
-// inWaves is the share of her calm speed that a ship makes in waves of a height.
-func inWaves(v *voyage.Voyage, height float64) float64 {
-	above := max(0, height-v.Quantities[rig.SlowdownFrom].Median)
-	return max(slowest, 1-v.Quantities[rig.SlowdownPerMetre].Median*above)
+	return speed * v.InWaves(height)
 }
 
 // trust is the weight of the estimates against what the crew has seen, s of finished items: after

@@ -109,5 +109,5 @@ func (s *ship) coringLeft() bool {
 	return s.hole.stage < len(s.stages())
 }
 
-// shortest is the shortest core worth a cycle, m [common practice].
-const shortest = 0.5
+// shortest is the shortest core worth a cycle, m.
+const shortest = float64(coring.Shortest)

@@ -8,7 +8,6 @@ import (
 	"coredays/model/ground"
 	"coredays/model/rig"
 	"coredays/model/unit"
-	"coredays/model/voyage"
 	"coredays/sim/statistics"
 )
 
@@ -65,38 +64,21 @@ func (s *ship) advance(shot shot, share float64) float64 {
 	if shot.whole || s.here.Refusal.AdvanceByStroke {
 		return shot.stroke
 	}
-	return max(leastStroke, shot.stroke*min(1, share))
+	return max(float64(ground.LeastStroke), shot.stroke*min(1, share))
 }
 
 // shoot is the stroke that the sediment allows and the pull that it takes to come free.
 func (s *ship) shoot(t coring.Tool, gradient float64) shot {
-	corer := corerOf(s.v)
+	corer := s.v.Corer()
 	full := min(s.stroke(t), s.toGo())
 	if s.hole.cores == 0 && s.hole.depth == 0 && s.stages()[s.hole.stage].Advance == 0 {
 		above := min(s.rateMedian(rig.MudlineClearance), float64(t.Stroke())/2) + float64(s.planned().StartOffset)
 		full = max(shortest, min(full, float64(t.Stroke())-above))
 	}
 	shear := unit.Pressure(gradient * (s.hole.depth + full/2))
-	stroke := max(leastStroke, min(full, float64(corer.Stroke(shear))))
-	return shot{stroke: stroke, whole: stroke >= partial*full, stuck: corer.Overpull(shear, unit.Length(stroke)) > s.here.Refusal.Overpull}
+	stroke := max(float64(ground.LeastStroke), min(full, float64(corer.Stroke(shear))))
+	return shot{stroke: stroke, whole: stroke >= ground.Whole*full, stuck: corer.Overpull(shear, unit.Length(stroke)) > s.here.Refusal.Overpull}
 }
-
-// corerOf is the ship's piston corer.
-func corerOf(v *voyage.Voyage) ground.Corer {
-	median := func(r rig.Rate) float64 { return v.Quantities[r].Median }
-	return ground.Corer{
-		Diameter: unit.Length(median(rig.PistonDiameter)),
-		Force:    unit.Force(median(rig.StrokeForce)),
-		Friction: median(rig.StrokeFriction),
-		Tip:      median(rig.TipFactor),
-	}
-}
-
-// leastStroke is what a piston corer pushes into any sea floor by the pipe's weight, m [from memory].
-const leastStroke = 0.3
-
-// partial is the share of the full stroke below which a stroke is incomplete [common practice].
-const partial = 0.95
 
 // judgeRefusal applies the scenario's rule: so many partial strokes in a row, or more overpull than
 // is allowed where the corer may not be drilled over.

@@ -51,10 +51,6 @@ func (s *ship) sail() {
 	s.reachSite()
 }
 
-// slowest is the least share of her speed at which a ship still makes way in a high sea: gales
-// of the handbook's passages left 2 to 4 of 11 knots.
-const slowest = 0.25
-
 // sailFor sails a distance, slower in waves: in each step of the sea at the speed that it allows. It
 // returns what is left of the way when the sea ends the passage.
 func (s *ship) sailFor(k activity.Kind, distance, speed float64) (left float64) {
@@ -62,7 +58,7 @@ func (s *ship) sailFor(k activity.Kind, distance, speed float64) (left float64) 
 	for distance > 1e-6 && s.ended == goingOn {
 		now := speed
 		if k == activity.Passage {
-			now *= inWaves(s.v, s.sea.height)
+			now *= s.v.InWaves(s.sea.height)
 		}
 		takes := distance / now
 		if untilChange := s.agenda.at[theSea] - s.clock; takes > untilChange && untilChange > 0 {

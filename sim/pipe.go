@@ -9,14 +9,11 @@ import (
 	"coredays/model/unit"
 )
 
-// clearance is how far above the sea floor a bit is held between holes, m [common practice].
-const clearance = 30
-
 // clear is the depth of a bit that is clear of the sea floor, below the sea surface, m.
 func (s *ship) clear() float64 { return clearOf(s.here.Floor) }
 
-// clearOf is the depth of a bit that is clear of a sea floor; in very shallow water half way down.
-func clearOf(floor float64) float64 { return max(floor-clearance, floor/2) }
+// clearOf is the depth of a bit that is clear of a sea floor, m.
+func clearOf(floor float64) float64 { return float64(rig.ClearOf(unit.Length(floor))) }
 
 // inHole reports whether the bit is below the sea floor.
 func (s *ship) inHole() bool { return s.here != nil && s.bit > s.here.Floor+1e-6 }

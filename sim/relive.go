@@ -102,9 +102,58 @@ func (s *ship) sailed(k activity.Kind, distance, speed float64) (left float64) {
 		return distance
 	}
 	if k == activity.Passage {
-		speed *= inWaves(s.v, s.sea.height)
+		speed *= s.v.InWaves(s.sea.height)
 	}
 	way := s.past.steps[s.past.at].worked * speed
 	s.passes()
 	return max(0, distance-way)
+}
+
+// redoes does the operation in hand again, after those that take no time, such as the end of a hole.
+func (s *ship) redoes() {
+	const timeless = 4
+	for range timeless {
+		before := s.clock
+		s.enforceLimits()
+		s.nextItem()
+		s.stepInHand().do(s)
+		if s.clock > before || s.past.over() || s.ended != goingOn {
+			return
+		}
+	}
+}
+
+// betweenOperations is what is done about the rig between operations.
+var betweenOperations = map[string]activity.Kind{"do other work": activity.OtherWork, "service the rig": activity.RigService, "slip and cut": activity.SlipAndCut}
+
+// stepInHand is the rule that applies. In the midst of an operation the rig is not serviced: what is due comes after it.
+func (s *ship) stepInHand() *step {
+	first := activity.Kinds
+	if s.past.at < len(s.past.steps) {
+		first = s.past.steps[s.past.at].kind
+	}
+	for i := range steps {
+		if does, rig := betweenOperations[steps[i].name]; rig {
+			if first == does && s.here != nil {
+				return &steps[i] // it was, whatever was due
+			}
+			continue
+		}
+		if steps[i].when(s) {
+			return &steps[i]
+		}
+	}
+	return s.nextStep()
+}
+
+// goesOn does the operation in hand to its end, and sails on.
+func (s *ship) goesOn() {
+	if !s.past.over() {
+		s.redoes()
+		s.passesAll()
+		if s.ended != goingOn {
+			s.makeSafe()
+		}
+	}
+	s.sails()
 }

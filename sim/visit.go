@@ -63,7 +63,7 @@ func Passages(v *voyage.Voyage) [][]float64 {
 			t := leg.Distance / s.rateMedian(rig.SailingSpeed)
 			if leg.Waves != nil {
 				s.sea.waves = leg.Waves
-				t /= inWaves(v, s.sea.at(0, 0))
+				t /= v.InWaves(s.sea.at(0, 0))
 			}
 			times[from] = append(times[from], s.withPipe(voyage.Place(from), voyage.Place(to), t))
 		}

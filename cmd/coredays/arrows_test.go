@@ -76,7 +76,7 @@ var rooms = map[string][]string{
 	"sim/hindcast":    {"sim"},
 	"sim/sensitivity": {"sim", "sim/random", "sim/statistics"},
 	"sim/choice":      {"sim", "sim/statistics"},
-	"sim/lookahead":   {"sim", "sim/statistics"},
+	"sim/lookahead":   {"sim", "sim/random", "sim/statistics"},
 	"sim/simtest":     {},
 }
 

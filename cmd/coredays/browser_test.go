@@ -13,6 +13,8 @@ import (
 	"strings"
 	"testing"
 	"time"
+
+	"coredays/cmd/coredays/desk/desktest"
 )
 
 // probe is run in the page by the browser. It collects what a reader meets: headings, the figures of
@@ -56,21 +58,6 @@ type openedPage struct {
 	Texts         int
 	Pale          []string
 	Width, Window int
-}
-
-// chromium is the browser, or the test is skipped.
-func chromium(t *testing.T) string {
-	t.Helper()
-	if testing.Short() {
-		t.Skip("a browser takes some seconds")
-	}
-	for _, name := range []string{"chromium", "chromium-browser", "google-chrome"} {
-		if path, err := exec.LookPath(name); err == nil {
-			return path
-		}
-	}
-	t.Skip("no chromium on PATH: the report is not opened in a browser")
-	return ""
 }
 
 // opened opens a file in a window of a width, cut off from every network, and returns what the probe found.
@@ -135,7 +122,7 @@ func figure(t *testing.T, node any, keys ...string) float64 {
 }
 
 func TestABrowserShowsTheReportOfflineWithTheFiguresOfTheJSON(t *testing.T) {
-	browser := chromium(t)
+	browser := desktest.Chromium(t)
 	file, answer := probed(t, "simulate")
 	found := opened(t, browser, file, 1200)
 	want := []float64{figure(t, answer, "days_needed", "total", "p50"), figure(t, answer, "within_allotted", "chance_all"), figure(t, answer, "within_allotted", "chance_primary"),
@@ -173,7 +160,7 @@ func TestABrowserShowsTheReportOfflineWithTheFiguresOfTheJSON(t *testing.T) {
 }
 
 func TestABrowserFindsHeadingsChartsAndContrastOnAnyWidth(t *testing.T) {
-	browser := chromium(t)
+	browser := desktest.Chromium(t)
 	file, _ := probed(t, "simulate")
 	for _, width := range []int{1400, 700, 500} {
 		found := opened(t, browser, file, width)
@@ -192,7 +179,7 @@ func TestABrowserFindsHeadingsChartsAndContrastOnAnyWidth(t *testing.T) {
 }
 
 func TestABrowserShowsTheOrdersOfACompareOfflineWithTheFiguresOfTheJSON(t *testing.T) {
-	browser := chromium(t)
+	browser := desktest.Chromium(t)
 	file, answer := probed(t, "compare", "--orders")
 	found := opened(t, browser, file, 500)
 	if len(found.Facts) == 0 {

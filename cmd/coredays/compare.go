@@ -4,10 +4,8 @@ import (
 	"cmp"
 	"context"
 	"errors"
-	"fmt"
 	"io"
 	"slices"
-	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -187,39 +185,6 @@ func (c *comparison) label(compared *result.Comparison, p *plan.Plan, args []str
 	compared.Title, compared.File, compared.Ship, compared.Invented, compared.Call = p.Title, p.File, p.Ship.Name, len(args) == 0, c.call(args)
 }
 
-// ofTheFirst are the warnings of the first alternative that are not of its plan.
-func ofTheFirst(compared *result.Comparison, known []string) (more []string) {
-	if len(compared.Alternatives) == 0 {
-		return nil
-	}
-	best := &compared.Alternatives[compared.Best]
-	for _, w := range best.Summary.Warnings {
-		if !slices.ContainsFunc(known, func(k string) bool { return strings.HasSuffix(k, w) }) {
-			more = append(more, best.Name+": "+w)
-		}
-	}
-	return more
-}
-
-// wanted says what is wrong with the call.
-func (c *comparison) wanted(args []string) error {
-	asked := 0
-	for _, on := range []bool{c.orders, c.departures != "", c.drop} {
-		if on {
-			asked++
-		}
-	}
-	switch {
-	case asked > 1:
-		return errors.New("give one of --orders, --departures and --drop")
-	case asked == 0 && len(args) < 2:
-		return errors.New("give two scenarios or more to compare, or one of --orders, --departures and --drop")
-	case asked == 1 && len(args) > 1:
-		return fmt.Errorf("--orders, --departures and --drop take one scenario, and %d are given: %q", len(args), args)
-	}
-	return nil
-}
-
 // voyages reads and checks all plans.
 func (c *comparison) voyages(args []string) (list []*voyage.Voyage, warnings []string, err error) {
 	files := make([][]string, max(1, len(args)))
@@ -244,46 +209,6 @@ func (c *comparison) voyages(args []string) (list []*voyage.Voyage, warnings []s
 		}
 	}
 	return list, warnings, nil
-}
-
-// named are the files; one that is given twice has a number.
-func named(args []string) []string {
-	names := slices.Clone(args)
-	for i, name := range args {
-		if n := count(args[:i], name); n > 0 {
-			names[i] = fmt.Sprintf("%s (%d)", name, n+1)
-		}
-	}
-	return names
-}
-
-func count(list []string, what string) (n int) {
-	for _, s := range list {
-		if s == what {
-			n++
-		}
-	}
-	return n
-}
-
-// call is what was given, but for seed and replications.
-func (c *comparison) call(args []string) (words []string) {
-	switch {
-	case c.orders:
-		words = append(words, "--orders")
-	case c.drop:
-		words = append(words, "--drop")
-	case c.departures != "":
-		words = append(words, "--departures", c.departures)
-	}
-	words = append(words, args...)
-	for _, s := range c.settings {
-		words = append(words, "--set", s)
-	}
-	if c.anyway {
-		words = append(words, "--anyway")
-	}
-	return words
 }
 
 // report prints the answer and writes the files asked for.

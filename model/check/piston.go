@@ -36,10 +36,11 @@ func (i *inspector) pistons(s *voyage.Site, item *voyage.Item) {
 	}
 }
 
-const (
-	seldomAsked = 0.1 // chance below which a stage that has something to core is worth a word, judgement
-	shortest    = 0.1 // m, no core is cut for less, as in the simulation
-)
+// seldomAsked is the chance below which a stage that has something to core is worth a word [judgement].
+const seldomAsked = 0.1
+
+// shortest is the shortest core worth a cycle, m: what is left of a stage that is shorter is left.
+const shortest = float64(coring.Shortest)
 
 // idle looks at stages that hardly ever have anything to core: those that end above where a piston corer
 // before them is refused, and piston corers that begin where they are refused at once.
@@ -102,11 +103,6 @@ func weakest(succeeds func(weaker float64) bool) float64 {
 	return low
 }
 
-const (
-	leastStroke = 0.3  // m, into any sea floor by the pipe's weight, from memory; as in the simulation
-	whole       = 0.95 // share of the full stroke below which a stroke is incomplete, common practice
-)
-
 // stretch is what a stage cores of a hole, m below the sea floor.
 type stretch struct{ from, to float64 }
 
@@ -131,7 +127,7 @@ func (i *inspector) wholeStroke(s *voyage.Site, tool coring.Tool, from float64, 
 	for _, layer := range s.Site.Layers {
 		if from < float64(layer.Bottom)*g.depth {
 			shear := unit.Pressure(layer.Lithology.Strength.Shape.Quantile(g.weaker) * (from + full/2))
-			return float64(i.corer().Stroke(shear)) >= whole*full
+			return float64(i.v.Corer().Stroke(shear)) >= ground.Whole*full
 		}
 	}
 	return true
@@ -140,18 +136,18 @@ func (i *inspector) wholeStroke(s *voyage.Site, tool coring.Tool, from float64, 
 // refusalDepth is where the refusal rule gives a piston corer up that begins at a depth; +Inf where the
 // layers end first.
 func (i *inspector) refusalDepth(s *voyage.Site, tool coring.Tool, from float64, g met) float64 {
-	corer, rule := i.corer(), s.Refusal
+	corer, rule := i.v.Corer(), s.Refusal
 	partials, depth := 0, from
 	for _, layer := range s.Site.Layers {
 		gradient := layer.Lithology.Strength.Shape.Quantile(g.weaker)
 		for depth < float64(layer.Bottom)*g.depth {
 			full := float64(tool.Stroke())
 			shear := unit.Pressure(gradient * (depth + full/2)) // in the middle of the core
-			stroke := max(leastStroke, min(full, float64(corer.Stroke(shear))))
+			stroke := max(float64(ground.LeastStroke), min(full, float64(corer.Stroke(shear))))
 			stuck := corer.Overpull(shear, unit.Length(stroke)) > rule.Overpull
 			depth += stroke
 			partials++
-			if stroke >= whole*full {
+			if stroke >= ground.Whole*full {
 				partials = 0
 			}
 			if partials < rule.PartialStrokes && (!stuck || rule.DrillOver) {
@@ -164,10 +160,4 @@ func (i *inspector) refusalDepth(s *voyage.Site, tool coring.Tool, from float64,
 		}
 	}
 	return math.Inf(1)
-}
-
-func (i *inspector) corer() ground.Corer {
-	even := func(r rig.Rate) float64 { return i.plan.Ship.Rates[r].Median() }
-	return ground.Corer{Diameter: unit.Length(even(rig.PistonDiameter)), Force: unit.Force(even(rig.StrokeForce)),
-		Friction: even(rig.StrokeFriction), Tip: even(rig.TipFactor)}
 }

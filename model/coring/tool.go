@@ -45,6 +45,9 @@ func ParseTool(text string) (Tool, error) {
 // Piston reports whether the tool is shot into the sediment rather than rotated.
 func (t Tool) Piston() bool { return traits[t].Cut == Shot }
 
+// Shortest is the shortest core worth a cycle [common practice].
+const Shortest = unit.Length(0.5)
+
 // Stroke is the length of core that one full cycle cuts.
 func (t Tool) Stroke() unit.Length { return traits[t].Stroke }
 

@@ -6,6 +6,12 @@ import (
 	"coredays/model/unit"
 )
 
+// LeastStroke is what a piston corer pushes into any sea floor by the pipe's weight [from memory].
+const LeastStroke = unit.Length(0.3)
+
+// Whole is the share of the full stroke below which a stroke is incomplete [common practice].
+const Whole = 0.95
+
 // Corer is a piston corer as the sediment feels it.
 type Corer struct {
 	Diameter unit.Length // outside of the barrel

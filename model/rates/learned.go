@@ -114,10 +114,10 @@ func enough(r *Rate) float64 {
 	return math.Min(1, float64(r.N)/manyTimes)
 }
 
-// trusted is a score of which so much is taken over: the mean and variance of what was learned with that weight, and of what
-// was known before with the rest.
+// trusted is a score of which so much is taken over: the mean and variance of a mixture of what was learned, with that weight,
+// and of what was known before, a standard normal score, with the rest (law of total variance).
 func trusted(s learn.Score, share float64) learn.Score {
-	return learn.Score{Mean: share * s.Mean, SD: math.Sqrt(share*s.SD*s.SD + 1 - share)}
+	return learn.Score{Mean: share * s.Mean, SD: math.Sqrt(share*s.SD*s.SD + 1 - share + share*(1-share)*s.Mean*s.Mean)}
 }
 
 // unsure is the share of the variance of a figure, stated as varying by run alone, by which a ship's own mean may

@@ -7,6 +7,7 @@ import (
 	"testing"
 	"time"
 
+	"coredays/model/learn"
 	"coredays/model/rig"
 	"coredays/model/riglog"
 	"coredays/model/spread"
@@ -247,5 +248,16 @@ func TestWhatStandsInTheWayIsNamed(t *testing.T) {
 	}
 	if got, want := found(t, r, rig.OffsetMove).Why, "little: 1 time, of 10 that are wanted before a rate moves much"; got != want {
 		t.Errorf("%q, want %q", got, want)
+	}
+}
+
+// By hand: of a mixture of 0.3 normal about 2 with a standard deviation of 0.5 and 0.7 standard normal the mean is 0.6, and the
+// variance 0.3 x 0.25 + 0.7 x 1 within and 0.3 x 0.7 x 2^2 between.
+func TestAFewCoresLeaveTheSpreadOfBoth(t *testing.T) {
+	s := trusted(learn.Score{Mean: 2, SD: 0.5}, 0.3)
+	near(t, "mean", s.Mean, 0.6, 1e-12)
+	near(t, "variance", s.SD*s.SD, 0.3*0.25+0.7+0.3*0.7*4, 1e-12)
+	if all := (learn.Score{Mean: 2, SD: 0.5}); trusted(all, 1) != all {
+		t.Errorf("%+v of which all is trusted", trusted(all, 1))
 	}
 }

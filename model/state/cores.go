@@ -150,9 +150,9 @@ func (r *reader) by(item int, h *plan.Hole, moment time.Time, at Hole) Hole {
 func short(h *plan.Hole, x *Item) bool {
 	if n := len(h.Stages); n > 0 {
 		last := &h.Stages[n-1]
-		return !(last.ToRefusal && x.Refused > 0) && x.Depth < last.To-shortest
+		return !(last.ToRefusal && x.Refused > 0) && x.Depth < last.To-unit.Depth(coring.Shortest)
 	}
-	return x.Depth < h.DrillAheadTo-shortest
+	return x.Depth < h.DrillAheadTo-unit.Depth(coring.Shortest)
 }
 
 // advance goes on by one core.
@@ -175,7 +175,7 @@ func (r *reader) advance(x *Item, h *plan.Hole, at *Hole, c *Core) {
 		if more < 0 {
 			break
 		}
-		if with.Piston() && x.Refused == 0 && c.Top < h.Stages[at.Stage].To-shortest {
+		if with.Piston() && x.Refused == 0 && c.Top < h.Stages[at.Stage].To-unit.Depth(coring.Shortest) {
 			x.Refused = c.Top
 		}
 		at.Stage, at.Half, at.Partials = at.Stage+1+more, false, 0

@@ -7,6 +7,7 @@ import (
 	"coredays/model/activity"
 	"coredays/model/places"
 	"coredays/model/plan"
+	"coredays/model/rig"
 	"coredays/model/sea"
 	"coredays/model/sea/heave"
 	"coredays/model/unit"
@@ -68,3 +69,13 @@ func (l *Limits) named() (list []sea.Limit, coring int) {
 	}
 	return list, coring
 }
+
+// InWaves is the share of her calm speed that a ship makes in waves of a significant height, m.
+func (v *Voyage) InWaves(height float64) float64 {
+	above := max(0, height-v.Quantities[rig.SlowdownFrom].Median)
+	return max(slowest, 1-v.Quantities[rig.SlowdownPerMetre].Median*above)
+}
+
+// slowest is the least share of her speed at which a ship still makes way in a high sea: gales
+// of the handbook's passages left 2 to 4 of 11 knots.
+const slowest = 0.25

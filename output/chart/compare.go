@@ -2,7 +2,6 @@ package chart
 
 import (
 	"fmt"
-	"math"
 	"slices"
 
 	"gonum.org/v1/plot"
@@ -69,35 +68,21 @@ func alternativeWords(c *result.Comparison, i int) string {
 	return line + words.OrLess("; the order of the scenario", i == c.Planned)
 }
 
-// neededPanel is days needed with the sea days.
+// neededPanel is days needed with the sea days, of which the figure stands where it is another than above.
 func neededPanel(c *result.Comparison, list []int) rowsPanel {
-	low, high := math.Inf(1), math.Inf(-1)
+	var rows []daysRow
 	for _, i := range list {
-		days, sea := words.InDays(words.Supported(c.Alternatives[i].Summary.Needed.Total)), c.Alternatives[i].Summary.Allotted.SeaDays.Days()
-		for _, x := range []float64{sea, days.P10, days.P50, min(days.P90, 3*max(sea, days.P50))} {
-			if words.Defined(x) {
-				low, high = min(low, x), max(high, x)
-			}
-		}
+		rows = append(rows, daysRow{c.Alternatives[i].Summary.Needed.Total, c.Alternatives[i].Summary.Allotted.SeaDays})
 	}
-	margin := 0.05*(high-low) + 0.5
-	return rowsPanel{width: 0.49, title: "days needed", axis: "days", low: max(0, low-margin), high: high + margin, parts: 6,
-		row: func(p *plot.Plot, i int, y float64) {
-			s := c.Alternatives[list[i]].Summary
-			sea := s.Allotted.SeaDays.Days()
-			upright(p, draw.LineStyle{Color: ink, Width: 1, Dashes: dashes[2]}, sea, y, 0.5)
-			if y == 0 {
-				p.Add(remarks(remark{x: sea, y: y, dy: 18, text: words.Given(sea) + " sea days", bare: true}))
-			}
-			days := words.InDays(words.Supported(s.Needed.Total))
-			if words.Spreads(days) {
-				p.Add(whisker(draw.LineStyle{Color: deep, Width: 1.8}, days.P10, days.P90, y, 0.16))
-			}
-			p.Add(hollow(draw.CircleGlyph{}, draw.RingGlyph{}, deep, 3, plotter.XYs{{X: days.P50, Y: y}}))
-			if y < 0 && sea != c.Alternatives[list[i-1]].Summary.Allotted.SeaDays.Days() {
-				p.Add(remarks(remark{x: sea, y: y, text: words.Given(sea), align: 1, dx: -2, dy: 7}))
-			}
-		}}
+	return daysPanel(rows, func(p *plot.Plot, i int, y float64) {
+		sea := rows[i].sea.Days()
+		switch {
+		case y == 0:
+			p.Add(remarks(remark{x: sea, y: y, dy: 18, text: words.Given(sea) + " sea days", bare: true}))
+		case y < 0 && sea != rows[i-1].sea.Days():
+			p.Add(remarks(remark{x: sea, y: y, text: words.Given(sea), align: 1, dx: -2, dy: 7}))
+		}
+	})
 }
 
 // chancesPanel is the chances within the days, their marks named at the first row.

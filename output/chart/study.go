@@ -2,13 +2,10 @@ package chart
 
 import (
 	"fmt"
-	"math"
 	"path/filepath"
 	"strings"
 
 	"gonum.org/v1/plot"
-	"gonum.org/v1/plot/plotter"
-	"gonum.org/v1/plot/vg/draw"
 
 	"coredays/model/result"
 	"coredays/output/sheet"
@@ -62,21 +59,11 @@ func planWords(s *result.Study, i int) string {
 
 // studyDays is days needed with the sea days.
 func studyDays(s *result.Study) rowsPanel {
-	low, high := math.Inf(1), math.Inf(-1)
+	var rows []daysRow
 	for i := range s.Plans {
-		days, sea := words.InDays(words.Supported(s.Plans[i].Needed)), s.Plans[i].SeaDays.Days()
-		for _, x := range []float64{sea, days.P10, days.P50, min(days.P90, 3*max(sea, days.P50))} {
-			if words.Defined(x) {
-				low, high = min(low, x), max(high, x)
-			}
-		}
+		rows = append(rows, daysRow{s.Plans[i].Needed, s.Plans[i].SeaDays})
 	}
-	margin := 0.05*(high-low) + 0.5
-	return rowsPanel{width: 0.49, title: "days needed", axis: "days", low: max(0, low-margin), high: high + margin, parts: 6,
-		row: func(p *plot.Plot, i int, y float64) {
-			upright(p, draw.LineStyle{Color: ink, Width: 1, Dashes: dashes[2]}, s.Plans[i].SeaDays.Days(), y, 0.5)
-			spreadAt(p, words.InDays(words.Supported(s.Plans[i].Needed)), y)
-		}}
+	return daysPanel(rows, nil)
 }
 
 // studyCore is metres recovered within the days.
@@ -89,12 +76,4 @@ func studyCore(s *result.Study) rowsPanel {
 	}
 	return rowsPanel{width: 0.27, title: "core", axis: "m", low: 0, high: 1.05*high + 1, parts: 4,
 		row: func(p *plot.Plot, i int, y float64) { spreadAt(p, words.Supported(s.Plans[i].Recovered), y) }}
-}
-
-// spreadAt draws P10 to P90 as a line and P50 as a circle.
-func spreadAt(p *plot.Plot, s result.Spread, y float64) {
-	if words.Spreads(s) {
-		p.Add(whisker(draw.LineStyle{Color: deep, Width: 1.8}, s.P10, s.P90, y, 0.16))
-	}
-	p.Add(hollow(draw.CircleGlyph{}, draw.RingGlyph{}, deep, 3, plotter.XYs{{X: s.P50, Y: y}}))
 }

@@ -38,7 +38,7 @@ func Look(ctx context.Context, v *voyage.Voyage, st *state.State, papers *riglog
 		v = v.WithDays(unit.Duration(st.Home.Sub(v.Plan.Sails).Seconds()))
 	}
 	x := sim.TakeUp(v, st)
-	learnt, err := x.Learn(papers)
+	learned, err := Learn(v, x, papers)
 	if err != nil {
 		return nil, fmt.Errorf("nothing can be learned from the papers: %w", err)
 	}
@@ -53,10 +53,7 @@ func Look(ctx context.Context, v *voyage.Voyage, st *state.State, papers *riglog
 		return nil, ctx.Err()
 	}
 	p := l.page(planned)
-	for i := range learnt {
-		y := &learnt[i]
-		p.Learned = append(p.Learned, morning.Learned{Rate: y.Rate, Name: y.Name, Plan: y.Plan, Now: y.Now, Seen: y.Seen})
-	}
+	p.Learned = learned
 	if err := l.leaveBy(p); err != nil {
 		return nil, err
 	}

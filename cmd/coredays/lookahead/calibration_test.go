@@ -12,16 +12,16 @@ import (
 	"time"
 
 	"coredays/model/result"
+	"coredays/model/riglog"
 	"coredays/model/state"
 	"coredays/model/unit"
 	"coredays/model/voyage"
 	"coredays/output/sheet"
 	"coredays/scenario"
-	"coredays/sim"
-	"coredays/sim/statistics"
-
-	"coredays/model/riglog"
 	"coredays/scenario/rigfile"
+	"coredays/sim"
+	"coredays/sim/lookahead"
+	"coredays/sim/statistics"
 )
 
 var broughtUp = regexp.MustCompile(`m cut, ([\d.]+) up`)
@@ -78,7 +78,7 @@ func TestBandsHoldWhatTheyPromise(t *testing.T) {
 				t.Fatal(e, tenth, faults)
 			}
 			x := sim.TakeUp(v, st)
-			if _, err := x.Learn(papers); err != nil {
+			if _, err := lookahead.Learn(v, x, papers); err != nil {
 				t.Fatal(err)
 			}
 			x.KnowSea(wavesAt(d, at), nil)

@@ -33,7 +33,7 @@ const patience = 2 * time.Minute
 // At sits down at a desk that lays a file out, in a window so many pixels wide, with a copy of the demonstration.
 func At(t *testing.T, width int64, lay func(file string) *desk.Desk) Planner {
 	t.Helper()
-	browser := chromium(t)
+	browser := Chromium(t)
 	file := filepath.Join(t.TempDir(), "plan.yaml")
 	if err := os.WriteFile(file, scenario.DemonstrationText(), 0o644); err != nil {
 		t.Fatal(err)
@@ -52,7 +52,8 @@ func At(t *testing.T, width int64, lay func(file string) *desk.Desk) Planner {
 	return p
 }
 
-func chromium(t *testing.T) string {
+// Chromium is the browser, or the test is skipped.
+func Chromium(t *testing.T) string {
 	t.Helper()
 	if testing.Short() {
 		t.Skip("a browser takes some seconds")
@@ -62,7 +63,7 @@ func chromium(t *testing.T) string {
 			return path
 		}
 	}
-	t.Skip("no chromium on PATH: the desk is not tried in a browser")
+	t.Skip("no chromium on PATH: nothing is tried in a browser")
 	return ""
 }
 

@@ -1,22 +1,17 @@
-package main
+package lookahead
 
 import (
-	"bytes"
 	"context"
 	"testing"
 	"time"
 
 	"coredays/model/activity"
 	"coredays/model/plan"
-	"coredays/model/result"
 	"coredays/model/rig"
-	"coredays/model/riglog"
 	"coredays/model/spread"
 	"coredays/model/state"
 	"coredays/model/voyage"
-	"coredays/output/sheet"
 	"coredays/scenario"
-	"coredays/scenario/rigfile"
 	"coredays/sim"
 )
 
@@ -61,20 +56,6 @@ func certain(p *plan.Plan) {
 	}
 }
 
-// logOf is a diary as the log that a crew would keep, read as any other.
-func logOf(t *testing.T, d *result.Diary) *riglog.Papers {
-	t.Helper()
-	var table bytes.Buffer
-	if err := sheet.Diary(&table, d); err != nil {
-		t.Fatal(err)
-	}
-	var papers riglog.Papers
-	if err := new(rigfile.Reading).Read(&papers, "log.csv", table.Bytes()); err != nil {
-		t.Fatal(err)
-	}
-	return &papers
-}
-
 // Where no chance is left, a ship taken from her log in the midst of anything comes home to the second when the diary
 // has her there, with the same depth and the same core: one state for every kind of activity that the diary has.
 func TestShipGoesOnFromAnyStateWithoutAJump(t *testing.T) {
@@ -101,7 +82,7 @@ func TestShipGoesOnFromAnyStateWithoutAJump(t *testing.T) {
 		}
 		states++
 		at := e.From.Add(e.To.Sub(e.From) / 2).Round(time.Second)
-		st, faults := state.Read(p, logOf(t, whole), at)
+		st, faults := state.Read(p, papersOf(t, whole), at)
 		if len(faults) > 0 {
 			t.Fatal(e.Kind, faults)
 		}
