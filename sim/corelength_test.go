@@ -6,6 +6,7 @@ import (
 	"coredays/model/activity"
 	"coredays/model/coring"
 	"coredays/model/rig"
+	"coredays/model/unit"
 	"coredays/sim/simtest"
 )
 
@@ -13,14 +14,9 @@ import (
 // three traverses of the pipe at 250 m/min and 10 min on the rig floor, and every third a sweep of 15 min.
 func TestShorterCoresCostACycleEach(t *testing.T) {
 	spent := func(length float64) (cycles, sweeps float64, cores int) {
-		hole := simtest.RotaryHole("A", 57)
-		hole.Hole.Stages[0].Advance = 9.5 // goes before what the tool usually makes, below
-		p := simtest.OneSite(hole)
+		p := simtest.OneSite(simtest.RotaryHole("A", 57))
 		p.Sites[0].Layers[0].Lithology.Rate = simtest.Just(20 / simtest.Hours)
 		p.Ship.Rates[rig.RotaryAdvance] = simtest.Just(length)
-		if length < 9.5 {
-			hole.Hole.Stages[0].Advance = 0
-		}
 		s := sailed(t, p, false)
 		if cut := s.spent[activity.CutCore] / simtest.Hours; !simtest.Near(cut, 57.0/20) {
 			t.Errorf("%.3f h of cutting 57 m at 20 m/h", cut)
@@ -42,22 +38,18 @@ func TestShorterCoresCostACycleEach(t *testing.T) {
 	}
 }
 
-// The crew plans with the length that is usual, or stated.
-func TestTheCrewEstimatesCoresOfTheLengthTheyWillHave(t *testing.T) {
-	for _, stated := range []float64{0, 3} {
-		hole := simtest.RotaryHole("A", 57)
+// What the plan states goes before what is usual, for the crew's estimate and for the cores themselves.
+func TestAStatedLengthOfCoresGoesBeforeTheUsual(t *testing.T) {
+	for stated, want := range map[unit.Length]float64{0: 5, 3: 3} {
+		hole := simtest.RotaryHole("A", 30)
+		hole.Hole.Stages[0].Advance = stated
 		p := simtest.OneSite(hole)
 		p.Ship.Rates[rig.RotaryAdvance] = simtest.Just(5)
-		if stated > 0 {
-			hole.Hole.Stages[0].Advance = 3
+		if s := sailedTo(t, p); s.stroke(coring.RCB, s.rateMedian) != want {
+			t.Errorf("stated %g m: the crew estimates %g m, want %g", float64(stated), s.stroke(coring.RCB, s.rateMedian), want)
 		}
-		s := sailedTo(t, p)
-		want := 5.0
-		if stated > 0 {
-			want = stated
-		}
-		if got := s.strokeMedian(coring.RCB); got != want {
-			t.Errorf("%g m estimated, %g m are usual here", got, want)
+		if cores := sailed(t, p, false).tools[coring.RCB].cores; cores != int(30/want) {
+			t.Errorf("stated %g m: %d cores of 30 m, want %g", float64(stated), cores, 30/want)
 		}
 	}
 }

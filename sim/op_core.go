@@ -20,7 +20,7 @@ func (s *ship) coreRotated(tool coring.Tool) {
 	pace, wire := s.Rate(is.DurationFactor), s.Rate(is.Wire)
 	way := s.bit / wire * pace
 	rate := s.Draw(s.here.Layers[s.layer(s.hole.depth)].Rate) * s.deepDown(tool)
-	length := min(s.stroke(tool), s.toGo())
+	length := min(s.stroke(tool, s.Rate), s.toGo())
 	slow := is.LeastRate != coring.NoRate && rate < s.rateMedian(is.LeastRate)
 	if slow {
 		length = min(length, rate*patience)
@@ -83,24 +83,13 @@ func (s *ship) sweep(t coring.Tool) {
 }
 
 // stroke is how long the next core becomes where the hole has room for it: as long as the plan says, as the tool usually
-// makes it, or the stroke of the tool, m.
-func (s *ship) stroke(t coring.Tool) float64 {
+// makes it, or the stroke of the tool, m. figure gives a rate of the ship: drawn for a core, the median for the crew's estimate.
+func (s *ship) stroke(t coring.Tool, figure func(rig.Rate) float64) float64 {
 	if stated := s.stages()[s.hole.stage].Advance; stated > 0 {
 		return float64(stated)
 	}
 	if is := t.Of(); is.Advance != coring.NoRate {
-		return s.Rate(is.Advance)
-	}
-	return float64(t.Stroke())
-}
-
-// strokeMedian is the crew's estimate of it.
-func (s *ship) strokeMedian(t coring.Tool) float64 {
-	if stated := s.stages()[s.hole.stage].Advance; stated > 0 {
-		return float64(stated)
-	}
-	if is := t.Of(); is.Advance != coring.NoRate {
-		return s.rateMedian(is.Advance)
+		return figure(is.Advance)
 	}
 	return float64(t.Stroke())
 }

@@ -70,7 +70,7 @@ func (s *ship) advance(shot shot, share float64) float64 {
 // shoot is the stroke that the sediment allows and the pull that it takes to come free.
 func (s *ship) shoot(t coring.Tool, gradient float64) shot {
 	corer := s.v.Corer()
-	full := min(s.stroke(t), s.toGo())
+	full := min(s.stroke(t, s.Rate), s.toGo())
 	if s.hole.cores == 0 && s.hole.depth == 0 && s.stages()[s.hole.stage].Advance == 0 {
 		above := min(s.rateMedian(rig.MudlineClearance), float64(t.Stroke())/2) + float64(s.planned().StartOffset)
 		full = max(shortest, min(full, float64(t.Stroke())-above))

@@ -34,7 +34,7 @@ func (i *inspector) shallowFlow(s *voyage.Site) {
 	for k, layer := range s.Site.Layers {
 		if layer.Lithology.Name == "sand" && top > 0 && float64(top) < float64(shallowest) && top < s.Deepest() {
 			i.note(Finding{Site: s.Name, What: "sand beneath other sediment may hold gas or water under pressure; its top", Kind: "sand that may hold gas or water under pressure",
-				Verdict: Caution, Value: float64(top), Limit: float64(shallowest), Unit: "mbsf", Path: fmt.Sprintf("layers[%d].lithology", k),
+				Verdict: Caution, Least: true, Value: float64(top), Limit: float64(shallowest), Unit: "mbsf", Path: fmt.Sprintf("layers[%d].lithology", k),
 				Source: "shallow water flows: mostly 1,000 to 3,000 ft below the sea floor, at any depth of water (The Leading Edge 35(4), 330, abstract); shallow gas: common practice",
 				Cure:   "a site survey for gas and flow, kill mud mixed and ready, no riser and no blowout preventer to close: the ship moves off"})
 			return
