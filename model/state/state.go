@@ -22,7 +22,7 @@ type State struct {
 	Spent [activity.Kinds]unit.Duration
 	Words string        // what is in hand, in the log's words
 	Since time.Time     // when that began
-	Over  unit.Duration // that the crew reckons what is in hand, or trouble, still lasts; 0 where they did not say
+	Over  unit.Duration // that what is in hand, or trouble, still lasts by the crew's estimate; 0 where they did not say
 	Waves unit.Length   // significant wave height now; not a number where it is not stated
 	Home  time.Time     // latest arrival in port; zero for the plan's
 	From  string        // file of the log

@@ -25,7 +25,7 @@ func (l *look) leaveBy(p *morning.Page) error {
 	at := l.x.At
 	for _, chance := range leaveChances {
 		var leave morning.Leave
-		for range 2 { // the first guess is in the sea of now
+		for range 2 { // the first estimate is in the sea of now
 			o := sim.GoOn(l.ctx, l.x.Later(at-l.x.At), sim.Choice{Home: true}, l.run)
 			if o.Stopped {
 				return l.ctx.Err()
