@@ -21,7 +21,7 @@ func (r *reader) where(l *riglog.Line) (site, item int, ok bool) {
 	}
 	site = slices.IndexFunc(r.plan.Sites, func(s plan.Site) bool { return s.Name == l.Site })
 	if site < 0 {
-		r.fault(l, "the scenario has no site %s: write the site as the scenario does, or add it there", l.Site)
+		r.once(l, "the scenario has no site %s: write the site as the scenario does, or add it there", l.Site)
 		return None, None, false
 	}
 	if l.Hole == "" {
@@ -29,7 +29,7 @@ func (r *reader) where(l *riglog.Line) (site, item int, ok bool) {
 	}
 	item = slices.IndexFunc(r.plan.Sites[site].Items, func(i plan.Item) bool { return i.Name == l.Hole })
 	if item < 0 {
-		r.fault(l, "site %s has no hole or task %s in the scenario: add it there, since it was done", l.Site, l.Hole)
+		r.once(l, "site %s has no hole or task %s in the scenario: add it there, since it was done", l.Site, l.Hole)
 		return None, None, false
 	}
 	return site, r.first[site] + item, true

@@ -3,6 +3,7 @@ package state
 import (
 	"fmt"
 	"math"
+	"slices"
 	"time"
 
 	"coredays/model/activity"
@@ -56,6 +57,14 @@ func Read(p *plan.Plan, papers *riglog.Papers, at time.Time) (*State, []Fault) {
 
 func (r *reader) fault(l *riglog.Line, format string, values ...any) {
 	r.faults = append(r.faults, Fault{l.File, l.Row, fmt.Sprintf(format, values...)})
+}
+
+// once notes a fault with the first line that has it: a hole that is not in the scenario has hundreds.
+func (r *reader) once(l *riglog.Line, format string, values ...any) {
+	why := fmt.Sprintf(format, values...)
+	if !slices.ContainsFunc(r.faults, func(f Fault) bool { return f.Why == why }) {
+		r.faults = append(r.faults, Fault{l.File, l.Row, why})
+	}
 }
 
 const minutes = "2006-01-02T15:04"

@@ -116,3 +116,14 @@ var contradictions = []contradiction{
 	{what: "a state with a depth beyond the log's", state: "holes: [{site: PR-2, hole: A, depth_m: 300}]", want: `state.yaml: holes: hole A of site PR-2 is 300 m deep, and by the log 390 m: more than a joint apart`},
 	{what: "a state with a bit in the air", state: "bit_m: -5", want: `state.yaml: bit_m: -5, wanted 0 to 12000`},
 }
+
+// A hole that the scenario does not have is told once, with its first line, though the log has it on each of many.
+func TestAHoleThatIsNotInThePlanIsToldOnce(t *testing.T) {
+	p, f := expedition(t)
+	f.Log.Data = []byte(strings.ReplaceAll(string(f.Log.Data), ",PR-2,B,", ",PR-2,Q,"))
+	f.Cores = nil
+	_, _, err := Read(p, f)
+	if err == nil || strings.Count(err.Error(), "has no hole or task Q") != 1 {
+		t.Errorf("%v", err)
+	}
+}
