@@ -16,12 +16,13 @@ import (
 	jsonout "coredays/output/json"
 	"coredays/output/outputtest"
 	"coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/output/words"
 )
 
 func TestComparisonsArePrintedAsBefore(t *testing.T) {
 	for name, c := range outputtest.Comparisons {
-		matchGolden(t, "compare_"+name+".txt", printed(t, func(w io.Writer) error { return text.Comparison(w, c()) }))
+		matchGolden(t, "compare_"+name+".txt", printed(t, func(w io.Writer) error { return alternatives.Print(w, c()) }))
 	}
 }
 
@@ -31,7 +32,7 @@ func TestComparisonsFitThePage(t *testing.T) {
 		for i := range c.Alternatives {
 			c.Alternatives[i].Name = strings.Repeat("a-long-name/", 6) + c.Alternatives[i].Name
 		}
-		for line := range strings.Lines(printed(t, func(w io.Writer) error { return text.Comparison(w, c) })) {
+		for line := range strings.Lines(printed(t, func(w io.Writer) error { return alternatives.Print(w, c) })) {
 			if width := words.Displayed(strings.TrimRight(line, "\n")); width > text.PageWidth {
 				t.Errorf("%s: %d columns: %s", name, width, line)
 			}
@@ -113,7 +114,7 @@ func TestWhatHelpsRankOneMostForItsCoreComesFirst(t *testing.T) {
 		cut(plan.WholeHole, "noise", 0.77, -0.01, 0.06, 10, 1),
 		cut(plan.WholeTask, "set observatory", 0.88, 0.10, 0.18, 0, 3.5),
 	}
-	ranked, trifles := text.CutsRanked(c)
+	ranked, trifles := alternatives.Ranked(c)
 	var names []string
 	for _, cut := range ranked {
 		names = append(names, cut.What)
@@ -121,14 +122,14 @@ func TestWhatHelpsRankOneMostForItsCoreComesFirst(t *testing.T) {
 	if want := []string{"set observatory", "dear", "noise", "cheap"}; !slices.Equal(names, want) || len(trifles) != 1 || trifles[0].What != "A temperature" {
 		t.Errorf("%q, and of no weight %d", names, len(trifles))
 	}
-	got := strings.Join(text.BestCutSentences(c), " ")
+	got := strings.Join(alternatives.BestCutSentences(c), " ")
 	for _, want := range []string{"without TR-01 set observatory rank 1 gets done in 88 of 100 expeditions, 14 (10 to 18) points more; it saves 3.5 d and costs no core.", "Of the holes: without TR-01 dear"} {
 		if !strings.Contains(got, want) {
 			t.Errorf("no %q in %q", want, got)
 		}
 	}
 	c.Cuts = c.Cuts[:1]
-	if got := text.BestCutSentences(c); !slices.Equal(got, []string{"Leaving out no single thing helps what ranks first."}) {
+	if got := alternatives.BestCutSentences(c); !slices.Equal(got, []string{"Leaving out no single thing helps what ranks first."}) {
 		t.Error(got)
 	}
 }

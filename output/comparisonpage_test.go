@@ -17,7 +17,7 @@ import (
 	jsonout "coredays/output/json"
 	"coredays/output/outputtest"
 	"coredays/output/page"
-	"coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/output/words"
 )
 
@@ -57,11 +57,11 @@ func TestEveryComparisonHasAPageThatFetchesNothing(t *testing.T) {
 func TestThePageSaysWhatTheTextSays(t *testing.T) {
 	for name, c := range map[string]*result.Comparison{"plans": outputtest.TwoPlans(), "orders": outputtest.ThreeOrders()} {
 		page := html.UnescapeString(pageOf(t, c))
-		lines := append(append(text.FirstLines(c), text.StandingLines(c)...), text.MadeOf(c)...)
+		lines := append(append(alternatives.FirstLines(c), alternatives.StandingLines(c)...), alternatives.MadeOf(c)...)
 		if c.Search != nil {
-			lines = append(append(lines, text.SearchLines(c)...), text.WhyLines(&c.Alternatives[c.Best], &c.Alternatives[c.Reference])...)
+			lines = append(append(lines, alternatives.SearchLines(c)...), alternatives.WhyLines(&c.Alternatives[c.Best], &c.Alternatives[c.Reference])...)
 		}
-		for _, line := range append(lines, text.CompareCall(c)) {
+		for _, line := range append(lines, alternatives.Call(c)) {
 			if !strings.Contains(page, line) {
 				t.Errorf("%s: the page does not say %q", name, line)
 			}

@@ -10,7 +10,7 @@ import (
 	"coredays/model/record"
 	"coredays/model/score"
 	jsonout "coredays/output/json"
-	"coredays/output/text"
+	"coredays/output/text/scores"
 )
 
 // anyHindcast is an invented score with a figure in every place.
@@ -38,7 +38,7 @@ func anyHindcast() *score.Hindcast {
 }
 
 func TestTheScoreOfAHindcastIsPrinted(t *testing.T) {
-	matchGolden(t, "hindcast.txt", printed(t, func(w io.Writer) error { return text.Hindcast(w, anyHindcast()) }))
+	matchGolden(t, "hindcast.txt", printed(t, func(w io.Writer) error { return scores.Print(w, anyHindcast()) }))
 }
 
 func TestTheJSONOfAHindcastKeepsItsPromise(t *testing.T) {

@@ -10,12 +10,13 @@ import (
 	jsonout "coredays/output/json"
 	"coredays/output/outputtest"
 	"coredays/output/text"
+	"coredays/output/text/seastate"
 	"coredays/output/words"
 )
 
 func TestTheSeaIsPrintedAsInTheGoldenFile(t *testing.T) {
 	got := printed(t, func(w io.Writer) error {
-		return text.Sea(w, []*sea.Study{outputtest.OneClimate(t), outputtest.OneRecord(t)}, text.Detail{All: true})
+		return seastate.Print(w, []*sea.Study{outputtest.OneClimate(t), outputtest.OneRecord(t)}, text.Detail{All: true})
 	})
 	matchGolden(t, "sea.txt", got)
 	for line := range strings.Lines(got) {

@@ -15,7 +15,7 @@ import (
 	"coredays/model/voyage"
 	"coredays/output/json"
 	"coredays/output/page"
-	"coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/output/words"
 	"coredays/sim"
 	"coredays/sim/choice"
@@ -217,7 +217,7 @@ func (c *comparison) report(ctx context.Context, compared *result.Comparison, st
 	failed := errors.Join(writeTo(ctx, "geojson", c.tracks, func(w io.Writer) error { return json.Tracks(w, compared) }),
 		writeTo(ctx, "report", c.page, func(w io.Writer) error { return page.Comparison(w, compared, program()) }))
 	given := c.give(stdout,
-		func(w io.Writer) error { return text.Comparison(w, compared) },
+		func(w io.Writer) error { return alternatives.Print(w, compared) },
 		func(w io.Writer) error { return json.Comparison(w, compared) })
 	if err := errors.Join(given, failed); err != nil {
 		return asFault(err)

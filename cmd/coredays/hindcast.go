@@ -13,7 +13,7 @@ import (
 	"coredays/model/spread"
 	"coredays/model/voyage"
 	"coredays/output/json"
-	"coredays/output/text"
+	"coredays/output/text/scores"
 	"coredays/scenario/records"
 	"coredays/sim"
 	"coredays/sim/hindcast"
@@ -121,7 +121,7 @@ func (h *hindcasting) execute(ctx context.Context, file string, stdout, stderr i
 // tell prints the score and writes the JSON.
 func (h *hindcasting) tell(result *score.Hindcast, stdout io.Writer) error {
 	return h.give(stdout,
-		func(w io.Writer) error { return text.Hindcast(w, result) },
+		func(w io.Writer) error { return scores.Print(w, result) },
 		func(w io.Writer) error { return json.Hindcast(w, result) })
 }
 

@@ -22,7 +22,7 @@ import (
 	"coredays/model/voyage"
 	"coredays/output/json"
 	"coredays/output/page"
-	"coredays/output/text"
+	"coredays/output/text/crewrates"
 	"coredays/scenario"
 	"coredays/scenario/document"
 	"coredays/scenario/rigfile"
@@ -123,12 +123,12 @@ func (r *ratesCall) execute(ctx context.Context, args []string, stdout, stderr i
 		return err
 	}
 	learned := rates.Learn(ship, &papers, water)
-	yaml := text.RatesYAML(learned)
+	yaml := crewrates.YAML(learned)
 	to, err := scenario.ReadRates("rates.yaml", []byte(yaml), ship)
 	if err != nil {
 		return planFault{fmt.Errorf("what was learned can't be a plan's rates: %w", err)}
 	}
-	var effect *text.RatesEffect
+	var effect *crewrates.Effect
 	if p != nil {
 		if effect, err = r.effect(ctx, p, to, stderr); err != nil {
 			return err
@@ -141,7 +141,7 @@ func (r *ratesCall) execute(ctx context.Context, args []string, stdout, stderr i
 		return asFault(err)
 	}
 	err = r.give(stdout,
-		func(w io.Writer) error { return text.Rates(w, learned, papers.Notes, effect) },
+		func(w io.Writer) error { return crewrates.Print(w, learned, papers.Notes, effect) },
 		func(w io.Writer) error { return json.Rates(w, learned, papers.Notes, effect) })
 	if err == nil && papers.Empty() {
 		return planFault{fmt.Errorf("%s: nothing in it could be read; the list above says why", strings.Join(files, ", "))}
@@ -191,8 +191,8 @@ func contents(name string) ([]byte, error) {
 }
 
 // effect simulates the plan with the ship's rates and with those learned, with the same random streams.
-func (r *ratesCall) effect(ctx context.Context, p *plan.Plan, learned [rig.Rates]spread.Quantity, stderr io.Writer) (*text.RatesEffect, error) {
-	e := &text.RatesEffect{Title: p.Title, Replications: r.replications}
+func (r *ratesCall) effect(ctx context.Context, p *plan.Plan, learned [rig.Rates]spread.Quantity, stderr io.Writer) (*crewrates.Effect, error) {
+	e := &crewrates.Effect{Title: p.Title, Replications: r.replications}
 	for _, x := range []struct {
 		rates    [rig.Rates]spread.Quantity
 		p50, p90 *float64

@@ -15,6 +15,7 @@ import (
 	"coredays/model/voyage"
 	"coredays/output/json"
 	"coredays/output/text"
+	"coredays/output/text/seastate"
 	"coredays/scenario"
 	"coredays/scenario/document"
 )
@@ -84,7 +85,7 @@ func (s *seaCall) execute(ctx context.Context, args []string, given bool, stdout
 		}
 		studies = append(studies, study)
 	}
-	return s.give(stdout, func(w io.Writer) error { return text.Sea(w, studies, text.Detail{All: s.all}) }, func(w io.Writer) error { return json.Sea(w, studies) })
+	return s.give(stdout, func(w io.Writer) error { return seastate.Print(w, studies, text.Detail{All: s.all}) }, func(w io.Writer) error { return json.Sea(w, studies) })
 }
 
 // usualYears is how many years are made where nothing else is asked for: enough for the storms of

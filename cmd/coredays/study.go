@@ -16,7 +16,7 @@ import (
 	"coredays/output/json"
 	"coredays/output/page"
 	"coredays/output/sheet"
-	"coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/sim"
 	"coredays/sim/parts"
 	"coredays/sim/share"
@@ -152,7 +152,7 @@ func (s *studying) conclude(ctx context.Context, p *studied.Plans, figures []res
 		}
 	}
 	failed = errors.Join(failed, writeTo(files, "report", s.page, func(w io.Writer) error { return page.Study(w, r, program()) }))
-	given := s.give(stdout, func(w io.Writer) error { return text.Study(w, r) }, func(w io.Writer) error { return json.Study(w, r) })
+	given := s.give(stdout, func(w io.Writer) error { return alternatives.Study(w, r) }, func(w io.Writer) error { return json.Study(w, r) })
 	if err := errors.Join(given, failed); err != nil {
 		return asFault(err)
 	}

@@ -1,6 +1,11 @@
 package rig
 
-import "coredays/model/unit"
+import (
+	"math"
+	"strings"
+
+	"coredays/model/unit"
+)
 
 // Rate is one of the figures of a ship and its crew: a time, a rate, a chance or a fixed size.
 // Each is a quantity with spread; a scenario may state any of them in place of the ship's.
@@ -142,6 +147,16 @@ type Meaning struct {
 
 // Of returns what the rate means.
 func (r Rate) Of() Meaning { return meanings[r] }
+
+// InUnit is a value of a rate in the unit in which people write it.
+func (r Rate) InUnit(si float64) float64 {
+	m := r.Of()
+	one, err := m.Of.Parse(strings.TrimSpace("1 " + m.Unit))
+	if err != nil {
+		return math.NaN() // no such unit, which a test would find
+	}
+	return si / one
+}
 
 // ParseRate finds the rate with a key.
 func ParseRate(key string) (Rate, bool) {

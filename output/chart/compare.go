@@ -10,17 +10,17 @@ import (
 
 	"coredays/model/result"
 	"coredays/output/sheet"
-	"coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/output/words"
 )
 
 // Alternatives draw the alternatives as rows: days needed, chances within the days, and how
 // many days they need more than the first.
 func Alternatives(c *result.Comparison) []*Chart {
-	if c == nil || !text.Answers(c) || c.Question == result.WhatToCut {
+	if c == nil || !alternatives.Answers(c) || c.Question == result.WhatToCut {
 		return nil
 	}
-	list := text.ByMerit(c)
+	list := alternatives.ByMerit(c)
 	r := &rowsChart{marked: slices.Index(list, c.Planned), Chart: Chart{Name: "alternatives", Title: sheet.Titles[c.Question],
 		Key: "Left: days of the whole programme, no deadline: P50 as a circle, P10 to P90 as a line; upright dashes: the sea days. Middle: what gets done within the days; full circle: all of rank 1, " +
 			"open square: everything. " + words.OrLess("Arrow: the order of the scenario. ", c.Planned >= 0) + moreKey(c),
@@ -63,7 +63,7 @@ func alternativeWords(c *result.Comparison, i int) string {
 	if i == c.Best {
 		line += "; first"
 	} else {
-		line += "; " + text.More(c, i) + " days more than the first; " + text.Standing(c, i)
+		line += "; " + alternatives.More(c, i) + " days more than the first; " + alternatives.Standing(c, i)
 	}
 	return line + words.OrLess("; the order of the scenario", i == c.Planned)
 }

@@ -11,13 +11,13 @@ import (
 
 	"coredays/model/result"
 	"coredays/output/sheet"
-	"coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/output/words"
 )
 
 // Cuts draw the days that each thing takes and what its loss does for the rest.
 func Cuts(c *result.Comparison) []*Chart {
-	if !text.Answers(c) || len(c.Cuts) == 0 {
+	if !alternatives.Answers(c) || len(c.Cuts) == 0 {
 		return nil
 	}
 	var list []*result.Cut
@@ -29,7 +29,7 @@ func Cuts(c *result.Comparison) []*Chart {
 		list = append(list, cut)
 		saves := words.InDays(words.Supported(cut.Saves))
 		a := &cut.Alternative.Allotted
-		r.names = append(r.names, text.CutName(cut))
+		r.names = append(r.names, alternatives.CutName(cut))
 		r.words = append(r.words, fmt.Sprintf("saves %s days on average; of the rest, rank 1 done %s %%, all %s %%", words.SignedFixed(saves.Mean, 1), words.Percent(a.ChancePrimary), words.Percent(a.ChanceAll)))
 	}
 	r.sides = []rowsPanel{savesPanel(list), restPanel(c, list)}
@@ -74,14 +74,14 @@ func restPanel(c *result.Comparison, list []*result.Cut) rowsPanel {
 
 // MoreDays draws the chances against the sea days.
 func MoreDays(c *result.Comparison) *Chart {
-	if !text.Answers(c) || len(c.Days) == 0 {
+	if !alternatives.Answers(c) || len(c.Days) == 0 {
 		return nil
 	}
 	ch := &Chart{Name: "sea-days", Title: "Chances by the sea days there are", width: chartWidth, height: 7.5 * vg.Centimeter,
 		Key:    "Broken line: as planned. Upright lines: 95 % interval of what is more or less than as planned, replication by replication; it tells nothing of the chance as planned.",
 		Behind: []*sheet.Table{sheet.MoreDays(c)}}
 	p := newPlot("sea days", "expeditions of 100 in which it is done")
-	days, list := c.Alternatives[0].Summary.Allotted.SeaDays.Days(), text.DaysAndPlanned(c)
+	days, list := c.Alternatives[0].Summary.Allotted.SeaDays.Days(), alternatives.DaysAndPlanned(c)
 	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = days+list[0].Days-0.3, days+list[len(list)-1].Days+0.7, 0, 104
 	p.Y.Tick.Marker = evenly(0, 100, 20, func(x float64) string { return fmt.Sprintf("%.0f", x) })
 	var ticks plot.ConstantTicks

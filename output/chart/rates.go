@@ -10,7 +10,6 @@ import (
 
 	"coredays/model/rates"
 	"coredays/output/sheet"
-	"coredays/output/text"
 	"coredays/output/words"
 )
 
@@ -30,7 +29,7 @@ func Rates(r *rates.Result) (list []*Chart) {
 
 func rateChart(x *rates.Rate) *Chart {
 	m := x.Of.Of()
-	inUnit := func(si float64) float64 { return text.InUnit(x.Of, si) }
+	inUnit := func(si float64) float64 { return x.Of.InUnit(si) }
 	c := &Chart{Name: "rate-" + m.Key, Title: m.Key + ": " + m.What, width: chartWidth, height: 6.5 * vg.Centimeter,
 		Key: "Discs are what was observed, triangles are bounds: of work cut short, or where the bench sets the cycle. The band is the spread to use, P10 to P90, with its median; the dashed line is the ship's median.",
 		Desc: fmt.Sprintf("%d observations; to use %s, %s, %s %s; ship %s %s.", x.N, words.Figures(inUnit(x.Use[0])), words.Figures(inUnit(x.Use[1])), words.Figures(inUnit(x.Use[2])), m.Unit,

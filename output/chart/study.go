@@ -9,7 +9,7 @@ import (
 
 	"coredays/model/result"
 	"coredays/output/sheet"
-	"coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/output/words"
 )
 
@@ -35,11 +35,11 @@ func Study(s *result.Study) []*Chart {
 // planLabel is a plan for the margin: values alone, which the table names.
 func planLabel(s *result.Study, i int) string {
 	var list []string
-	for k, value := range text.PlanValues(s, i) {
+	for k, value := range alternatives.PlanValues(s, i) {
 		if k == 0 {
 			value = strings.TrimSuffix(value, filepath.Ext(value))
 		}
-		if text.Varies(s, k) {
+		if alternatives.Varies(s, k) {
 			list = append(list, value)
 		}
 	}

@@ -7,7 +7,7 @@ import (
 	"coredays/model/activity"
 	"coredays/model/result"
 	"coredays/model/unit"
-	"coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/output/words"
 )
 
@@ -146,8 +146,8 @@ func comparisonOf(c *result.Comparison) comparisonJSON {
 	}
 	if len(c.Alternatives) > 0 && c.Question != result.WhatToCut {
 		j.Best = &c.Alternatives[c.Best].Name
-		j.Alike = append(j.Alike, text.NamesWhere(c, func(i int) bool { return i != c.Best && c.Alternatives[i].Alike })...)
-		j.Unbeaten = append(j.Unbeaten, text.NamesWhere(c, func(i int) bool { return c.Alternatives[i].Unbeaten })...)
+		j.Alike = append(j.Alike, alternatives.NamesWhere(c, func(i int) bool { return i != c.Best && c.Alternatives[i].Alike })...)
+		j.Unbeaten = append(j.Unbeaten, alternatives.NamesWhere(c, func(i int) bool { return c.Alternatives[i].Unbeaten })...)
 	}
 	if c.Planned >= 0 && c.Planned < len(c.Alternatives) {
 		j.Planned = &c.Alternatives[c.Planned].Name
@@ -168,7 +168,7 @@ func alternativeJSONOf(c *result.Comparison, i int) alternativeJSON {
 		InHand: daysOf(s.Allotted.InHand), Late: number(s.Allotted.Late), Behind: intervalOf(words.DaysInterval(a.Behind)), Less: intervalOf(a.Less),
 	}
 	if c.Question != result.WhatToCut {
-		j.Standing = text.Standing(c, i)
+		j.Standing = alternatives.Standing(c, i)
 	}
 	return j
 }

@@ -10,7 +10,6 @@ import (
 	"coredays/model/morning"
 	"coredays/model/rig"
 	"coredays/model/unit"
-	"coredays/output/text"
 )
 
 const morningSchema = "coredays.lookahead/1"
@@ -176,7 +175,7 @@ func learnedOf(x *morning.Learned) learnedJSON {
 	in := func(si float64) number { return number(si) }
 	if x.Rate < rig.Rates {
 		y.Name, y.Unit = x.Rate.Of().Key, x.Rate.Of().Unit
-		in = func(si float64) number { return number(text.InUnit(x.Rate, si)) }
+		in = func(si float64) number { return number(x.Rate.InUnit(si)) }
 	}
 	for i := range 3 {
 		y.Plan[i], y.Now[i] = in(x.Plan[i]), in(x.Now[i])

@@ -6,7 +6,7 @@ import (
 	"coredays/model/rates"
 	"coredays/model/riglog"
 	"coredays/model/spread"
-	"coredays/output/text"
+	"coredays/output/text/crewrates"
 )
 
 type ratesJSON struct {
@@ -93,9 +93,9 @@ type ratesEffectJSON struct {
 }
 
 // Rates writes what was learned of a rig's rates. Values are in the unit named.
-func Rates(w io.Writer, r *rates.Result, notes []riglog.Note, effect *text.RatesEffect) error {
+func Rates(w io.Writer, r *rates.Result, notes []riglog.Note, effect *crewrates.Effect) error {
 	all := ratesJSON{Schema: "coredays.rates/1", Rates: []rateJSON{}, Cycles: []cyclesJSON{}, Events: []eventJSON{}, Days: []logDayJSON{}, Unmapped: []unmappedJSON{},
-		LeftOut: notesJSON(r.LeftOut, true), Notes: notesJSON(notes, false), Hours: hoursJSON{number(r.Total), number(r.Used), number(r.Total - r.Used)}, YAML: text.RatesYAML(r)}
+		LeftOut: notesJSON(r.LeftOut, true), Notes: notesJSON(notes, false), Hours: hoursJSON{number(r.Total), number(r.Used), number(r.Total - r.Used)}, YAML: crewrates.YAML(r)}
 	for i := range r.Rates {
 		x := &r.Rates[i]
 		j := rateJSON{Name: x.Of.Of().Key, Unit: x.Of.Of().Unit, N: x.N, Exposure: number(x.Exposure), Of: x.Unit, Ship: inUnit(x, x.Ship), Log: inUnit(x, x.Log), Use: inUnit(x, x.Use),
@@ -131,7 +131,7 @@ func Rates(w io.Writer, r *rates.Result, notes []riglog.Note, effect *text.Rates
 
 func inUnit(x *rates.Rate, t rates.Triple) (n [3]number) {
 	for i := range t {
-		n[i] = number(text.InUnit(x.Of, t[i]))
+		n[i] = number(x.Of.InUnit(t[i]))
 	}
 	return n
 }

@@ -10,7 +10,7 @@ import (
 	"coredays/model/geo"
 	"coredays/model/result"
 	"coredays/model/unit"
-	"coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/output/words"
 )
 
@@ -55,7 +55,7 @@ func trackFeature(c *result.Comparison, i int) *geojson.Feature {
 	a := &c.Alternatives[i]
 	f := geojson.NewFeature(lines(geo.Track(a.Track, trackEvery)))
 	f.Properties = geojson.Properties{
-		"kind": "track", "name": a.Name, "order": a.Order, "standing": text.Standing(c, i), "track_nmi": number(a.Distance / unit.NauticalMile),
+		"kind": "track", "name": a.Name, "order": a.Order, "standing": alternatives.Standing(c, i), "track_nmi": number(a.Distance / unit.NauticalMile),
 		"days_needed_p50": number(words.InDays(a.Summary.Needed.Total).P50), "chance_primary": number(a.Summary.Allotted.ChancePrimary),
 		"chance_all": number(a.Summary.Allotted.ChanceAll), "recovered_m": number(a.Summary.Allotted.Recovered.Mean),
 	}

@@ -6,7 +6,7 @@ import (
 	"coredays/model/result"
 	"coredays/output/chart"
 	"coredays/output/sheet"
-	"coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/output/words"
 )
 
@@ -34,23 +34,23 @@ func alternativesViewOf(c *result.Comparison) (*alternativesView, error) {
 	if err != nil {
 		return nil, err
 	}
-	v := &alternativesView{Pictures: pictures, Notes: []string{text.SideNote(c)}}
+	v := &alternativesView{Pictures: pictures, Notes: []string{alternatives.SideNote(c)}}
 	if c.Planned >= 0 {
 		v.Notes = append(v.Notes, "Planned: the order of the scenario.")
 	}
 	columns := []string{"alternative", "row", "standing", "chance_primary", "chance_all", "days_p50", "more_mean", "more_low", "more_high"}
 	if c.Question == result.WhichOrder {
 		columns = append(columns, "track_nmi", "recovered_mean")
-		v.Why, v.Searched = whyViewOf(c), text.SearchLines(c)
+		v.Why, v.Searched = whyViewOf(c), alternatives.SearchLines(c)
 	} else {
 		columns = append(columns, "waiting_mean", "recovered_mean")
 	}
 	if c.Question != result.WhichOrder && len(c.Differences) > 0 && c.Replications > 1 {
 		v.Differences = differencesShown(c)
-		v.Unsettled, v.Pairing = text.Unsettled(c), text.PairingSentence(c)
+		v.Unsettled, v.Pairing = alternatives.Unsettled(c), alternatives.PairingSentence(c)
 	}
 	if len(c.Alternatives) > 2 {
-		v.Notes = append(v.Notes, "*: "+text.UnbeatenWords+"; it may still stand behind the first, which goes by chance, then days, then core.")
+		v.Notes = append(v.Notes, "*: "+alternatives.UnbeatenWords+"; it may still stand behind the first, which goes by chance, then days, then core.")
 	}
 	v.Table = remarked(c, sheet.Alternatives(c).Only(columns...))
 	return v, nil
@@ -59,12 +59,12 @@ func alternativesViewOf(c *result.Comparison) (*alternativesView, error) {
 // remarked says beside each alternative what else there is to say of it.
 func remarked(c *result.Comparison, t *sheet.Table) *sheet.Table {
 	t.Fields = append(t.Fields, sheet.Field{Key: "remarks", Heading: "remarks", Kind: sheet.OfWords})
-	for n, i := range text.ByMerit(c) {
+	for n, i := range alternatives.ByMerit(c) {
 		var remarks []string
 		if i == c.Planned {
 			remarks = append(remarks, "planned")
 		}
-		if text.Starred(c, i) {
+		if alternatives.Starred(c, i) {
 			remarks = append(remarks, "*")
 		}
 		t.Rows[n] = append(t.Rows[n], strings.Join(remarks, " "))
@@ -76,7 +76,7 @@ func remarked(c *result.Comparison, t *sheet.Table) *sheet.Table {
 func differencesShown(c *result.Comparison) *sheet.Table {
 	s, columns := sheet.Differences(c), []string{"one", "other", "days_mean", "days_low", "days_high", "share_shorter",
 		"chance_primary_mean", "chance_primary_low", "chance_primary_high", "recovered_mean", "recovered_low", "recovered_high"}
-	if len(c.Alternatives) > text.MostPaired {
+	if len(c.Alternatives) > alternatives.MostPaired {
 		s = s.Where("other", c.Alternatives[c.Best].Name)
 		columns = append(columns[:1], columns[2:]...)
 	}
@@ -88,12 +88,12 @@ func whyViewOf(c *result.Comparison) *whyView {
 	if c.Reference < 0 {
 		return nil
 	}
-	v := &whyView{Heading: text.WhyHeading(c)}
+	v := &whyView{Heading: alternatives.WhyHeading(c)}
 	if c.Best == c.Reference {
 		return v
 	}
 	best, short := &c.Alternatives[c.Best], &c.Alternatives[c.Reference]
-	v.Lines, v.Visits = text.WhyLines(best, short), sheet.Visits(best, short)
+	v.Lines, v.Visits = alternatives.WhyLines(best, short), sheet.Visits(best, short)
 	if items := sheet.Items(best, short); len(items.Rows) > 0 {
 		v.Items = items
 	}
@@ -125,11 +125,11 @@ func ordersViewOf(c *result.Comparison) (*ordersView, error) {
 	if c == nil {
 		return nil, nil
 	}
-	v := &ordersView{Notes: append(text.MadeOf(c), c.Warnings...), Call: text.CompareCall(c)}
-	if !text.Answers(c) {
+	v := &ordersView{Notes: append(alternatives.MadeOf(c), c.Warnings...), Call: alternatives.Call(c)}
+	if !alternatives.Answers(c) {
 		return v, nil
 	}
-	v.Lines = append([]string{firstWords(c)}, text.StandingLines(c)...)
+	v.Lines = append([]string{firstWords(c)}, alternatives.StandingLines(c)...)
 	var err error
 	v.Alternatives, err = alternativesViewOf(c)
 	return v, err
@@ -137,7 +137,7 @@ func ordersViewOf(c *result.Comparison) (*ordersView, error) {
 
 // otherOrder gives an order that is better than that of the scenario, where one was found.
 func otherOrder(c *result.Comparison) []string {
-	if c == nil || !text.Answers(c) || c.Planned < 0 || c.Planned == c.Best || c.Alternatives[c.Planned].Alike {
+	if c == nil || !alternatives.Answers(c) || c.Planned < 0 || c.Planned == c.Best || c.Alternatives[c.Planned].Alike {
 		return nil
 	}
 	best := &c.Alternatives[c.Best]

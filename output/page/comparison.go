@@ -12,6 +12,7 @@ import (
 	"coredays/output/chart"
 	"coredays/output/sheet"
 	"coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/output/words"
 )
 
@@ -50,17 +51,17 @@ type tableView struct {
 }
 
 func comparisonViewOf(c *result.Comparison, program string) (*comparisonView, error) {
-	v := &comparisonView{Style: template.CSS(reportStyle), Title: words.OrElse(c.Title, "Unnamed scenario"), Sub: comparisonSub(c), Question: text.Questions[c.Question],
-		Warnings: c.Warnings, Cautions: check.Cautions(), Run: comparedSheet(c, program), Call: text.CompareCall(c)}
-	if !text.Answers(c) {
-		v.Headline = text.MadeOf(c)
+	v := &comparisonView{Style: template.CSS(reportStyle), Title: words.OrElse(c.Title, "Unnamed scenario"), Sub: comparisonSub(c), Question: alternatives.Questions[c.Question],
+		Warnings: c.Warnings, Cautions: check.Cautions(), Run: comparedSheet(c, program), Call: alternatives.Call(c)}
+	if !alternatives.Answers(c) {
+		v.Headline = alternatives.MadeOf(c)
 		return v, nil
 	}
-	v.Made = text.MadeOf(c)
+	v.Made = alternatives.MadeOf(c)
 	if c.Question == result.WhatToCut {
 		return v, v.cut(c)
 	}
-	v.Headline, v.Standing = []string{firstWords(c)}, text.StandingLines(c)
+	v.Headline, v.Standing = []string{firstWords(c)}, alternatives.StandingLines(c)
 	v.FactsOf, v.Facts = "The first", text.Facts(c.Alternatives[c.Best].Summary)
 	var err error
 	v.Alternatives, err = alternativesViewOf(c)
@@ -69,24 +70,24 @@ func comparisonViewOf(c *result.Comparison, program string) (*comparisonView, er
 
 // cut fills in what to cut and what a day is worth.
 func (v *comparisonView) cut(c *result.Comparison) error {
-	v.Headline = slices.Concat([]string{text.AsPlannedSentence(c)}, text.BestCutSentences(c), oneDaySentence(c))
+	v.Headline = slices.Concat([]string{alternatives.AsPlannedSentence(c)}, alternatives.BestCutSentences(c), oneDaySentence(c))
 	v.FactsOf, v.Facts = "As planned", text.Facts(c.Alternatives[0].Summary)
 	cuts, err := picturesOf(chart.Cuts(c))
 	if err != nil {
 		return err
 	}
-	v.Cuts = &tableView{cuts, sheet.Cuts(c).Only("without", "row", "kind", "rank", "chance_primary", "chance_primary_gained", "chance_all", "core_less_mean", "saves_mean", "saves_p50", "saves_p90", "section_less"), text.CutsNote}
+	v.Cuts = &tableView{cuts, sheet.Cuts(c).Only("without", "row", "kind", "rank", "chance_primary", "chance_primary_gained", "chance_all", "core_less_mean", "saves_mean", "saves_p50", "saves_p90", "section_less"), alternatives.CutsNote}
 	if len(c.Days) == 0 {
 		return nil
 	}
 	days, err := picturesOf([]*chart.Chart{chart.MoreDays(c)})
-	v.Days = &tableView{days, sheet.MoreDays(c), text.MoreNote}
+	v.Days = &tableView{days, sheet.MoreDays(c), alternatives.MoreNote}
 	return err
 }
 
 // firstWords name the first alternative and tell what it brings.
 func firstWords(c *result.Comparison) string {
-	return text.FirstHeading(c) + ". " + strings.Join(text.FirstLines(c), " ")
+	return alternatives.FirstHeading(c) + ". " + strings.Join(alternatives.FirstLines(c), " ")
 }
 
 // oneDaySentence says what a day more is worth, where one was tried.
@@ -101,7 +102,7 @@ func oneDaySentence(c *result.Comparison) []string {
 
 func comparisonSub(c *result.Comparison) string {
 	line := words.OrElse(c.Ship, "unnamed ship")
-	if text.Answers(c) && (c.Question == result.WhichOrder || c.Question == result.WhatToCut) {
+	if alternatives.Answers(c) && (c.Question == result.WhichOrder || c.Question == result.WhatToCut) {
 		s := c.Alternatives[c.Best].Summary
 		line += fmt.Sprintf(", sails %s, %s sea days", words.Moment(s.Sails), words.Given(s.Allotted.SeaDays.Days()))
 	}
@@ -117,7 +118,7 @@ func comparedSheet(c *result.Comparison, program string) *sheet.Table {
 	t.Add("scenario", c.Title)
 	t.Add("invented demonstration", words.YesNo(c.Invented))
 	t.Add("ship", c.Ship)
-	t.Add("question", text.Questions[c.Question])
+	t.Add("question", alternatives.Questions[c.Question])
 	t.Add("replications of each", fmt.Sprint(c.Replications))
 	t.Add("stopped early", words.YesNo(c.StoppedEarly))
 	t.Add("seed", fmt.Sprint(c.Seed))

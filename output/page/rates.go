@@ -9,7 +9,7 @@ import (
 	"coredays/model/riglog"
 	"coredays/output/chart"
 	"coredays/output/sheet"
-	"coredays/output/text"
+	"coredays/output/text/crewrates"
 )
 
 // ratesView is what the page of rates shows, ready to be set.
@@ -26,13 +26,13 @@ type ratesView struct {
 // Rates writes what was learned of a rig's rates as one page that fetches nothing, with a chart of each; program is the
 // name and the version of what made it.
 func Rates(w io.Writer, r *rates.Result, notes []riglog.Note, program string) error {
-	v := &ratesView{Style: template.CSS(reportStyle), Title: "Rates from " + strings.Join(r.Files, ", "), Table: sheet.Rates(r), YAML: text.RatesYAML(r), Program: program}
+	v := &ratesView{Style: template.CSS(reportStyle), Title: "Rates from " + strings.Join(r.Files, ", "), Table: sheet.Rates(r), YAML: crewrates.YAML(r), Program: program}
 	var err error
 	if v.Pictures, err = picturesOf(chart.Rates(r)); err != nil {
 		return err
 	}
-	for _, n := range text.RatesNotes(r, notes) {
-		v.Notes = append(v.Notes, text.NoteText(n))
+	for _, n := range crewrates.Notes(r, notes) {
+		v.Notes = append(v.Notes, crewrates.Note(n))
 	}
 	return writePage(w, "rates.html.tmpl", v)
 }

@@ -8,7 +8,7 @@ import (
 	"coredays/model/result"
 	"coredays/output/chart"
 	"coredays/output/sheet"
-	"coredays/output/text"
+	"coredays/output/text/alternatives"
 )
 
 // studyView is what the page of a study shows, ready to be set.
@@ -26,15 +26,15 @@ type studyView struct {
 
 // Study writes a study as one page that fetches nothing; program is the name and the version of what made it.
 func Study(w io.Writer, s *result.Study, program string) error {
-	v := &studyView{Style: template.CSS(reportStyle), Title: s.Title, Program: program, Made: text.StudyMadeOf(s), Warnings: s.Warnings, Cautions: check.Cautions(),
-		Call: text.StudyCall(s)}
+	v := &studyView{Style: template.CSS(reportStyle), Title: s.Title, Program: program, Made: alternatives.StudyMadeOf(s), Warnings: s.Warnings, Cautions: check.Cautions(),
+		Call: alternatives.StudyCall(s)}
 	if len(s.Plans) > 0 {
-		v.Headline = text.StudyLines(s)
+		v.Headline = alternatives.StudyLines(s)
 		pictures, err := picturesOf(chart.Study(s))
 		if err != nil {
 			return err
 		}
-		v.Plans = &tableView{pictures, sheet.StudyForPeople(s), text.StudyNote}
+		v.Plans = &tableView{pictures, sheet.StudyForPeople(s), alternatives.StudyNote}
 	}
 	return writePage(w, "study.html.tmpl", v)
 }

@@ -3,18 +3,18 @@ package sheet
 import (
 	"coredays/model/result"
 	"coredays/model/unit"
-	"coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/output/words"
 )
 
 // Alternatives has a row for each alternative, orders by merit, others as they were given.
 func Alternatives(c *result.Comparison) *Table {
 	t := &Table{Name: "alternatives", Title: Titles[c.Question], Fields: []Field{
-		{"alternative", text.HeadingOf(c.Question), OfWords, "name of the alternative"},
+		{"alternative", alternatives.HeadingOf(c.Question), OfWords, "name of the alternative"},
 		{"row", "row", ofCount, "its row in the chart"},
 		{"standing", "standing", OfWords, "first by the rule of merit; open: may as well be the first, as far as the replications tell; behind"},
 		{"of_scenario", "of the scenario", OfTruth, "the order that the scenario has"},
-		{"unbeaten", "unbeaten", OfTruth, text.UnbeatenWords},
+		{"unbeaten", "unbeaten", OfTruth, alternatives.UnbeatenWords},
 		{"sea_days", "sea days", ofDays, "that there are"},
 		{"chance_primary", "rank 1 done", ofShare, "chance that everything of rank 1 at the primary sites is done within the days"},
 		{"chance_all", "all done", ofShare, "chance that the whole programme is done within the days"},
@@ -25,7 +25,7 @@ func Alternatives(c *result.Comparison) *Table {
 	t.Fields = append(t.Fields, intervalFields("less", "rank 1 less than the first", "chance of rank 1 less than that of the first", ofPoints)...)
 	t.Fields = append(t.Fields, Field{"waiting_mean", "waiting", ofDays, "on weather, whole programme: mean"}, Field{"track_nmi", "track", ofNauticalMiles, "from port to port"},
 		Field{"recovered_mean", "core", ofMetres, "recovered within the days: mean"}, Field{"in_hand_p50", "in hand P50", ofDays, "at the end: half stay below"})
-	for n, i := range text.ByMerit(c) {
+	for n, i := range alternatives.ByMerit(c) {
 		t.Rows = append(t.Rows, alternativeRow(c, n, i))
 	}
 	return t
@@ -39,11 +39,11 @@ func alternativeRow(c *result.Comparison, n, i int) []any {
 	a := &c.Alternatives[i]
 	s := a.Summary
 	needed := words.InDays(words.Supported(s.Needed.Total))
-	row := []any{a.Name, float64(n + 1), text.Standing(c, i), i == c.Planned, a.Unbeaten, s.Allotted.SeaDays.Days(), s.Allotted.ChancePrimary, s.Allotted.ChanceAll, s.Allotted.Late, needed.Mean}
+	row := []any{a.Name, float64(n + 1), alternatives.Standing(c, i), i == c.Planned, a.Unbeaten, s.Allotted.SeaDays.Days(), s.Allotted.ChancePrimary, s.Allotted.ChanceAll, s.Allotted.Late, needed.Mean}
 	row = append(row, threeOf(needed)...)
 	row = append(row, threeBounds(words.DaysInterval(a.Behind))...)
 	row = append(row, threeBounds(a.Less)...)
-	return append(row, text.WaitingDays(s), float64(a.Distance/unit.NauticalMile), s.Allotted.Recovered.Mean, words.InDays(words.Supported(s.Allotted.InHand)).P50)
+	return append(row, alternatives.WaitingDays(s), float64(a.Distance/unit.NauticalMile), s.Allotted.Recovered.Mean, words.InDays(words.Supported(s.Allotted.InHand)).P50)
 }
 
 // intervalFields are the columns of a mean and its interval.
@@ -64,13 +64,13 @@ func Differences(c *result.Comparison) *Table {
 	t.Fields = append(t.Fields, Field{"settled_by", "settled by", ofCount, "replications after which the interval of the days would leave out 0; 0 where it does"},
 		Field{"settled_by_more", "or more", OfTruth, "not even so many would settle it"})
 	for _, d := range c.Differences {
-		d = text.FromTheFirst(c, d)
+		d = alternatives.FromTheFirst(c, d)
 		row := append([]any{c.Alternatives[d.A].Name, c.Alternatives[d.B].Name}, threeBounds(words.DaysInterval(d.Days))...)
 		row = append(append(row, d.AShorter, d.Same), threeBounds(d.Chance)...)
 		t.Rows = append(t.Rows, append(append(row, threeBounds(d.Metres)...), float64(d.SettlesDays), d.SettlesAbove))
 	}
 	if len(c.Alternatives) > 0 {
-		t.Title = text.DifferencesHeading(c)
+		t.Title = alternatives.DifferencesHeading(c)
 	}
 	return t
 }

@@ -5,7 +5,7 @@ import (
 	"math"
 
 	"coredays/model/result"
-	"coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/output/words"
 )
 
@@ -25,11 +25,11 @@ func Cuts(c *result.Comparison) *Table {
 	for cut := range CutsInOrder(c) {
 		n++
 		saves := words.InDays(words.Supported(cut.Saves))
-		row := append([]any{text.CutName(cut), cut.Kind.String(), n, text.CutRank(c, cut), text.Gain(c, cut), saves.Mean}, threeOf(saves)...)
+		row := append([]any{alternatives.CutName(cut), cut.Kind.String(), n, alternatives.CutRank(c, cut), alternatives.Gain(c, cut), saves.Mean}, threeOf(saves)...)
 		row = append(row, threeBounds(cut.Metres)...)
 		perDay, section := math.NaN(), math.NaN()
-		if text.BringsCore(cut) {
-			perDay, section = text.MetresADay(cut), cut.Section
+		if alternatives.BringsCore(cut) {
+			perDay, section = alternatives.MetresADay(cut), cut.Section
 		}
 		t.Rows = append(t.Rows, append(row, perDay, section, cut.Alternative.Allotted.ChancePrimary, cut.Alternative.Allotted.ChanceAll))
 	}
@@ -39,7 +39,7 @@ func Cuts(c *result.Comparison) *Table {
 // CutsInOrder goes through the cuts as they are ranked, what hardly matters last.
 func CutsInOrder(c *result.Comparison) iter.Seq[*result.Cut] {
 	return func(yield func(*result.Cut) bool) {
-		list, trifles := text.CutsRanked(c)
+		list, trifles := alternatives.Ranked(c)
 		for _, cut := range append(list, trifles...) {
 			if !yield(cut) {
 				return
@@ -58,7 +58,7 @@ func MoreDays(c *result.Comparison) *Table {
 	t.Fields = append(t.Fields, Field{"recovered_mean", "core", ofMetres, "recovered within the days: mean"})
 	t.Fields = append(t.Fields, intervalFields("recovered_more", "more", "core more than as planned", ofMetres)...)
 	days := c.Alternatives[0].Summary.Allotted.SeaDays.Days()
-	for _, d := range text.DaysAndPlanned(c) {
+	for _, d := range alternatives.DaysAndPlanned(c) {
 		row := append([]any{days + d.Days, d.First}, threeBounds(d.FirstMore)...)
 		row = append(append(row, d.All), threeBounds(d.AllMore)...)
 		t.Rows = append(t.Rows, append(append(row, d.Metres), threeBounds(d.MetresMore)...))

@@ -2,7 +2,7 @@ package sheet
 
 import (
 	"coredays/model/rates"
-	"coredays/output/text"
+	"coredays/output/text/crewrates"
 	"coredays/output/words"
 )
 
@@ -15,7 +15,7 @@ func Rates(r *rates.Result) *Table {
 	}
 	for i := range r.Rates {
 		x := &r.Rates[i]
-		t.Add(x.Of.Of().Key, x.Of.Of().Unit, text.RateCount(x), text.RateTriple(x, x.Log), text.RateTriple(x, x.Ship), text.RateToUse(x), x.Shares.String(), x.Why)
+		t.Add(x.Of.Of().Key, x.Of.Of().Unit, crewrates.Count(x), crewrates.Triple(x, x.Log), crewrates.Triple(x, x.Ship), crewrates.ToUse(x), x.Shares.String(), x.Why)
 	}
 	return t
 }
@@ -24,7 +24,7 @@ func Rates(r *rates.Result) *Table {
 func RatePoints(x *rates.Rate) *Table {
 	t := &Table{Name: "rate_" + x.Of.Of().Key, Title: x.Of.Of().Key + ", observed", Fields: []Field{{Key: "along", Heading: x.Along}, {Key: "value", Heading: x.Of.Of().Key + " (" + x.Of.Of().Unit + ")"}, {Key: "bound", Heading: "only a bound", Kind: OfWords}}}
 	for _, p := range x.Points {
-		t.Add(p.X, text.InUnit(x.Of, p.Y), words.YesNo(p.Bound))
+		t.Add(p.X, x.Of.InUnit(p.Y), words.YesNo(p.Bound))
 	}
 	return t
 }

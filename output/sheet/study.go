@@ -8,7 +8,7 @@ import (
 
 	"coredays/model/result"
 	"coredays/output"
-	"coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/output/words"
 )
 
@@ -61,7 +61,7 @@ func StudyForPeople(s *result.Study) *Table {
 		all = append(all, setKey(path))
 	}
 	for k, key := range append(all, "sails") {
-		if text.Varies(s, k) {
+		if alternatives.Varies(s, k) {
 			keys = append(keys, key)
 		}
 	}

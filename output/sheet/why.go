@@ -4,7 +4,7 @@ import (
 	"time"
 
 	"coredays/model/result"
-	"coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/output/words"
 )
 
@@ -21,7 +21,7 @@ func Visits(best, short *result.Alternative) *Table {
 		}
 		return at.Round(time.Second)
 	}
-	for one, other := range text.VisitsInBoth(best, short) {
+	for one, other := range alternatives.VisitsInBoth(best, short) {
 		t.Add(one.Name, arrives(best, one), arrives(short, other), words.InDays(one.Waiting).Mean, words.InDays(other.Waiting).Mean, one.ChanceComplete, other.ChanceComplete)
 	}
 	return t
@@ -29,9 +29,9 @@ func Visits(best, short *result.Alternative) *Table {
 
 // Items sets the chances of holes and tasks beside each other where they differ.
 func Items(best, short *result.Alternative) *Table {
-	t := &Table{Name: "items", Title: text.ItemsHeading(), Fields: []Field{{"item", "hole or task", OfWords, ""}, {"rank", "rank", ofCount, "1 is dropped last"},
+	t := &Table{Name: "items", Title: alternatives.ItemsHeading(), Fields: []Field{{"item", "hole or task", OfWords, ""}, {"rank", "rank", ofCount, "1 is dropped last"},
 		{"done_first", "done: first", ofShare, "within the days"}, {"done_shortest", "shortest", ofShare, "within the days"}}}
-	for _, l := range text.ItemsInBoth(best, short) {
+	for _, l := range alternatives.ItemsInBoth(best, short) {
 		t.Add(l.Name, float64(l.Rank), l.One, l.Other)
 	}
 	return t

@@ -17,8 +17,8 @@ import (
 // Basis prints the numbers that a plan rests on, group by group; where a simulation says, after what drives the
 // spread of days needed and the numbers behind that.
 func Basis(w io.Writer, p *plan.Plan, entries []basis.Entry, simulated *result.Summary) error {
-	pg := on(w)
-	pg.paragraph("", indent, fmt.Sprintf("What %s rests on; %s", words.OrElse(p.Title, "the unnamed scenario"), words.OrElse(p.Ship.Name, "unnamed ship")))
+	pg := On(w)
+	pg.Paragraph("", Indent, fmt.Sprintf("What %s rests on; %s", words.OrElse(p.Title, "the unnamed scenario"), words.OrElse(p.Ship.Name, "unnamed ship")))
 	pg.basisCounts(entries)
 	var from notes
 	if simulated != nil {
@@ -27,18 +27,18 @@ func Basis(w io.Writer, p *plan.Plan, entries []basis.Entry, simulated *result.S
 		}
 	}
 	for _, group := range Groups(entries) {
-		pg.heading("%s", group)
-		if err := pg.table(pg.basisColumns(), basisRows(InGroup(entries, group), &from)); err != nil {
+		pg.Heading("%s", group)
+		if err := pg.Table(pg.basisColumns(), basisRows(InGroup(entries, group), &from)); err != nil {
 			return err
 		}
 	}
 	pg.sources("Sources", from)
-	return pg.to(w)
+	return pg.To(w)
 }
 
 // weighed prints the causes of the spread of days needed and the numbers that they go back to, what matters
 // most first.
-func (p *printer) weighed(entries []basis.Entry, s *result.Summary) error {
+func (p *Printer) weighed(entries []basis.Entry, s *result.Summary) error {
 	if err := p.drivers(s); err != nil {
 		return err
 	}
@@ -46,14 +46,14 @@ func (p *printer) weighed(entries []basis.Entry, s *result.Summary) error {
 	if len(mattering) == 0 {
 		return nil
 	}
-	p.heading("The numbers behind it, %s replications", words.Given(float64(s.Replications)))
-	p.paragraph("", indent, BehindWords(entries))
+	p.Heading("The numbers behind it, %s replications", words.Given(float64(s.Replications)))
+	p.Paragraph("", Indent, BehindWords(entries))
 	p.WriteByte('\n')
 	var rows [][]string
 	for _, e := range mattering {
 		rows = append(rows, []string{words.Fixed(100*e.Share, 1), e.Site, e.Name, valueOf(e), e.Varies, LiesIn(e)})
 	}
-	return p.table([]column{numberColumn("share\n(%)"), wordColumn("site", 7), wordColumn("number", 24), wordColumn("value", 20), wordColumn("varies by", 12), wordColumn("of which (%)", 26)}, rows)
+	return p.Table([]Column{NumberColumn("share\n(%)"), WordColumn("site", 7), WordColumn("number", 24), WordColumn("value", 20), WordColumn("varies by", 12), WordColumn("of which (%)", 26)}, rows)
 }
 
 // Mattering are the entries whose spread has a share of that of the days needed.
@@ -92,9 +92,9 @@ func LiesIn(e basis.Entry) string {
 	return strings.Join(names, ", ")
 }
 
-func (p *printer) basisCounts(entries []basis.Entry) {
-	p.paragraph("", indent, BasisCounted(entries))
-	p.paragraph("", indent, "Values are P10, P50 and P90 where there is a spread. Varies by: the share of that spread, in %, that lies between expeditions (E), sites (S), "+
+func (p *Printer) basisCounts(entries []basis.Entry) {
+	p.Paragraph("", Indent, BasisCounted(entries))
+	p.Paragraph("", Indent, "Values are P10, P50 and P90 where there is a spread. Varies by: the share of that spread, in %, that lies between expeditions (E), sites (S), "+
 		"holes (H) and runs (R). Source: the line of the scenario, or the number of a note at the end.")
 }
 
@@ -113,8 +113,8 @@ func BasisCounted(entries []basis.Entry) string {
 }
 
 // basisColumns leave the numbers' names as much room as there is, so that each has one line where it can.
-func (p *printer) basisColumns() []column {
-	return []column{wordColumn("number", max(44, p.width-60)), wordColumn("value", 26), wordColumn("varies by (%)", 15), wordColumn("source", sourceWidth)}
+func (p *Printer) basisColumns() []Column {
+	return []Column{WordColumn("number", max(44, p.width-60)), WordColumn("value", 26), WordColumn("varies by (%)", 15), WordColumn("source", sourceWidth)}
 }
 
 // sourceWidth holds the line of a file with a short name.
@@ -130,7 +130,7 @@ func basisRows(entries []basis.Entry, from *notes) (rows [][]string) {
 		}
 		name := e.Name
 		if site != "" {
-			name = indent + name
+			name = Indent + name
 		}
 		rows = append(rows, []string{name, valueOf(e), varies(e.Varies), sourceOf(&e, from)})
 	}

@@ -16,7 +16,7 @@ import (
 // Check prints what was found by holding a plan against what ship, string, ground and sea allow: stops
 // first, then cautions, the same one once for all its sites, then what passes; the sources of the limits last.
 func Check(w io.Writer, p *plan.Plan, found []check.Finding, d Detail) error {
-	pg := on(w)
+	pg := On(w)
 	pg.checkTitle(p, found)
 	var from notes
 	told := []check.Verdict{check.Stop, check.Caution}
@@ -32,29 +32,29 @@ func Check(w io.Writer, p *plan.Plan, found []check.Finding, d Detail) error {
 		pg.passed(check.Of(found, check.Pass))
 	}
 	if len(p.Warnings) > 0 {
-		pg.heading("Filled in or worth knowing")
+		pg.Heading("Filled in or worth knowing")
 		for _, warning := range p.Warnings {
-			pg.item(warning)
+			pg.Item(warning)
 		}
 	}
 	pg.sources("Sources of the limits", from)
-	pg.cautions(d.All || d.Cautions)
-	return pg.to(w)
+	pg.Cautions(d.All || d.Cautions)
+	return pg.To(w)
 }
 
 // passed tells what passes in a sentence.
-func (p *printer) passed(found []check.Finding) {
+func (p *Printer) passed(found []check.Finding) {
 	if len(found) == 0 {
 		return
 	}
-	p.heading("%s %d passed", Mark(check.Pass), len(found))
+	p.Heading("%s %d passed", Mark(check.Pass), len(found))
 	tight := slices.DeleteFunc(slices.Clone(found), func(f check.Finding) bool { return f.Value == f.Limit || math.IsInf(room(f), 1) }) // what is meant to be at its limit tells nothing
 	if len(tight) > 0 {
 		closest := slices.MinFunc(tight, func(a, b check.Finding) int { return cmp.Compare(room(a), room(b)) })
 		value, limit := apart(closest.Value, closest.Limit)
-		p.say("Nearest to its limit: %s%s, %s, to be %s %s.", at(closest), closest.What, withUnit(value, closest.Unit), Relation(&closest), withUnit(limit, closest.Unit))
+		p.Say("Nearest to its limit: %s%s, %s, to be %s %s.", at(closest), closest.What, withUnit(value, closest.Unit), Relation(&closest), withUnit(limit, closest.Unit))
 	}
-	p.say("--all lists them.")
+	p.Say("--all lists them.")
 }
 
 // at is where a finding belongs, before what it says.
@@ -81,9 +81,9 @@ func Mark(v check.Verdict) string { return [...]string{"·", "▲", "■"}[v] }
 
 var verdictWords = [...]string{"pass", "caution", "STOP"}
 
-func (p *printer) checkTitle(s *plan.Plan, found []check.Finding) {
-	p.paragraph("", indent, fmt.Sprintf("%s; %s", words.OrElse(s.Title, "Unnamed scenario"), words.OrElse(s.Ship.Name, "unnamed ship")))
-	p.paragraph("", indent, VerdictLine(found))
+func (p *Printer) checkTitle(s *plan.Plan, found []check.Finding) {
+	p.Paragraph("", Indent, fmt.Sprintf("%s; %s", words.OrElse(s.Title, "Unnamed scenario"), words.OrElse(s.Ship.Name, "unnamed ship")))
+	p.Paragraph("", Indent, VerdictLine(found))
 }
 
 // VerdictLine says the worst that was found, and how much of each.
@@ -107,7 +107,7 @@ func many(n int, thing string) string {
 var VerdictHeadings = [...]string{"Passed (closest: nearest to its limit)", "Cautions", "Stops: the plan can't be done so"}
 
 // verdicts prints the findings of one verdict.
-func (p *printer) verdicts(v check.Verdict, found []check.Finding, from *notes) error {
+func (p *Printer) verdicts(v check.Verdict, found []check.Finding, from *notes) error {
 	if len(found) == 0 {
 		return nil
 	}
@@ -117,8 +117,8 @@ func (p *printer) verdicts(v check.Verdict, found []check.Finding, from *notes) 
 	case check.Caution:
 		found = Gathered(found)
 	}
-	p.heading("%s %s", Mark(v), VerdictHeadings[v])
-	cols := []column{wordColumn("site and hole", 16), wordColumn("what", max(46, p.width-54)), numberColumn("plan"), numberColumn("limit"), wordColumn("unit", 7), numberColumn("source")}
+	p.Heading("%s %s", Mark(v), VerdictHeadings[v])
+	cols := []Column{WordColumn("site and hole", 16), WordColumn("what", max(46, p.width-54)), NumberColumn("plan"), NumberColumn("limit"), WordColumn("unit", 7), NumberColumn("source")}
 	var rows [][]string
 	for _, f := range ToldInFull(found) {
 		value, limit := apart(f.Value, f.Limit)
@@ -127,5 +127,5 @@ func (p *printer) verdicts(v check.Verdict, found []check.Finding, from *notes) 
 		}
 		rows = append(rows, []string{strings.TrimSpace(f.Site + " " + f.Hole), f.What, value, limit, f.Unit, from.of(f.Source)})
 	}
-	return p.table(cols, rows)
+	return p.Table(cols, rows)
 }

@@ -11,22 +11,22 @@ import (
 )
 
 // classes prints where the days of the whole programme go, the largest class first.
-func (p *printer) classes(s *result.Summary) error {
+func (p *Printer) classes(s *result.Summary) error {
 	total := words.InDays(s.Needed.Total)
-	p.heading("Where the days go (whole programme)")
-	p.say("%s. %s", meanDays(total, s.Replications), words.OrLess("Means add up to it; P10 and P90 do not.", s.Replications >= 2))
+	p.Heading("Where the days go (whole programme)")
+	p.Say("%s. %s", meanDays(total, s.Replications), words.OrLess("Means add up to it; P10 and P90 do not.", s.Replications >= 2))
 	p.WriteByte('\n')
 	several := s.Replications >= 2
-	cols := []column{wordColumn("class of time", 24), numberColumn(meanHeading(several)), numberColumn("share (%)")}
+	cols := []Column{WordColumn("class of time", 24), NumberColumn(meanHeading(several)), NumberColumn("share (%)")}
 	if several {
-		cols = append(cols, numberColumn("P10 (d)"), numberColumn("P90 (d)"))
+		cols = append(cols, NumberColumn("P10 (d)"), NumberColumn("P90 (d)"))
 	}
-	cols = append(cols, wordColumn("", barWidth))
+	cols = append(cols, WordColumn("", barWidth))
 	var rows [][]string
 	for _, c := range BySize(s.Needed.ByClass) {
 		rows = append(rows, classRow(c, words.InDays(s.Needed.ByClass[c]), total.Mean, words.DayPlaces, several))
 	}
-	return p.table(cols, rows)
+	return p.Table(cols, rows)
 }
 
 func meanDays(total result.Spread, replications int) string {

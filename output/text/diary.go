@@ -19,7 +19,7 @@ const (
 
 // Diary prints one simulated expedition: why it took so long, then day by day, or hour by hour.
 func Diary(w io.Writer, d *result.Diary, hours bool) error {
-	p := on(w)
+	p := On(w)
 	p.diaryTitle(d)
 	if len(d.Entries) > 0 {
 		if err := p.whyLong(d); err != nil {
@@ -34,37 +34,37 @@ func Diary(w io.Writer, d *result.Diary, hours bool) error {
 		}
 	}
 	if !hours {
-		p.heading("Hour by hour with --hours; --csv FILE writes it as a log")
+		p.Heading("Hour by hour with --hours; --csv FILE writes it as a log")
 	}
-	return p.to(w)
+	return p.To(w)
 }
 
 // hours prints a diary hour by hour.
-func (p *printer) hours(d *result.Diary) error {
-	p.heading("Hour by hour")
-	p.say("Depth: of bit or core below the sea floor, negative above it. Hs: significant wave height.")
+func (p *Printer) hours(d *result.Diary) error {
+	p.Heading("Hour by hour")
+	p.Say("Depth: of bit or core below the sea floor, negative above it. Hs: significant wave height.")
 	p.WriteByte('\n')
-	cols := []column{wordColumn("from (UTC)", 12), numberColumn("hours"), wordColumn("what", whatWidth), wordColumn("where", placeWidth),
-		numberColumn("depth\n(mbsf)"), numberColumn("Hs\n(m)"), wordColumn("note", noteWidth)}
+	cols := []Column{WordColumn("from (UTC)", 12), NumberColumn("hours"), WordColumn("what", whatWidth), WordColumn("where", placeWidth),
+		NumberColumn("depth\n(mbsf)"), NumberColumn("Hs\n(m)"), WordColumn("note", noteWidth)}
 	var rows [][]string
 	for i := range d.Entries {
 		rows = append(rows, diaryRow(&d.Entries[i]))
 	}
-	return p.table(cols, rows)
+	return p.Table(cols, rows)
 }
 
 // diaryTitle says which expedition this is.
-func (p *printer) diaryTitle(d *result.Diary) {
-	p.paragraph("", indent, fmt.Sprintf("Diary of one simulated expedition: %s", words.OrElse(d.Title, "unnamed scenario")))
+func (p *Printer) diaryTitle(d *result.Diary) {
+	p.Paragraph("", Indent, fmt.Sprintf("Diary of one simulated expedition: %s", words.OrElse(d.Title, "unnamed scenario")))
 	which := fmt.Sprintf("Replication %d of seed %d", d.Replication, d.Seed)
 	if d.Why != "" {
 		which += ": " + d.Why
 	}
-	p.paragraph("", indent, which)
-	p.paragraph("", indent, underRules(d.Bound))
-	p.paragraph("", indent, begins(d)+words.Figures(d.Days.Days())+" d from leaving port to the end")
+	p.Paragraph("", Indent, which)
+	p.Paragraph("", Indent, underRules(d.Bound))
+	p.Paragraph("", Indent, begins(d)+words.Figures(d.Days.Days())+" d from leaving port to the end")
 	for _, w := range d.Warnings {
-		p.paragraph("", indent, w)
+		p.Paragraph("", Indent, w)
 	}
 }
 

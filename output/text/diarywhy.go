@@ -14,12 +14,12 @@ import (
 
 // whyLong prints where the days of one expedition went, against the even expedition where all were sailed, and what
 // held it up longest.
-func (p *printer) whyLong(d *result.Diary) error {
-	p.heading("Where the days went")
+func (p *Printer) whyLong(d *result.Diary) error {
+	p.Heading("Where the days went")
 	p.WriteByte('\n')
-	cols := []column{wordColumn("class of time", 24), numberColumn("days (d)")}
+	cols := []Column{WordColumn("class of time", 24), NumberColumn("days (d)")}
 	if d.Usual != nil {
-		cols = append(cols, numberColumn("P50 of all (d)"), numberColumn("more (d)"))
+		cols = append(cols, NumberColumn("P50 of all (d)"), NumberColumn("more (d)"))
 	}
 	took := timeByClass(d)
 	order := activityClasses()
@@ -31,11 +31,11 @@ func (p *printer) whyLong(d *result.Diary) error {
 		rows = append(rows, classAgainst(c.String(), took[c], d, func(n *result.Needed) result.Spread { return n.ByClass[c] }))
 	}
 	rows = append(rows, classAgainst("all", total, d, func(n *result.Needed) result.Spread { return n.Total }))
-	if err := p.table(cols, rows); err != nil {
+	if err := p.Table(cols, rows); err != nil {
 		return err
 	}
 	if d.Usual != nil {
-		p.say("P50 of each class by itself: they do not add up to that of all.")
+		p.Say("P50 of each class by itself: they do not add up to that of all.")
 	}
 	return p.heldUp(d)
 }
@@ -69,7 +69,7 @@ func classAgainst(name string, days float64, d *result.Diary, usual func(*result
 const mostHeldUp = 10
 
 // heldUp prints the longest waits and troubles.
-func (p *printer) heldUp(d *result.Diary) error {
+func (p *Printer) heldUp(d *result.Diary) error {
 	var list []*result.Entry
 	for i := range d.Entries {
 		if class := d.Entries[i].Kind.Of().Class; class == activity.Waiting || class == activity.Repair {
@@ -80,14 +80,14 @@ func (p *printer) heldUp(d *result.Diary) error {
 		return nil
 	}
 	slices.SortStableFunc(list, func(a, b *result.Entry) int { return cmp.Compare(b.To.Sub(b.From), a.To.Sub(a.From)) })
-	p.heading("The longest waits and troubles, of %d", len(list))
+	p.Heading("The longest waits and troubles, of %d", len(list))
 	p.WriteByte('\n')
 	var rows [][]string
 	for _, e := range list[:min(len(list), mostHeldUp)] {
 		row := diaryRow(e)
 		rows = append(rows, []string{row[0], row[1], row[2], row[3], row[5], row[6]})
 	}
-	return p.table([]column{wordColumn("from (UTC)", 12), numberColumn("hours"), wordColumn("what", whatWidth), wordColumn("where", placeWidth), numberColumn("Hs (m)"), wordColumn("note", noteWidth)}, rows)
+	return p.Table([]Column{WordColumn("from (UTC)", 12), NumberColumn("hours"), WordColumn("what", whatWidth), WordColumn("where", placeWidth), NumberColumn("Hs (m)"), WordColumn("note", noteWidth)}, rows)
 }
 
 // dayOf is what a ship did on one day, h by class of time.
@@ -142,15 +142,15 @@ func bringsCore(e *result.Entry) bool {
 }
 
 // days prints a diary day by day.
-func (p *printer) days(d *result.Diary) error {
-	p.heading("Day by day: hours of sailing, port, rig-up and trips, coring, measuring, waiting, repair and other (UTC days)")
+func (p *Printer) days(d *result.Diary) error {
+	p.Heading("Day by day: hours of sailing, port, rig-up and trips, coring, measuring, waiting, repair and other (UTC days)")
 	p.WriteByte('\n')
-	cols := []column{wordColumn("day", 6), wordColumn("mostly at", placeWidth+6)}
+	cols := []Column{WordColumn("day", 6), WordColumn("mostly at", placeWidth+6)}
 	heads := [activity.Classes]string{"sail", "port", "trips", "coring", "meas.", "wait", "repair", "other"}
 	for c := range activity.Classes {
-		cols = append(cols, numberColumn(heads[c]))
+		cols = append(cols, NumberColumn(heads[c]))
 	}
-	cols = append(cols, numberColumn("cores"), numberColumn("depth\n(mbsf)"))
+	cols = append(cols, NumberColumn("cores"), NumberColumn("depth\n(mbsf)"))
 	var rows [][]string
 	for _, day := range byDay(d) {
 		row := []string{day.begins.Format("02 Jan"), day.where}
@@ -166,5 +166,5 @@ func (p *printer) days(d *result.Diary) error {
 		}
 		rows = append(rows, append(row, cores, depth))
 	}
-	return p.table(cols, rows)
+	return p.Table(cols, rows)
 }

@@ -14,21 +14,21 @@ import (
 const small = 0.02
 
 // drivers prints what makes days needed uncertain.
-func (p *printer) drivers(s *result.Summary) error {
+func (p *Printer) drivers(s *result.Summary) error {
 	shown, negative := Shown(s.Drivers)
 	if len(shown) == 0 || s.Replications < 2 {
 		return nil
 	}
-	p.heading("What drives the spread of days needed (share of its variance from P1 to P99)")
+	p.Heading("What drives the spread of days needed (share of its variance from P1 to P99)")
 	if negative {
-		p.say("A negative share belongs to a cause that is short where the others are long.")
+		p.Say("A negative share belongs to a cause that is short where the others are long.")
 	}
 	p.WriteByte('\n')
 	var rows [][]string
 	for _, d := range shown {
 		rows = append(rows, []string{d.Name, words.Percent(d.Share), bar(d.Share)})
 	}
-	return p.table([]column{wordColumn("cause", 44), numberColumn("share (%)"), wordColumn("", barWidth)}, rows)
+	return p.Table([]Column{WordColumn("cause", 44), NumberColumn("share (%)"), WordColumn("", barWidth)}, rows)
 }
 
 // Shown lists the causes worth a line, the largest first and the small ones as one at the end.

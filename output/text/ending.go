@@ -10,42 +10,42 @@ import (
 )
 
 // warnings prints warnings.
-func (p *printer) warnings(s *result.Summary) {
+func (p *Printer) warnings(s *result.Summary) {
 	if len(s.Warnings) == 0 {
 		return
 	}
-	p.heading("Warnings")
+	p.Heading("Warnings")
 	for _, w := range s.Warnings {
-		p.item(w)
+		p.Item(w)
 	}
 }
 
-// cautions prints what no plan decides, in full or in short.
-func (p *printer) cautions(full bool) {
-	p.heading("Not decided here")
+// Cautions prints what no plan decides, in full or in short.
+func (p *Printer) Cautions(full bool) {
+	p.Heading("Not decided here")
 	if !full {
-		p.say("A plan is an estimate, not a clearance. Site safety and approved depths, gas and H2S, stuck pipe and severing, limits of weather and ice, " +
+		p.Say("A plan is an estimate, not a clearance. Site safety and approved depths, gas and H2S, stuck pipe and severing, limits of weather and ice, " +
 			"ratings and marine mammals: licensed people and local codes decide (--cautions tells each).")
 		return
 	}
 	for _, c := range check.Cautions() {
-		p.item(c)
+		p.Item(c)
 	}
 }
 
-// again prints the call that gives the same answer, and a word on what more there is.
-func (p *printer) again(call, more string) {
-	p.heading("To reproduce")
-	defer p.says(more)
-	if line := indent + words.Printable(call); words.Displayed(line) <= p.width {
+// Again prints the call that gives the same answer, and a word on what more there is.
+func (p *Printer) Again(call, more string) {
+	p.Heading("To reproduce")
+	defer p.Says(more)
+	if line := Indent + words.Printable(call); words.Displayed(line) <= p.width {
 		p.WriteString(line + "\n") // as it is, with several blanks in a path if it has them
 		return
 	}
-	p.paragraph(indent, indent+indent, call)
+	p.Paragraph(Indent, Indent+Indent, call)
 }
 
-// quoted makes one word of a path for a POSIX shell.
-func quoted(path string) string {
+// Quoted makes one word of a path for a POSIX shell.
+func Quoted(path string) string {
 	if strings.ContainsAny(path, " \t\"'$`\\*?[](){}<>|&;#!~") {
 		return "'" + strings.ReplaceAll(path, "'", `'\''`) + "'"
 	}
@@ -56,10 +56,10 @@ func quoted(path string) string {
 func Call(s *result.Summary) string {
 	call := "coredays simulate"
 	if s.File != "" && !s.Invented {
-		call += " " + quoted(s.File)
+		call += " " + Quoted(s.File)
 	}
 	for _, setting := range s.Settings {
-		call += " --set " + quoted(setting)
+		call += " --set " + Quoted(setting)
 	}
 	if s.Anyway {
 		call += " --anyway"

@@ -6,15 +6,15 @@ import (
 )
 
 // needed prints the first result: the whole programme without a deadline.
-func (p *printer) needed(s *result.Summary) error {
-	p.heading("Days needed (the whole programme, no deadline)")
+func (p *Printer) needed(s *result.Summary) error {
+	p.Heading("Days needed (the whole programme, no deadline)")
 	days := words.InDays(s.Needed.Total)
 	p10, p50, p90 := words.Quantiles(days, words.DayPlaces)
 	if p10 == "" {
-		p.say("%s d, port to port", p50)
+		p.Say("%s d, port to port", p50)
 		return nil
 	}
-	p.say("P10 %s d, P50 %s d%s, P90 %s d, port to port.", p10, p50, plusMinus(days), p90)
+	p.Say("P10 %s d, P50 %s d%s, P90 %s d, port to port.", p10, p50, plusMinus(days), p90)
 	return nil
 }
 
@@ -28,15 +28,15 @@ func plusMinus(days result.Spread) string {
 }
 
 // allotted prints the second result: what gets done within the days.
-func (p *printer) allotted(s *result.Summary) error {
+func (p *Printer) allotted(s *result.Summary) error {
 	a := &s.Allotted
-	p.heading("What gets done in %s days (under the rules of the expedition)", words.Given(a.SeaDays.Days()))
-	p.say("%s", words.Happens(a.ChanceAll, s.Replications, "The whole programme gets done", "The whole programme does not get done"))
-	p.say("%s", words.Happens(a.ChancePrimary, s.Replications, "Everything of rank 1 at the primary sites gets done",
+	p.Heading("What gets done in %s days (under the rules of the expedition)", words.Given(a.SeaDays.Days()))
+	p.Say("%s", words.Happens(a.ChanceAll, s.Replications, "The whole programme gets done", "The whole programme does not get done"))
+	p.Say("%s", words.Happens(a.ChancePrimary, s.Replications, "Everything of rank 1 at the primary sites gets done",
 		"Not everything of rank 1 at the primary sites gets done"))
-	p.say("%s", words.Happens(a.Late, s.Replications, "Port is reached too late", "Port is reached in time"))
+	p.Say("%s", words.Happens(a.Late, s.Replications, "Port is reached too late", "Port is reached in time"))
 	for _, sentence := range append(Why(s), LeftOut(s)) {
-		p.says(sentence)
+		p.Says(sentence)
 	}
 	p.WriteByte('\n')
 	hand := words.InDays(a.InHand)
@@ -45,15 +45,15 @@ func (p *printer) allotted(s *result.Summary) error {
 	if a.OfAlternates.P90 > 0 {
 		rows = append(rows, threeCells("  at the primary sites", a.OfPrimary, 0, s.Replications), threeCells("  at alternates", a.OfAlternates, 0, s.Replications))
 	}
-	return p.table(threeColumns(wordColumn("result", 44), s.Replications, "figure", ""), rows)
+	return p.Table(threeColumns(WordColumn("result", 44), s.Replications, "figure", ""), rows)
 }
 
 // threeColumns heads a column of words and P10, P50, P90; a single replication has one number.
-func threeColumns(first column, replications int, single, unit string) []column {
+func threeColumns(first Column, replications int, single, unit string) []Column {
 	if replications < 2 {
-		return []column{first, numberColumn(single)}
+		return []Column{first, NumberColumn(single)}
 	}
-	return []column{first, numberColumn("P10" + unit), numberColumn("P50" + unit), numberColumn("P90" + unit)}
+	return []Column{first, NumberColumn("P10" + unit), NumberColumn("P50" + unit), NumberColumn("P90" + unit)}
 }
 
 // threeCells fills them.

@@ -8,19 +8,19 @@ import (
 )
 
 // holes prints the holes and tasks of each site.
-func (p *printer) holes(s *result.Summary) error {
-	p.heading("Holes and tasks of each site")
+func (p *Printer) holes(s *result.Summary) error {
+	p.Heading("Holes and tasks of each site")
 	p.WriteByte('\n')
 	several := s.Replications >= 2
 	below := words.OrLess("\nP50 (P10–P90)", several)
-	cols := []column{
-		wordColumn("site and hole", SiteWidth),
-		numberColumn("rank"),
-		numberColumn("days (d)" + below),
-		numberColumn("depth (mbsf)" + below),
-		numberColumn("refusal (mbsf)" + below),
-		numberColumn("section\n(%)"),
-		numberColumn("done" + words.OrLess("\n(%)", several)),
+	cols := []Column{
+		WordColumn("site and hole", SiteWidth),
+		NumberColumn("rank"),
+		NumberColumn("days (d)" + below),
+		NumberColumn("depth (mbsf)" + below),
+		NumberColumn("refusal (mbsf)" + below),
+		NumberColumn("section\n(%)"),
+		NumberColumn("done" + words.OrLess("\n(%)", several)),
 	}
 	var rows [][]string
 	for i := range s.Sites {
@@ -29,16 +29,16 @@ func (p *printer) holes(s *result.Summary) error {
 			rows = append(rows, holeRow(&s.Sites[i].Holes[j], words.DayPlaces, s.Replications))
 		}
 	}
-	if err := p.table(cols, rows); err != nil {
+	if err := p.Table(cols, rows); err != nil {
 		return err
 	}
-	p.say("Refusal: of a piston corer, over the expeditions in which one was refused. Section: share of the site's section "+
+	p.Say("Refusal: of a piston corer, over the expeditions in which one was refused. Section: share of the site's section "+
 		"recovered in this hole or one before it%s. Done: within %s days.", words.OrLess(", P50", several), words.Given(s.Allotted.SeaDays.Days()))
 	return p.conditional(s)
 }
 
 // conditional prints what becomes of the holes and tasks that are wanted only as another hole turns out.
-func (p *printer) conditional(s *result.Summary) error {
+func (p *Printer) conditional(s *result.Summary) error {
 	var rows [][]string
 	for i := range s.Sites {
 		for _, h := range s.Sites[i].Holes {
@@ -53,12 +53,12 @@ func (p *printer) conditional(s *result.Summary) error {
 	}
 	several := s.Replications >= 2
 	p.WriteByte('\n')
-	cols := []column{wordColumn("wanted only as another turns out", SiteWidth), numberColumn("done" + words.OrLess(" (%)", several)),
-		numberColumn("not called for" + words.OrLess(" (%)", several)), numberColumn("dropped" + words.OrLess(" (%)", several))}
-	if err := p.table(cols, rows); err != nil {
+	cols := []Column{WordColumn("wanted only as another turns out", SiteWidth), NumberColumn("done" + words.OrLess(" (%)", several)),
+		NumberColumn("not called for" + words.OrLess(" (%)", several)), NumberColumn("dropped" + words.OrLess(" (%)", several))}
+	if err := p.Table(cols, rows); err != nil {
 		return err
 	}
-	p.say("Dropped: left out, or cut short. What is not called for leaves its site complete and the programme whole.")
+	p.Say("Dropped: left out, or cut short. What is not called for leaves its site complete and the programme whole.")
 	return nil
 }
 

@@ -9,19 +9,19 @@ import (
 // Logged prints where a log has the ship against what was simulated, a line for each site that it gives.
 // The summary is one looked at closely.
 func Logged(w io.Writer, s *result.Summary, log *result.Log) error {
-	p := on(w)
-	p.heading("As logged in %s", log.File)
+	p := On(w)
+	p.Heading("As logged in %s", log.File)
 	found := false
 	for i := range s.Sites {
 		site := &s.Sites[i]
 		stay, _ := log.At(site.Name)
 		if words := LoggedWords(site, &stay); words != "" {
-			p.item(site.Name + ": " + words)
+			p.Item(site.Name + ": " + words)
 			found = true
 		}
 	}
 	if !found {
-		p.say("No hole of a site is in it yet.")
+		p.Say("No hole of a site is in it yet.")
 	}
-	return p.to(w)
+	return p.To(w)
 }

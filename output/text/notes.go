@@ -23,13 +23,13 @@ func (n *notes) of(source string) string {
 }
 
 // sources prints notes below one another.
-func (p *printer) sources(heading string, n notes) {
+func (p *Printer) sources(heading string, n notes) {
 	if len(n) == 0 {
 		return
 	}
-	p.heading("%s", heading)
+	p.Heading("%s", heading)
 	width := len(strconv.Itoa(len(n)))
 	for i, source := range n {
-		p.paragraph(fmt.Sprintf("%s%*d  ", indent, width, i+1), indent+strings.Repeat(" ", width+2), source)
+		p.Paragraph(fmt.Sprintf("%s%*d  ", Indent, width, i+1), Indent+strings.Repeat(" ", width+2), source)
 	}
 }

@@ -19,11 +19,11 @@ type Screen struct {
 	Colour bool // headings are set in bold, rules are faint: no more, and no hue that says anything by itself
 }
 
-// indent sets text off from its heading.
-const indent = "  "
+// Indent sets text off from its heading.
+const Indent = "  "
 
-// printer collects what is printed, so that a failing writer leaves nothing half said.
-type printer struct {
+// Printer collects what is printed, so that a failing writer leaves nothing half said.
+type Printer struct {
 	bytes.Buffer
 	width  int
 	colour bool
@@ -43,46 +43,46 @@ const (
 	plain = "\x1b[0m"
 )
 
-// on is a printer for what a writer can show.
-func on(w io.Writer) *printer {
+// On is a printer for what a writer can show.
+func On(w io.Writer) *Printer {
 	if s, is := w.(Screen); is {
-		return &printer{width: s.Width, colour: s.Colour}
+		return &Printer{width: s.Width, colour: s.Colour}
 	}
-	return &printer{width: PageWidth}
+	return &Printer{width: PageWidth}
 }
 
-// heading begins a section.
-func (p *printer) heading(format string, args ...any) {
+// Heading begins a section.
+func (p *Printer) Heading(format string, args ...any) {
 	p.WriteByte('\n')
 	from := p.Len()
-	p.paragraph("", "", fmt.Sprintf(format, args...))
+	p.Paragraph("", "", fmt.Sprintf(format, args...))
 	p.setAs(bold, from)
 }
 
 // setAs sets all from an offset to here in a way of its own.
-func (p *printer) setAs(code string, from int) {
+func (p *Printer) setAs(code string, from int) {
 	if p.colour && p.Len() > from {
 		p.set = append(p.set, span{from, p.Len(), code})
 	}
 }
 
-// say writes a sentence below a heading.
-func (p *printer) say(format string, args ...any) {
-	p.paragraph(indent, indent, fmt.Sprintf(format, args...))
+// Say writes a sentence below a heading.
+func (p *Printer) Say(format string, args ...any) {
+	p.Paragraph(Indent, Indent, fmt.Sprintf(format, args...))
 }
 
-// says writes a sentence, if there is one.
-func (p *printer) says(sentence string) {
+// Says writes a sentence, if there is one.
+func (p *Printer) Says(sentence string) {
 	if sentence != "" {
-		p.say("%s", sentence)
+		p.Say("%s", sentence)
 	}
 }
 
-// item writes one entry of a list.
-func (p *printer) item(text string) { p.paragraph(indent+"- ", indent+"  ", text) }
+// Item writes one entry of a list.
+func (p *Printer) Item(text string) { p.Paragraph(Indent+"- ", Indent+"  ", text) }
 
-// paragraph writes text wrapped, the first line after one prefix and the others after another.
-func (p *printer) paragraph(first, others, text string) {
+// Paragraph writes text wrapped, the first line after one prefix and the others after another.
+func (p *Printer) Paragraph(first, others, text string) {
 	prefix := first
 	for _, line := range words.Wrap(text, p.width-max(len(first), len(others))) {
 		p.WriteString(strings.TrimRight(prefix+line, " ") + "\n")
@@ -90,8 +90,8 @@ func (p *printer) paragraph(first, others, text string) {
 	}
 }
 
-// to hands the page over in one piece.
-func (p *printer) to(w io.Writer) error {
+// To hands the page over in one piece.
+func (p *Printer) To(w io.Writer) error {
 	var page bytes.Buffer
 	all, done := p.Bytes(), 0
 	for _, s := range p.set {

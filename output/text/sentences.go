@@ -85,3 +85,11 @@ func SiteWords(site *result.Site) string {
 
 // Fact is a figure of the headline, with all its digits for programs.
 type Fact struct{ Label, Value, Exact, Note string }
+
+// Counted writes a number of things.
+func Counted(n int, thing string) string {
+	if n == 1 {
+		return "1 " + thing
+	}
+	return fmt.Sprintf("%d %ss", n, thing)
+}

@@ -11,27 +11,27 @@ import (
 const SiteWidth = 36
 
 // sites prints what each site takes and brings, and the chances of getting there.
-func (p *printer) sites(s *result.Summary) error {
-	p.heading("Sites in the order of the visits")
+func (p *Printer) sites(s *result.Summary) error {
+	p.Heading("Sites in the order of the visits")
 	p.explainSites(s)
 	p.WriteByte('\n')
 	several := s.Replications >= 2
 	below := words.OrLess("\nP50 (P10–P90)", several)
-	cols := []column{
-		wordColumn("site", SiteWidth), numberColumn("ranks"),
-		numberColumn("days (d)" + below), numberColumn("waiting (d)" + below),
-		numberColumn("core (m)" + words.OrLess("\nP50", several)), numberColumn("recovered\n(%)"),
-		numberColumn("reached" + words.OrLess("\n(%)", several)), numberColumn("complete" + words.OrLess("\n(%)", several)),
+	cols := []Column{
+		WordColumn("site", SiteWidth), NumberColumn("ranks"),
+		NumberColumn("days (d)" + below), NumberColumn("waiting (d)" + below),
+		NumberColumn("core (m)" + words.OrLess("\nP50", several)), NumberColumn("recovered\n(%)"),
+		NumberColumn("reached" + words.OrLess("\n(%)", several)), NumberColumn("complete" + words.OrLess("\n(%)", several)),
 	}
 	var rows [][]string
 	for i := range s.Sites {
 		rows = append(rows, siteRow(&s.Sites[i], s.Replications))
 	}
-	return p.table(cols, rows)
+	return p.Table(cols, rows)
 }
 
 // explainSites says what the figures of sites belong to.
-func (p *printer) explainSites(s *result.Summary) {
+func (p *Printer) explainSites(s *result.Summary) {
 	text := fmt.Sprintf("Of the whole programme; chances are within the %s days.", words.Given(s.Allotted.SeaDays.Days()))
 	for _, site := range s.Sites {
 		if site.Alternate {
@@ -39,7 +39,7 @@ func (p *printer) explainSites(s *result.Summary) {
 			break
 		}
 	}
-	p.say("%s", text)
+	p.Say("%s", text)
 }
 
 // siteRow is the row of one site.
@@ -57,13 +57,13 @@ func siteRow(site *result.Site, replications int) []string {
 }
 
 // dates prints when each site is visited, and how much is cored of its section.
-func (p *printer) dates(s *result.Summary) error {
-	p.heading("Sites in the order of the visits: dates and section (whole programme)")
+func (p *Printer) dates(s *result.Summary) error {
+	p.Heading("Sites in the order of the visits: dates and section (whole programme)")
 	p.WriteByte('\n')
 	several := s.Replications >= 2
 	below := words.OrLess("\nP50 (P10–P90)", several)
-	cols := []column{wordColumn("site", SiteWidth), numberColumn("arrives" + below), numberColumn("leaves" + below),
-		numberColumn("cored (m)" + words.OrLess("\nP50", several)), numberColumn("recovered (%)" + below), numberColumn("section\n(%)")}
+	cols := []Column{WordColumn("site", SiteWidth), NumberColumn("arrives" + below), NumberColumn("leaves" + below),
+		NumberColumn("cored (m)" + words.OrLess("\nP50", several)), NumberColumn("recovered (%)" + below), NumberColumn("section\n(%)")}
 	var rows [][]string
 	for i := range s.Sites {
 		site := &s.Sites[i]
@@ -74,9 +74,9 @@ func (p *printer) dates(s *result.Summary) error {
 		}
 		rows = append(rows, row)
 	}
-	if err := p.table(cols, rows); err != nil {
+	if err := p.Table(cols, rows); err != nil {
 		return err
 	}
-	p.say("Section: share of the section down to the target that is recovered in at least one hole%s.", words.OrLess(", P50", several))
+	p.Say("Section: share of the section down to the target that is recovered in at least one hole%s.", words.OrLess(", P50", several))
 	return nil
 }

@@ -11,19 +11,19 @@ import (
 	"coredays/output/words"
 )
 
-// column is one column of a table.
-type column struct {
+// Column is one column of a table.
+type Column struct {
 	heading string // with the unit; a line break in it makes a second line
 	text    bool   // words, set to the left and wrapped; numbers are set to the right
 	width   int    // widest line of a text column, columns of the terminal
 	stacked bool   // the range of a number goes below it
 }
 
-func wordColumn(heading string, width int) column {
-	return column{heading: heading, text: true, width: width}
+func WordColumn(heading string, width int) Column {
+	return Column{heading: heading, text: true, width: width}
 }
 
-func numberColumn(heading string) column { return column{heading: heading} }
+func NumberColumn(heading string) Column { return Column{heading: heading} }
 
 const (
 	rule      = "─"
@@ -32,8 +32,8 @@ const (
 	narrowest = 10 // column of words, below which it is not narrowed
 )
 
-// table prints rows below their headings, a rule between, columns two blanks apart.
-func (p *printer) table(columns []column, rows [][]string) error {
+// Table prints rows below their headings, a rule between, columns two blanks apart.
+func (p *Printer) Table(columns []Column, rows [][]string) error {
 	columns = stacked(fitted(columns, rows, p.width), rows, p.width)
 	between := gap
 	if over := widthOf(columns, rows) - p.width; over > 0 {
@@ -59,17 +59,17 @@ func (p *printer) table(columns []column, rows [][]string) error {
 		line = strings.TrimRight(line, " \n")
 		if strings.HasPrefix(line, rule) {
 			from := p.Len()
-			p.WriteString(indent + strings.TrimSuffix(line, strings.Repeat(rule, between)) + "\n") // it goes on below the gap after the last column
+			p.WriteString(Indent + strings.TrimSuffix(line, strings.Repeat(rule, between)) + "\n") // it goes on below the gap after the last column
 			p.setAs(faint, from)
 			continue
 		}
-		p.WriteString(indent + line + "\n")
+		p.WriteString(Indent + line + "\n")
 	}
 	return nil
 }
 
 // fitted narrows the widest columns of words until the table is no wider than the page.
-func fitted(columns []column, rows [][]string, page int) []column {
+func fitted(columns []Column, rows [][]string, page int) []Column {
 	columns = slices.Clone(columns)
 	for over := widthOf(columns, rows) - page; over > 0; over-- {
 		widest := 0
@@ -84,7 +84,7 @@ func fitted(columns []column, rows [][]string, page int) []column {
 }
 
 // stacked sets the ranges of numbers below them, the widest column first, where a table is still wider than the page.
-func stacked(columns []column, rows [][]string, page int) []column {
+func stacked(columns []Column, rows [][]string, page int) []Column {
 	for widthOf(columns, rows) > page {
 		widest, most := -1, 0
 		for i := range columns {
@@ -103,12 +103,12 @@ func stacked(columns []column, rows [][]string, page int) []column {
 // rangeAt is where a number ends and its range begins.
 const rangeAt = " ("
 
-func (c *column) hasRanges(rows [][]string, i int) bool {
+func (c *Column) hasRanges(rows [][]string, i int) bool {
 	return slices.ContainsFunc(rows, func(row []string) bool { return strings.Contains(row[i], rangeAt) })
 }
 
 // set is a cell or heading as it is set.
-func (c *column) set(text string) string {
+func (c *Column) set(text string) string {
 	if c.stacked {
 		return strings.ReplaceAll(text, rangeAt, "\n(")
 	}
@@ -116,7 +116,7 @@ func (c *column) set(text string) string {
 }
 
 // numberWidth is the widest line of a column of numbers.
-func (c *column) numberWidth(rows [][]string, i int) (width int) {
+func (c *Column) numberWidth(rows [][]string, i int) (width int) {
 	for _, row := range rows {
 		for line := range strings.Lines(c.set(row[i])) {
 			width = max(width, words.Displayed(strings.TrimSuffix(line, "\n")))
@@ -126,8 +126,8 @@ func (c *column) numberWidth(rows [][]string, i int) (width int) {
 }
 
 // widthOf is how wide the table becomes at most.
-func widthOf(columns []column, rows [][]string) int {
-	total := len(indent) - gap
+func widthOf(columns []Column, rows [][]string) int {
+	total := len(Indent) - gap
 	for i, c := range columns {
 		width := c.width
 		for line := range strings.Lines(c.set(c.heading)) {
@@ -141,7 +141,7 @@ func widthOf(columns []column, rows [][]string) int {
 	return total
 }
 
-func layout(columns []column, between int) []tablewriter.Option {
+func layout(columns []Column, between int) []tablewriter.Option {
 	var aligned tw.Alignment
 	for _, c := range columns {
 		side := tw.AlignRight
@@ -175,7 +175,7 @@ func rules() tw.Rendition {
 }
 
 // cells wraps the words of a row. Leading blanks of a cell set all its lines in.
-func cells(columns []column, row []string) []string {
+func cells(columns []Column, row []string) []string {
 	wrapped := make([]string, len(row))
 	for i, cell := range row {
 		wrapped[i] = columns[i].set(cell)

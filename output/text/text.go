@@ -16,7 +16,7 @@ type Detail struct {
 
 // Simulation prints the answer of a simulation for people.
 func Simulation(w io.Writer, s *result.Summary, d Detail) error {
-	p := on(w)
+	p := On(w)
 	p.title(s)
 	if s.Replications > 0 {
 		sections := []section{p.needed, p.allotted, p.sites, p.tools}
@@ -30,15 +30,15 @@ func Simulation(w io.Writer, s *result.Summary, d Detail) error {
 		}
 	}
 	p.warnings(s)
-	p.cautions(d.All || d.Cautions)
-	p.again(Call(s), words.OrLess("--all prints every hole, date, class of time and cause.", !d.All))
-	return p.to(w)
+	p.Cautions(d.All || d.Cautions)
+	p.Again(Call(s), words.OrLess("--all prints every hole, date, class of time and cause.", !d.All))
+	return p.To(w)
 }
 
 // section prints a part of the answer.
 type section func(*result.Summary) error
 
-func (p *printer) answer(s *result.Summary, sections []section) error {
+func (p *Printer) answer(s *result.Summary, sections []section) error {
 	for _, section := range sections {
 		if err := section(s); err != nil {
 			return err
@@ -48,17 +48,17 @@ func (p *printer) answer(s *result.Summary, sections []section) error {
 }
 
 // title says what was simulated and how to read it.
-func (p *printer) title(s *result.Summary) {
-	p.paragraph("", indent, fmt.Sprintf("%s%s; %s; seed %d; %s", words.OrElse(s.Scenario, "Unnamed scenario"), words.Invented(s),
+func (p *Printer) title(s *result.Summary) {
+	p.Paragraph("", Indent, fmt.Sprintf("%s%s; %s; seed %d; %s", words.OrElse(s.Scenario, "Unnamed scenario"), words.Invented(s),
 		words.OrElse(s.Ship, "unnamed ship"), s.Seed, words.Simulated(s)))
 	if !s.Sails.IsZero() {
-		p.paragraph("", indent, "Sails "+words.Moment(s.Sails)+inPort(s.InPort))
+		p.Paragraph("", Indent, "Sails "+words.Moment(s.Sails)+inPort(s.InPort))
 	}
 	if s.Checked != "" {
-		p.paragraph("", indent, s.Checked)
+		p.Paragraph("", Indent, s.Checked)
 	}
 	if s.Replications >= 2 {
-		p.paragraph("", indent, "P10, P50, P90: one expedition in ten, five in ten, nine in ten stay below the figure.")
+		p.Paragraph("", Indent, "P10, P50, P90: one expedition in ten, five in ten, nine in ten stay below the figure.")
 	}
 }
 

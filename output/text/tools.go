@@ -9,12 +9,12 @@ import (
 )
 
 // tools prints what the whole programme brings up, by tool.
-func (p *printer) tools(s *result.Summary) error {
-	p.heading("Recovery by coring tool (whole programme)")
+func (p *Printer) tools(s *result.Summary) error {
+	p.Heading("Recovery by coring tool (whole programme)")
 	p.WriteByte('\n')
 	below := words.OrLess("\nP50 (P10–P90)", s.Replications >= 2)
-	cols := []column{wordColumn("tool", 10), numberColumn("cores" + below), numberColumn("cored (m)" + below),
-		numberColumn("recovered (m)" + below), numberColumn("recovered (%)" + below)}
+	cols := []Column{WordColumn("tool", 10), NumberColumn("cores" + below), NumberColumn("cored (m)" + below),
+		NumberColumn("recovered (m)" + below), NumberColumn("recovered (%)" + below)}
 	var rows [][]string
 	for tool, r := range s.Recovery.ByTool {
 		if r.Cores.N > 0 && (r.Cores.Mean != 0 || r.Cored.Mean != 0) {
@@ -23,10 +23,10 @@ func (p *printer) tools(s *result.Summary) error {
 	}
 	all := s.Recovery
 	rows = append(rows, toolRow("all tools", result.ToolRecovery{Cores: all.Cores, Cored: all.Cored, Recovered: all.Recovered, Percent: all.Percent}))
-	if err := p.table(cols, rows); err != nil {
+	if err := p.Table(cols, rows); err != nil {
 		return err
 	}
-	p.says(Deck(&s.Deck))
+	p.Says(Deck(&s.Deck))
 	return nil
 }
 

@@ -13,6 +13,7 @@ import (
 	"coredays/output/chart"
 	jsonout "coredays/output/json"
 	textout "coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/sim"
 	"coredays/sim/choice"
 	"coredays/sim/statistics"
@@ -96,7 +97,7 @@ func (d *Desk) difference(ctx context.Context, s stream, now *reading, text stri
 	if c.StoppedEarly {
 		return nil
 	}
-	return s.send("difference", textout.AgainstPinned(c))
+	return s.send("difference", alternatives.AgainstPinned(c))
 }
 
 // answerOf describes results for the page.

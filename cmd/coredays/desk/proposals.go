@@ -6,7 +6,7 @@ import (
 
 	"coredays/model/plan"
 	"coredays/model/result"
-	"coredays/output/text"
+	"coredays/output/text/alternatives"
 	"coredays/output/words"
 )
 
@@ -32,17 +32,17 @@ type found struct {
 
 func foundIn(c *result.Comparison, take func(i int) []change) (f found) {
 	if len(c.Cuts) > 0 || c.Question == result.WhatToCut {
-		f.Lines = append([]string{text.AsPlannedSentence(c)}, text.BestCutSentences(c)...)
-		f.Lines = append(f.Lines, text.CutsNote)
-		helps, trifles := text.CutsRanked(c)
+		f.Lines = append([]string{alternatives.AsPlannedSentence(c)}, alternatives.BestCutSentences(c)...)
+		f.Lines = append(f.Lines, alternatives.CutsNote)
+		helps, trifles := alternatives.Ranked(c)
 		for _, cut := range slices.Concat(helps, trifles) {
 			i := slices.IndexFunc(c.Cuts, func(x result.Cut) bool { return x.Site == cut.Site && x.What == cut.What && x.Kind == cut.Kind })
-			f.Proposals = append(f.Proposals, proposal{Name: "Without " + text.CutName(cut), Words: text.CutWords(cut, c.Replications), Take: take(i)})
+			f.Proposals = append(f.Proposals, proposal{Name: "Without " + alternatives.CutName(cut), Words: alternatives.CutWords(cut, c.Replications), Take: take(i)})
 		}
 		return f
 	}
-	f.Lines = append(text.FirstLines(c), text.StandingLines(c)...)
-	order := text.ByMerit(c)
+	f.Lines = append(alternatives.FirstLines(c), alternatives.StandingLines(c)...)
+	order := alternatives.ByMerit(c)
 	slices.SortStableFunc(order, func(a, b int) int { // the best on top: it is what one takes over
 		switch c.Best {
 		case a:
@@ -54,7 +54,7 @@ func foundIn(c *result.Comparison, take func(i int) []change) (f found) {
 	})
 	for _, i := range order {
 		a := &c.Alternatives[i]
-		p := proposal{Name: a.Name, Best: i == c.Best, Words: text.Standing(c, i) + "; P50 " + words.Figures(words.InDays(a.Summary.Needed.Total).P50) +
+		p := proposal{Name: a.Name, Best: i == c.Best, Words: alternatives.Standing(c, i) + "; P50 " + words.Figures(words.InDays(a.Summary.Needed.Total).P50) +
 			" d; rank 1 " + words.Often(a.Summary.Allotted.ChancePrimary, c.Replications)}
 		if take != nil {
 			p.Take = take(i)

@@ -1,4 +1,4 @@
-package text
+package alternatives
 
 import (
 	"fmt"
@@ -6,14 +6,15 @@ import (
 
 	"coredays/model/result"
 	"coredays/model/unit"
+	"coredays/output/text"
 	"coredays/output/words"
 )
 
 // searched says what was looked at to find the first order.
 func (p *printer) searched(c *result.Comparison) error {
-	p.heading("What was searched")
+	p.Heading("What was searched")
 	for _, line := range SearchLines(c) {
-		p.item(line)
+		p.Item(line)
 	}
 	return nil
 }
@@ -29,13 +30,13 @@ func SearchLines(c *result.Comparison) (lines []string) {
 	case s.Estimated > 0:
 		say(fmt.Sprintf("%d orders by the rules of the scenario. All were estimated from single visits to each site on each day.", s.Allowed))
 	default:
-		say(counted(s.Allowed, "order") + " in all by the rules of the scenario, and all were sailed.")
+		say(text.Counted(s.Allowed, "order") + " in all by the rules of the scenario, and all were sailed.")
 	}
 	if a := &c.Alternatives[c.Best]; slices.ContainsFunc(a.Summary.Sites, func(s result.Site) bool { return s.Alternate }) {
 		say("Alternates come after the primary sites in any order, where time is left.")
 	}
 	for _, stage := range s.Stages {
-		say(fmt.Sprintf("%d orders were sailed in %s.", stage.Orders, counted(stage.Replications, "replication")))
+		say(fmt.Sprintf("%d orders were sailed in %s.", stage.Orders, text.Counted(stage.Replications, "replication")))
 	}
 	if s.Estimated > 0 {
 		next := words.DaysInterval(s.NextDays)
@@ -46,7 +47,7 @@ func SearchLines(c *result.Comparison) (lines []string) {
 	if s.LeftOut > 0 {
 		say(fmt.Sprintf("%d orders were left out that nothing had ruled out, for being behind by the estimates so far.", s.LeftOut))
 	}
-	say(fmt.Sprintf("The %d orders above were sailed in %s with random numbers that none of them was picked for.", len(c.Alternatives), counted(c.Replications, "replication")))
+	say(fmt.Sprintf("The %d orders above were sailed in %s with random numbers that none of them was picked for.", len(c.Alternatives), text.Counted(c.Replications, "replication")))
 	say("Ruled out by: " + s.Rule + ".")
 	return lines
 }

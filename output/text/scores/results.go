@@ -1,9 +1,10 @@
-package text
+package scores
 
 import (
 	"fmt"
 
 	"coredays/model/score"
+	"coredays/output/text"
 	"coredays/output/words"
 )
 
@@ -15,7 +16,7 @@ func (p *printer) hindcastResults(h *score.Hindcast) error {
 	if len(h.OfSites) == 0 {
 		return nil
 	}
-	p.heading("Sites and whole legs: the sites of a leg summed, with what an expedition shares")
+	p.Heading("Sites and whole legs: the sites of a leg summed, with what an expedition shares")
 	p.WriteByte('\n')
 	var rows [][]string
 	for _, part := range []struct {
@@ -27,8 +28,8 @@ func (p *printer) hindcastResults(h *score.Hindcast) error {
 				shareIn(c.Inside50, c.Inside50CI), shareIn(c.Inside80, c.Inside80CI)})
 		}
 	}
-	return p.table([]column{wordColumn("of a", 5), wordColumn("result", 20), numberColumn("number"), numberColumn("CRPS"),
-		numberColumn("inside\n50 % (%)"), numberColumn("inside\n80 % (%)")}, rows)
+	return p.Table([]text.Column{text.WordColumn("of a", 5), text.WordColumn("result", 20), text.NumberColumn("number"), text.NumberColumn("CRPS"),
+		text.NumberColumn("inside\n50 % (%)"), text.NumberColumn("inside\n80 % (%)")}, rows)
 }
 
 func shareIn(share float64, ci [2]float64) string {

@@ -1,4 +1,4 @@
-package text
+package alternatives
 
 import (
 	"cmp"
@@ -11,29 +11,30 @@ import (
 	"coredays/model/plan"
 	"coredays/model/result"
 	"coredays/model/unit"
+	"coredays/output/text"
 	"coredays/output/words"
 )
 
 // cuts prints what each thing costs and yields, what helps most first, and in a line what hardly matters.
 func (p *printer) cuts(c *result.Comparison) error {
-	p.heading("What each thing costs and yields")
+	p.Heading("What each thing costs and yields")
 	for _, text := range append([]string{AsPlannedSentence(c)}, BestCutSentences(c)...) {
-		p.say("%s", text)
+		p.Say("%s", text)
 	}
 	p.WriteByte('\n')
-	columns := []column{wordColumn("without", 34), numberColumn("rank"), numberColumn("rank 1\ndone (%)"), numberColumn("more\n(points)"), numberColumn("all\ndone (%)"),
-		numberColumn("core less\n(m)"), numberColumn("saves (d)\nmean"), numberColumn("section\n(points)")}
+	columns := []text.Column{text.WordColumn("without", 34), text.NumberColumn("rank"), text.NumberColumn("rank 1\ndone (%)"), text.NumberColumn("more\n(points)"), text.NumberColumn("all\ndone (%)"),
+		text.NumberColumn("core less\n(m)"), text.NumberColumn("saves (d)\nmean"), text.NumberColumn("section\n(points)")}
 	planned := &c.Alternatives[0].Summary.Allotted
 	rows := [][]string{{"nothing: as planned", "", words.Chance(planned.ChancePrimary, c.Replications), "", words.Chance(planned.ChanceAll, c.Replications), "", "", ""}}
-	list, trifles := CutsRanked(c)
+	list, trifles := Ranked(c)
 	for _, cut := range list {
 		rows = append(rows, cutRow(c, cut))
 	}
-	if err := p.table(columns, rows); err != nil {
+	if err := p.Table(columns, rows); err != nil {
 		return err
 	}
-	p.says(Trifles(trifles))
-	p.say("%s", CutsNote)
+	p.Says(Trifles(trifles))
+	p.Say("%s", CutsNote)
 	return nil
 }
 
@@ -48,9 +49,9 @@ const (
 	trifleChance = 0.015
 )
 
-// CutsRanked lists the cuts, those first that help what ranks first most for the core that they cost, and apart those
+// Ranked lists the cuts, those first that help what ranks first most for the core that they cost, and apart those
 // that hardly matter.
-func CutsRanked(c *result.Comparison) (list, trifles []*result.Cut) {
+func Ranked(c *result.Comparison) (list, trifles []*result.Cut) {
 	for i := range c.Cuts {
 		cut := &c.Cuts[i]
 		if math.Abs(cut.Saves.Mean) < trifleSaves && math.Abs(Gain(c, cut)) < trifleChance {
@@ -79,7 +80,7 @@ func gainForCore(c *result.Comparison, cut *result.Cut) float64 {
 
 // BestCutSentences name what helps most for the core that it costs, and the hole that does.
 func BestCutSentences(c *result.Comparison) (list []string) {
-	ranked, _ := CutsRanked(c)
+	ranked, _ := Ranked(c)
 	helps := func(kinds ...plan.Kind) *result.Cut {
 		for _, cut := range ranked {
 			if slices.Contains(kinds, cut.Kind) && gainForCore(c, cut) > 0 {
@@ -203,10 +204,10 @@ func (p *printer) moreDays(c *result.Comparison) error {
 		return nil
 	}
 	days := c.Alternatives[0].Summary.Allotted.SeaDays.Days()
-	p.heading("What a day is worth")
+	p.Heading("What a day is worth")
 	p.WriteByte('\n')
-	columns := []column{numberColumn("sea days\n(d)"), numberColumn("rank 1\ndone (%)"), numberColumn("more\n(points)"), numberColumn("all\ndone (%)"),
-		numberColumn("more\n(points)"), numberColumn("core\n(m)"), numberColumn("more\n(m)")}
+	columns := []text.Column{text.NumberColumn("sea days\n(d)"), text.NumberColumn("rank 1\ndone (%)"), text.NumberColumn("more\n(points)"), text.NumberColumn("all\ndone (%)"),
+		text.NumberColumn("more\n(points)"), text.NumberColumn("core\n(m)"), text.NumberColumn("more\n(m)")}
 	var rows [][]string
 	for _, d := range DaysAndPlanned(c) {
 		row := []string{words.Given(days + d.Days), words.Percent(d.First), "", words.Percent(d.All), "", words.Fixed(d.Metres, 0), ""}
@@ -215,10 +216,10 @@ func (p *printer) moreDays(c *result.Comparison) error {
 		}
 		rows = append(rows, row)
 	}
-	if err := p.table(columns, rows); err != nil {
+	if err := p.Table(columns, rows); err != nil {
 		return err
 	}
-	p.say("%s", MoreNote)
+	p.Say("%s", MoreNote)
 	return nil
 }
 

@@ -1,4 +1,4 @@
-package text
+package alternatives
 
 import (
 	"fmt"
@@ -6,35 +6,36 @@ import (
 	"coredays/model/activity"
 	"coredays/model/result"
 	"coredays/model/unit"
+	"coredays/output/text"
 	"coredays/output/words"
 )
 
 // sideBySide prints a line for each alternative.
 func (p *printer) sideBySide(c *result.Comparison) error {
-	p.heading("Side by side")
+	p.Heading("Side by side")
 	p.WriteByte('\n')
 	order := c.Question == result.WhichOrder
-	columns := []column{wordColumn(HeadingOf(c.Question), 30), numberColumn("done (%):\nrank 1"), numberColumn("\nall")}
+	columns := []text.Column{text.WordColumn(HeadingOf(c.Question), 30), text.NumberColumn("done (%):\nrank 1"), text.NumberColumn("\nall")}
 	if order {
-		columns = append(columns, numberColumn("days (d)\nP50"), numberColumn("days more than\nthe first (d)"), numberColumn("track\n(nmi)"), numberColumn("mean\ncore (m)"))
+		columns = append(columns, text.NumberColumn("days (d)\nP50"), text.NumberColumn("days more than\nthe first (d)"), text.NumberColumn("track\n(nmi)"), text.NumberColumn("mean\ncore (m)"))
 	} else {
-		columns = append(columns, numberColumn("days needed (d)\nP50 (P10–P90)"), numberColumn("days more than\nthe first (d)"), numberColumn("mean\nwait (d)"), numberColumn("mean\ncore (m)"))
+		columns = append(columns, text.NumberColumn("days needed (d)\nP50 (P10–P90)"), text.NumberColumn("days more than\nthe first (d)"), text.NumberColumn("mean\nwait (d)"), text.NumberColumn("mean\ncore (m)"))
 	}
 	standing := 8
 	if order {
 		standing = 18 // that of the scenario is named
 	}
-	columns = append(columns, wordColumn("", standing))
+	columns = append(columns, text.WordColumn("", standing))
 	var rows [][]string
 	for _, i := range ByMerit(c) {
 		rows = append(rows, sideRow(c, i, order))
 	}
-	if err := p.table(columns, rows); err != nil {
+	if err := p.Table(columns, rows); err != nil {
 		return err
 	}
-	p.say("%s", SideNote(c))
+	p.Say("%s", SideNote(c))
 	if len(c.Alternatives) > 2 {
-		p.say("*: %s.", UnbeatenWords)
+		p.Say("*: %s.", UnbeatenWords)
 	}
 	return nil
 }

@@ -1,4 +1,4 @@
-package text
+package seastate
 
 import (
 	"fmt"
@@ -7,13 +7,14 @@ import (
 	"time"
 
 	"coredays/model/sea"
+	"coredays/output/text"
 	"coredays/output/words"
 )
 
 // seas prints the sea of several places side by side, as far as people ask first.
 func (p *printer) seas(studies []*sea.Study) error {
-	p.paragraph("", indent, fmt.Sprintf("The sea at %d places: %s", len(studies), strings.Join(placesOf(studies, func(*sea.Study) bool { return true }), ", ")))
-	p.say("Heights are significant wave heights (Hs) of 3-hour means; %d years of sea were made, seed %d.", studies[0].Years, studies[0].Seed)
+	p.Paragraph("", text.Indent, fmt.Sprintf("The sea at %d places: %s", len(studies), strings.Join(placesOf(studies, func(*sea.Study) bool { return true }), ", ")))
+	p.Say("Heights are significant wave heights (Hs) of 3-hour means; %d years of sea were made, seed %d.", studies[0].Years, studies[0].Seed)
 	if err := p.lostByMonth(studies); err != nil {
 		return err
 	}
@@ -21,7 +22,7 @@ func (p *printer) seas(studies []*sea.Study) error {
 		return err
 	}
 	p.knownOf(studies)
-	p.heading("Sources, and how far to trust them")
+	p.Heading("Sources, and how far to trust them")
 	var lines []string
 	for _, s := range studies {
 		for _, line := range append([]string{s.Source}, trustOf(s)...) {
@@ -31,9 +32,9 @@ func (p *printer) seas(studies []*sea.Study) error {
 		}
 	}
 	for _, line := range lines {
-		p.item(line)
+		p.Item(line)
 	}
-	p.heading("Months, classes of work and spells of each place: --all, or --site NAME")
+	p.Heading("Months, classes of work and spells of each place: --all, or --site NAME")
 	return nil
 }
 
@@ -49,13 +50,13 @@ func placesOf(studies []*sea.Study, some func(*sea.Study) bool) (names []string)
 
 // lostByMonth has a row for each place and a column for each month.
 func (p *printer) lostByMonth(studies []*sea.Study) error {
-	p.heading("Days lost to a coring ship by month (%%)")
+	p.Heading("Days lost to a coring ship by month (%%)")
 	p.WriteByte('\n')
-	cols := []column{wordColumn("place", 18)}
+	cols := []text.Column{text.WordColumn("place", 18)}
 	for m := time.January; m <= time.December; m++ {
-		cols = append(cols, numberColumn(m.String()[:3]))
+		cols = append(cols, text.NumberColumn(m.String()[:3]))
 	}
-	cols = append(cols, numberColumn("year"))
+	cols = append(cols, text.NumberColumn("year"))
 	var rows [][]string
 	for _, s := range studies {
 		row := []string{s.Place}
@@ -68,19 +69,19 @@ func (p *printer) lostByMonth(studies []*sea.Study) error {
 		}
 		rows = append(rows, row)
 	}
-	if err := p.table(cols, rows); err != nil {
+	if err := p.Table(cols, rows); err != nil {
 		return err
 	}
-	p.say("The share of a coring ship's time above the limit of coring, or in calms shorter than 12 h between storms.")
+	p.Say("The share of a coring ship's time above the limit of coring, or in calms shorter than 12 h between storms.")
 	return nil
 }
 
 // yearsOfPlaces has a row for each place: the year as a whole.
 func (p *printer) yearsOfPlaces(studies []*sea.Study) error {
-	p.heading("All year; storms are spells above the limit of coring")
+	p.Heading("All year; storms are spells above the limit of coring")
 	p.WriteByte('\n')
-	cols := []column{wordColumn("place", 18), numberColumn("mean\nHs (m)"), numberColumn("limit of\ncoring (m)"), numberColumn("mean\nstorm (h)"), numberColumn("P90 of\nstorm (h)"), numberColumn("mean wait\nfor 24 h (h)"),
-		numberColumn("calmest\nmonth"), numberColumn("roughest\nmonth")}
+	cols := []text.Column{text.WordColumn("place", 18), text.NumberColumn("mean\nHs (m)"), text.NumberColumn("limit of\ncoring (m)"), text.NumberColumn("mean\nstorm (h)"), text.NumberColumn("P90 of\nstorm (h)"), text.NumberColumn("mean wait\nfor 24 h (h)"),
+		text.NumberColumn("calmest\nmonth"), text.NumberColumn("roughest\nmonth")}
 	var rows [][]string
 	for _, s := range studies {
 		mean, calm, rough := 0.0, 0, 0
@@ -99,7 +100,7 @@ func (p *printer) yearsOfPlaces(studies []*sea.Study) error {
 		}
 		rows = append(rows, append(row, monthName(calm+1), monthName(rough+1)))
 	}
-	return p.table(cols, rows)
+	return p.Table(cols, rows)
 }
 
 // knownOf says where cyclones and ice are on record.
@@ -108,11 +109,11 @@ func (p *printer) knownOf(studies []*sea.Study) {
 	if len(stated) == 0 {
 		return
 	}
-	p.heading("Cyclones and ice")
+	p.Heading("Cyclones and ice")
 	some := placesOf(studies, func(s *sea.Study) bool { return s.Known != nil && !quiet(s.Known) })
 	if len(some) == 0 {
-		p.say("None on record in any month. The long swell that a distant storm leaves is not in it.")
+		p.Say("None on record in any month. The long swell that a distant storm leaves is not in it.")
 		return
 	}
-	p.say("On record at %s: --site tells the months.", strings.Join(some, ", "))
+	p.Say("On record at %s: --site tells the months.", strings.Join(some, ", "))
 }

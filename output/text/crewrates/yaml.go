@@ -1,4 +1,4 @@
-package text
+package crewrates
 
 import (
 	"fmt"
@@ -12,19 +12,9 @@ import (
 	"coredays/output/words"
 )
 
-// InUnit is a value of a rate in the unit in which people write it.
-func InUnit(of rig.Rate, si float64) float64 {
-	m := of.Of()
-	one, err := m.Of.Parse(strings.TrimSpace("1 " + m.Unit))
-	if err != nil {
-		return math.NaN() // no such unit, which a test would find
-	}
-	return si / one
-}
-
-// RatesYAML is a file of rates that a scenario takes as rates: {file: …}. Rates that the log does not tell apart are
+// YAML is a file of rates that a scenario takes as rates: {file: …}. Rates that the log does not tell apart are
 // left out.
-func RatesYAML(r *rates.Result) string {
+func YAML(r *rates.Result) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "# Rates learned from what the rig wrote down: %s\n# A scenario takes this file as  rates: {file: NAME.yaml}\nversion: 1\n", strings.Join(fileNames(r), ", "))
 	lines := 0
@@ -73,7 +63,7 @@ func fileNames(r *rates.Result) (names []string) {
 func shapeYAML(x *rates.Rate) string {
 	unit := x.Of.Of().Unit
 	number := func(si float64) string {
-		return strings.TrimSpace(strconv.FormatFloat(InUnit(x.Of, si), 'g', 5, 64) + " " + unit)
+		return strings.TrimSpace(strconv.FormatFloat(x.Of.InUnit(si), 'g', 5, 64) + " " + unit)
 	}
 	low, mid, high := x.Use[0], x.Use[1], x.Use[2]
 	if number(low) == number(high) {

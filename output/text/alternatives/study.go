@@ -1,4 +1,4 @@
-package text
+package alternatives
 
 import (
 	"fmt"
@@ -6,34 +6,35 @@ import (
 	"strings"
 
 	"coredays/model/result"
+	"coredays/output/text"
 	"coredays/output/words"
 )
 
 // Study prints a study for people, a row a plan.
 func Study(w io.Writer, s *result.Study) error {
-	p := on(w)
-	p.paragraph("", indent, fmt.Sprintf("%s: %s", s.Title, counted(s.Of, "plan")))
+	p := &printer{text.On(w)}
+	p.Paragraph("", text.Indent, fmt.Sprintf("%s: %s", s.Title, text.Counted(s.Of, "plan")))
 	for _, line := range StudyMadeOf(s) {
-		p.paragraph("", indent, line)
+		p.Paragraph("", text.Indent, line)
 	}
 	if len(s.Plans) > 0 {
-		p.heading("In short")
+		p.Heading("In short")
 		for _, line := range StudyLines(s) {
-			p.say("%s", line)
+			p.Say("%s", line)
 		}
 		if err := p.studied(s); err != nil {
 			return err
 		}
 	}
 	if len(s.Warnings) > 0 {
-		p.heading("Warnings")
+		p.Heading("Warnings")
 		for _, w := range s.Warnings {
-			p.item(w)
+			p.Item(w)
 		}
 	}
-	p.cautions(true)
-	p.again(StudyCall(s), "")
-	return p.to(w)
+	p.Cautions(true)
+	p.Again(StudyCall(s), "")
+	return p.To(w)
 }
 
 // StudyMadeOf says what a study rests on, and where it was stopped.
@@ -42,7 +43,7 @@ func StudyMadeOf(s *result.Study) (lines []string) {
 		lines = append(lines, fmt.Sprintf("Stopped early: %d of the plans are done.", len(s.Plans)))
 	}
 	return append(lines, fmt.Sprintf("Seed %d; %s of each. A row is the answer of coredays simulate for that plan; coredays compare tells which "+
-		"differences between plans are more than noise.", s.Seed, counted(s.Replications, "replication")))
+		"differences between plans are more than noise.", s.Seed, text.Counted(s.Replications, "replication")))
 }
 
 // StudyLines tell the plans with the highest and the lowest chance, and what all have in common.
@@ -117,16 +118,16 @@ func PlanWords(s *result.Study, i int) (list []string) {
 
 // studied prints the row of each plan.
 func (p *printer) studied(s *result.Study) error {
-	p.heading("Plans")
+	p.Heading("Plans")
 	p.WriteByte('\n')
-	columns := []column{numberColumn("\nplan")}
+	columns := []text.Column{text.NumberColumn("\nplan")}
 	var shown []int
 	for k, name := range studyColumns(s) {
 		if Varies(s, k) {
-			shown, columns = append(shown, k), append(columns, wordColumn("\n"+name, widestValue(s, k, name)))
+			shown, columns = append(shown, k), append(columns, text.WordColumn("\n"+name, widestValue(s, k, name)))
 		}
 	}
-	columns = append(columns, numberColumn("days needed (d)\nP50 (P10–P90)"), numberColumn("done (%):\nrank 1"), numberColumn("\nall"), numberColumn("in hand (d)\nP50"), numberColumn("core (m)\nP50"))
+	columns = append(columns, text.NumberColumn("days needed (d)\nP50 (P10–P90)"), text.NumberColumn("done (%):\nrank 1"), text.NumberColumn("\nall"), text.NumberColumn("in hand (d)\nP50"), text.NumberColumn("core (m)\nP50"))
 	var rows [][]string
 	for i := range s.Plans {
 		f, row := &s.Plans[i].PlanFigures, []string{fmt.Sprint(i + 1)}
@@ -137,10 +138,10 @@ func (p *printer) studied(s *result.Study) error {
 		rows = append(rows, append(row, words.Ranged(words.InDays(f.Needed), 1), words.Chance(f.ChancePrimary, s.Replications), words.Chance(f.ChanceAll, s.Replications),
 			words.Fixed(inHand.P50, 1), words.Fixed(words.Supported(f.Recovered).P50, 0)))
 	}
-	if err := p.table(columns, rows); err != nil {
+	if err := p.Table(columns, rows); err != nil {
 		return err
 	}
-	p.say("%s", StudyNote)
+	p.Say("%s", StudyNote)
 	return nil
 }
 
@@ -160,7 +161,7 @@ const StudyNote = "Days needed: of the whole programme, no deadline. Done, in ha
 func StudyCall(s *result.Study) string {
 	call := "coredays study"
 	for _, word := range s.Call {
-		call += " " + quoted(word)
+		call += " " + text.Quoted(word)
 	}
 	return call + fmt.Sprintf(" --seed %d --replications %d", s.Seed, s.Replications)
 }

@@ -1,4 +1,5 @@
-package text
+// Package alternatives prints a comparison for a terminal.
+package alternatives
 
 import (
 	"fmt"
@@ -6,12 +7,16 @@ import (
 	"strings"
 
 	"coredays/model/result"
+	"coredays/output/text"
 	"coredays/output/words"
 )
 
-// Comparison prints alternatives side by side for people.
-func Comparison(w io.Writer, c *result.Comparison) error {
-	p := on(w)
+// printer prints a comparison.
+type printer struct{ *text.Printer }
+
+// Print prints alternatives side by side for people.
+func Print(w io.Writer, c *result.Comparison) error {
+	p := &printer{text.On(w)}
 	p.comparisonTitle(c)
 	if Answers(c) {
 		if err := p.comparison(c); err != nil {
@@ -19,9 +24,9 @@ func Comparison(w io.Writer, c *result.Comparison) error {
 		}
 	}
 	p.comparisonWarnings(c)
-	p.cautions(false)
-	p.again(CompareCall(c), "")
-	return p.to(w)
+	p.Cautions(false)
+	p.Again(Call(c), "")
+	return p.To(w)
 }
 
 // comparison prints the sections that answer the question.
@@ -54,9 +59,9 @@ func (p *printer) comparisonTitle(c *result.Comparison) {
 	if c.Invented {
 		title += " (invented demonstration)"
 	}
-	p.paragraph("", indent, fmt.Sprintf("%s: %s", title, Questions[c.Question]))
-	for _, text := range MadeOf(c) {
-		p.paragraph("", indent, text)
+	p.Paragraph("", text.Indent, fmt.Sprintf("%s: %s", title, Questions[c.Question]))
+	for _, line := range MadeOf(c) {
+		p.Paragraph("", text.Indent, line)
 	}
 }
 
@@ -69,7 +74,7 @@ func MadeOf(c *result.Comparison) (lines []string) {
 		lines = append(lines, "Stopped early: alternatives that were not done are left out.")
 	}
 	return append(lines, fmt.Sprintf("Seed %d; %s of each, with the same random numbers and the same sea on the same date. "+
-		"Intervals tell what more replications could change, not how wrong a plan or the program may be.", c.Seed, counted(c.Replications, "replication")))
+		"Intervals tell what more replications could change, not how wrong a plan or the program may be.", c.Seed, text.Counted(c.Replications, "replication")))
 }
 
 // Answers reports whether there is anything to compare.
@@ -77,9 +82,9 @@ func Answers(c *result.Comparison) bool { return len(c.Alternatives) > 0 && c.Re
 
 // first prints which alternative comes first.
 func (p *printer) first(c *result.Comparison) error {
-	p.heading("%s", FirstHeading(c))
+	p.Heading("%s", FirstHeading(c))
 	for _, line := range append(FirstLines(c), StandingLines(c)...) {
-		p.say("%s", line)
+		p.Say("%s", line)
 	}
 	return nil
 }
@@ -144,7 +149,7 @@ func aliveSentence(c *result.Comparison) string {
 	case len(alike) == 0:
 		return fmt.Sprintf("All others are behind it, with %.0f %% confidence in all of this together.", 100*c.Confidence)
 	}
-	return fmt.Sprintf("Indistinguishable from it in %s: %s.", counted(c.Replications, "replication"), strings.Join(alike, "; "))
+	return fmt.Sprintf("Indistinguishable from it in %s: %s.", text.Counted(c.Replications, "replication"), strings.Join(alike, "; "))
 }
 
 // settled says how many replications would settle the days of an alternative against the first,
@@ -157,14 +162,6 @@ func settled(c *result.Comparison, i int) string {
 		}
 	}
 	return ""
-}
-
-// counted writes a number of things.
-func counted(n int, thing string) string {
-	if n == 1 {
-		return "1 " + thing
-	}
-	return fmt.Sprintf("%d %ss", n, thing)
 }
 
 func NamesWhere(c *result.Comparison, holds func(i int) bool) (names []string) {
@@ -180,17 +177,17 @@ func (p *printer) comparisonWarnings(c *result.Comparison) {
 	if len(c.Warnings) == 0 {
 		return
 	}
-	p.heading("Warnings")
+	p.Heading("Warnings")
 	for _, w := range c.Warnings {
-		p.item(w)
+		p.Item(w)
 	}
 }
 
-// CompareCall is the command line of a comparison.
-func CompareCall(c *result.Comparison) string {
+// Call is the command line of a comparison.
+func Call(c *result.Comparison) string {
 	call := "coredays compare"
 	for _, word := range c.Call {
-		call += " " + quoted(word)
+		call += " " + text.Quoted(word)
 	}
 	return call + fmt.Sprintf(" --seed %d --replications %d", c.Seed, max(c.Replications, 1))
 }

@@ -1,4 +1,5 @@
-package text
+// Package seastate prints what is known of a sea for a terminal.
+package seastate
 
 import (
 	"fmt"
@@ -8,18 +9,22 @@ import (
 	"time"
 
 	"coredays/model/sea"
+	"coredays/output/text"
 	"coredays/output/words"
 )
 
-// Sea prints the sea of one or more places for people: of several side by side what is asked first, unless all is
+// printer prints what is known of a sea.
+type printer struct{ *text.Printer }
+
+// Print prints the sea of one or more places for people: of several side by side what is asked first, unless all is
 // wanted.
-func Sea(w io.Writer, studies []*sea.Study, d Detail) error {
-	p := on(w)
+func Print(w io.Writer, studies []*sea.Study, d text.Detail) error {
+	p := &printer{text.On(w)}
 	if len(studies) > 1 && !d.All {
 		if err := p.seas(studies); err != nil {
 			return err
 		}
-		return p.to(w)
+		return p.To(w)
 	}
 	for i, s := range studies {
 		if i > 0 {
@@ -29,14 +34,14 @@ func Sea(w io.Writer, studies []*sea.Study, d Detail) error {
 			return err
 		}
 	}
-	return p.to(w)
+	return p.To(w)
 }
 
 // study prints the sea of one place.
 func (p *printer) study(s *sea.Study) error {
-	p.paragraph("", indent, "The sea at "+s.Place)
-	p.say("Source: %s", s.Source)
-	p.say("Heights are significant wave heights (Hs) of 3-hour means; %d years of sea were made, seed %d.", s.Years, s.Seed)
+	p.Paragraph("", text.Indent, "The sea at "+s.Place)
+	p.Say("Source: %s", s.Source)
+	p.Say("Heights are significant wave heights (Hs) of 3-hour means; %d years of sea were made, seed %d.", s.Years, s.Seed)
 	for _, section := range []func(*sea.Study) error{p.months, p.known, p.workable, p.spells} {
 		if err := section(s); err != nil {
 			return err
@@ -48,12 +53,12 @@ func (p *printer) study(s *sea.Study) error {
 
 // months prints the year month by month.
 func (p *printer) months(s *sea.Study) error {
-	columns := []column{wordColumn("month", 8), numberColumn("mean\nHs (m)"), numberColumn("sd (m)")}
+	columns := []text.Column{text.WordColumn("month", 8), text.NumberColumn("mean\nHs (m)"), text.NumberColumn("sd (m)")}
 	if s.Coring >= 0 {
-		p.heading("By month; storms are spells above %s m, the limit of coring", words.Figures(float64(s.Limits[s.Coring].Most)))
-		columns = append(columns, numberColumn("mean\nstorm (h)"), numberColumn("P90 of\nstorm (h)"), numberColumn("mean wait\nfor 24 h (h)"), numberColumn("days lost\n(%)"))
+		p.Heading("By month; storms are spells above %s m, the limit of coring", words.Figures(float64(s.Limits[s.Coring].Most)))
+		columns = append(columns, text.NumberColumn("mean\nstorm (h)"), text.NumberColumn("P90 of\nstorm (h)"), text.NumberColumn("mean wait\nfor 24 h (h)"), text.NumberColumn("days lost\n(%)"))
 	} else {
-		p.heading("By month; no limit of coring is known")
+		p.Heading("By month; no limit of coring is known")
 	}
 	var rows [][]string
 	for m := 1; m <= 12; m++ {
@@ -61,11 +66,11 @@ func (p *printer) months(s *sea.Study) error {
 		rows = append(rows, append(row, stormCells(s, m)...))
 	}
 	rows = append(rows, append([]string{"all year", "", ""}, stormCells(s, 0)...))
-	if err := p.table(columns, rows); err != nil {
+	if err := p.Table(columns, rows); err != nil {
 		return err
 	}
 	if s.Coring >= 0 {
-		p.say("Days lost: the share of a coring ship's time above the limit or in calms shorter than 12 h between storms.")
+		p.Say("Days lost: the share of a coring ship's time above the limit or in calms shorter than 12 h between storms.")
 	}
 	return nil
 }
@@ -88,10 +93,10 @@ func (p *printer) workable(s *sea.Study) error {
 	if len(s.Limits) == 0 {
 		return nil
 	}
-	p.heading("Share of the time below the limit of each class of work (%%)")
-	columns := []column{wordColumn("month", 8)}
+	p.Heading("Share of the time below the limit of each class of work (%%)")
+	columns := []text.Column{text.WordColumn("month", 8)}
 	for _, l := range s.Limits {
-		columns = append(columns, numberColumn(strings.ReplaceAll(l.Name, " ", "\n")+"\n"+words.Figures(float64(l.Most))+" m"))
+		columns = append(columns, text.NumberColumn(strings.ReplaceAll(l.Name, " ", "\n")+"\n"+words.Figures(float64(l.Most))+" m"))
 	}
 	var rows [][]string
 	for m := 1; m <= 13; m++ {
@@ -101,19 +106,19 @@ func (p *printer) workable(s *sea.Study) error {
 		}
 		rows = append(rows, row)
 	}
-	return p.table(columns, rows)
+	return p.Table(columns, rows)
 }
 
 // spells prints how long the sea stays above and below heights: of the record beside the sea made
 // like it, or of the sea made from a climate.
 func (p *printer) spells(s *sea.Study) error {
 	if s.Likeness == nil {
-		p.heading("How long the sea stays, all year")
+		p.Heading("How long the sea stays, all year")
 	} else {
-		p.heading("The record and the sea made like it, all year (record / made)")
+		p.Heading("The record and the sea made like it, all year (record / made)")
 	}
-	columns := []column{numberColumn("Hs (m)"), numberColumn("share\nabove (%)"), numberColumn("mean spell\nabove (h)"), numberColumn("mean spell\nbelow (h)"),
-		numberColumn("mean wait\nfor 12 h (h)"), numberColumn("for 24 h (h)"), numberColumn("for 48 h (h)")}
+	columns := []text.Column{text.NumberColumn("Hs (m)"), text.NumberColumn("share\nabove (%)"), text.NumberColumn("mean spell\nabove (h)"), text.NumberColumn("mean spell\nbelow (h)"),
+		text.NumberColumn("mean wait\nfor 12 h (h)"), text.NumberColumn("for 24 h (h)"), text.NumberColumn("for 48 h (h)")}
 	var rows [][]string
 	for i, h := range s.Heights {
 		one, other := s.Seasons.At(i, 0), s.Made.At(i, 0)
@@ -137,7 +142,7 @@ func (p *printer) spells(s *sea.Study) error {
 		}
 		rows = append(rows, row)
 	}
-	return p.table(columns, rows)
+	return p.Table(columns, rows)
 }
 
 // rarely is the share of the time below which a sea is too rare for a mean spell to print; the JSON has
@@ -146,9 +151,9 @@ const rarely = 0.005
 
 // trust says how far to rely on all this.
 func (p *printer) trust(s *sea.Study) {
-	p.heading("How far to trust it")
+	p.Heading("How far to trust it")
 	for _, line := range trustOf(s) {
-		p.item(line)
+		p.Item(line)
 	}
 }
 

@@ -1,4 +1,5 @@
-package text
+// Package crewrates prints what a log shows of rates for a terminal.
+package crewrates
 
 import (
 	"fmt"
@@ -10,11 +11,15 @@ import (
 	"coredays/model/rates"
 	"coredays/model/riglog"
 	"coredays/model/spread"
+	"coredays/output/text"
 	"coredays/output/words"
 )
 
-// RatesEffect is what learned rates do to a plan.
-type RatesEffect struct {
+// printer prints what a log shows of rates.
+type printer struct{ *text.Printer }
+
+// Effect is what learned rates do to a plan.
+type Effect struct {
 	Title                  string
 	Replications           int
 	ShipP50, ShipP90       float64 // days needed with the ship's rates
@@ -24,11 +29,11 @@ type RatesEffect struct {
 // mostNotes is how many notes on files are printed; JSON has all.
 const mostNotes = 25
 
-// Rates prints the driller's page: what the papers say of each rate beside the ship's figures, and where the hours went.
-func Rates(w io.Writer, r *rates.Result, notes []riglog.Note, effect *RatesEffect) error {
-	p := on(w)
-	p.paragraph("", indent, fmt.Sprintf("Rates from %s", strings.Join(fileNames(r), ", ")))
-	p.paragraph("", indent, ratesSpan(r))
+// Print prints the driller's page: what the papers say of each rate beside the ship's figures, and where the hours went.
+func Print(w io.Writer, r *rates.Result, notes []riglog.Note, effect *Effect) error {
+	p := &printer{text.On(w)}
+	p.Paragraph("", text.Indent, fmt.Sprintf("Rates from %s", strings.Join(fileNames(r), ", ")))
+	p.Paragraph("", text.Indent, ratesSpan(r))
 	if err := p.ratesTable(r); err != nil {
 		return err
 	}
@@ -40,8 +45,8 @@ func Rates(w io.Writer, r *rates.Result, notes []riglog.Note, effect *RatesEffec
 		return err
 	}
 	if effect != nil {
-		p.heading("What it does to %s", words.OrElse(effect.Title, "the plan"))
-		p.paragraph(indent, indent, fmt.Sprintf("Days needed, P50 and P90: %s and %s with the ship's rates, %s and %s with these; %s and %s days (%d replications, the same random streams).",
+		p.Heading("What it does to %s", words.OrElse(effect.Title, "the plan"))
+		p.Paragraph(text.Indent, text.Indent, fmt.Sprintf("Days needed, P50 and P90: %s and %s with the ship's rates, %s and %s with these; %s and %s days (%d replications, the same random streams).",
 			words.Fixed(effect.ShipP50, 1), words.Fixed(effect.ShipP90, 1), words.Fixed(effect.LearnedP50, 1), words.Fixed(effect.LearnedP90, 1),
 			words.SignedFixed(effect.LearnedP50-effect.ShipP50, 1), words.SignedFixed(effect.LearnedP90-effect.ShipP90, 1), effect.Replications))
 	}
@@ -52,9 +57,9 @@ func Rates(w io.Writer, r *rates.Result, notes []riglog.Note, effect *RatesEffec
 		return err
 	}
 	p.ratesNotes(r, notes)
-	p.heading("To paste, or to write with --yaml FILE")
-	p.WriteString(RatesYAML(r))
-	return p.to(w)
+	p.Heading("To paste, or to write with --yaml FILE")
+	p.WriteString(YAML(r))
+	return p.To(w)
 }
 
 func ratesSpan(r *rates.Result) string {
@@ -68,32 +73,32 @@ func ratesSpan(r *rates.Result) string {
 	return text + ". Values are P10, P50 and P90."
 }
 
-// RateTriple writes P10, P50 and P90 in the unit of a rate, as one number where they are equal.
-func RateTriple(x *rates.Rate, t rates.Triple) string {
+// Triple writes P10, P50 and P90 in the unit of a rate, as one number where they are equal.
+func Triple(x *rates.Rate, t rates.Triple) string {
 	if math.IsNaN(t[1]) {
 		return "-"
 	}
-	low, mid, high := InUnit(x.Of, t[0]), InUnit(x.Of, t[1]), InUnit(x.Of, t[2])
+	low, mid, high := x.Of.InUnit(t[0]), x.Of.InUnit(t[1]), x.Of.InUnit(t[2])
 	if low == high {
 		return words.Figures(mid)
 	}
 	return words.Figures(low) + " / " + words.Figures(mid) + " / " + words.Figures(high)
 }
 
-// RateCount is how much was observed of a rate: how often, and how many stands.
-func RateCount(x *rates.Rate) string {
+// Count is how much was observed of a rate: how often, and how many stands.
+func Count(x *rates.Rate) string {
 	if x.Unit == "stands" {
 		return fmt.Sprintf("%d (%.0f stands)", x.N, x.Exposure)
 	}
 	return fmt.Sprint(x.N)
 }
 
-// RateToUse is the spread to use of a rate.
-func RateToUse(x *rates.Rate) string {
+// ToUse is the spread to use of a rate.
+func ToUse(x *rates.Rate) string {
 	if !x.Identified {
 		return "the ship's"
 	}
-	return RateTriple(x, x.Use)
+	return Triple(x, x.Use)
 }
 
 // mostlyBy is the level at which most of a rate's spread lives; the rates to paste have all levels.
@@ -108,17 +113,17 @@ func mostlyBy(s spread.Shares) string {
 }
 
 func (p *printer) ratesTable(r *rates.Result) error {
-	p.heading("Rates")
+	p.Heading("Rates")
 	var rows [][]string
 	for i := range r.Rates {
 		x := &r.Rates[i]
-		rows = append(rows, []string{x.Of.Of().Key, x.Of.Of().Unit, RateCount(x), RateTriple(x, x.Log), RateTriple(x, x.Ship), RateToUse(x), mostlyBy(x.Shares)})
+		rows = append(rows, []string{x.Of.Of().Key, x.Of.Of().Unit, Count(x), Triple(x, x.Log), Triple(x, x.Ship), ToUse(x), mostlyBy(x.Shares)})
 	}
 	if len(rows) == 0 {
-		p.say("Nothing in the files says anything of a rate.")
+		p.Say("Nothing in the files says anything of a rate.")
 		return nil
 	}
-	return p.table([]column{wordColumn("rate", 24), wordColumn("unit", 8), wordColumn("n", 8), wordColumn("log", 16), wordColumn("ship", 16), wordColumn("to use", 16), wordColumn("most by", 15)}, rows)
+	return p.Table([]text.Column{text.WordColumn("rate", 24), text.WordColumn("unit", 8), text.WordColumn("n", 8), text.WordColumn("log", 16), text.WordColumn("ship", 16), text.WordColumn("to use", 16), text.WordColumn("most by", 15)}, rows)
 }
 
 // muchMoved is the change of a median from which the page names it [our choice].
@@ -129,14 +134,14 @@ func (p *printer) ratesMoved(r *rates.Result) {
 	for i := range r.Rates {
 		x := &r.Rates[i]
 		if x.Identified && x.Why == "" && math.Abs(x.Moved()) >= muchMoved {
-			lines = append(lines, fmt.Sprintf("%s: %s %s instead of %s, %s %%: %d observations at %s", x.Of.Of().Key, words.Figures(InUnit(x.Of, x.Use[1])), x.Of.Of().Unit,
-				words.Figures(InUnit(x.Of, x.Ship[1])), words.SignedFixed(100*x.Moved(), 0), x.N, words.Figures(InUnit(x.Of, x.Log[1]))))
+			lines = append(lines, fmt.Sprintf("%s: %s %s instead of %s, %s %%: %d observations at %s", x.Of.Of().Key, words.Figures(x.Of.InUnit(x.Use[1])), x.Of.Of().Unit,
+				words.Figures(x.Of.InUnit(x.Ship[1])), words.SignedFixed(100*x.Moved(), 0), x.N, words.Figures(x.Of.InUnit(x.Log[1]))))
 		}
 	}
 	if len(lines) > 0 {
-		p.heading("What moved, and why")
+		p.Heading("What moved, and why")
 		for _, l := range lines {
-			p.item(l)
+			p.Item(l)
 		}
 	}
 	lines = lines[:0]
@@ -146,9 +151,9 @@ func (p *printer) ratesMoved(r *rates.Result) {
 		}
 	}
 	if len(lines) > 0 {
-		p.heading("Too little, or not identified")
+		p.Heading("Too little, or not identified")
 		for _, l := range lines {
-			p.item(l)
+			p.Item(l)
 		}
 	}
 }
@@ -159,7 +164,7 @@ func (p *printer) ratesCycles(r *rates.Result) error {
 	if len(r.Cycles) == 0 {
 		return nil
 	}
-	p.heading("Cycles, core on deck to core on deck")
+	p.Heading("Cycles, core on deck to core on deck")
 	var rows [][]string
 	for i := range r.Cycles {
 		c := &r.Cycles[i]
@@ -171,14 +176,14 @@ func (p *printer) ratesCycles(r *rates.Result) error {
 		}
 		rows = append(rows, []string{toolNames[c.Tool], fmt.Sprint(c.N), fmt.Sprint(c.Troubled), words.Fixed(c.Minutes[0], 0) + " / " + words.Fixed(c.Minutes[1], 0) + " / " + words.Fixed(c.Minutes[2], 0), line})
 	}
-	return p.table([]column{wordColumn("tool", 14), numberColumn("n"), numberColumn("in\ntrouble"), wordColumn("minutes", 16), wordColumn("with the way of the barrel (95 %)", 36)}, rows)
+	return p.Table([]text.Column{text.WordColumn("tool", 14), text.NumberColumn("n"), text.NumberColumn("in\ntrouble"), text.WordColumn("minutes", 16), text.WordColumn("with the way of the barrel (95 %)", 36)}, rows)
 }
 
 func (p *printer) ratesEvents(r *rates.Result) error {
 	if len(r.Events) == 0 {
 		return nil
 	}
-	p.heading("What went wrong, counted")
+	p.Heading("What went wrong, counted")
 	var rows [][]string
 	for i := range r.Events {
 		e := &r.Events[i]
@@ -189,36 +194,36 @@ func (p *printer) ratesEvents(r *rates.Result) error {
 		}
 		rows = append(rows, []string{e.Kind, fmt.Sprint(e.Count), words.Figures(e.Exposure) + " " + e.Unit, each, interval})
 	}
-	return p.table([]column{wordColumn("what", 30), numberColumn("count"), wordColumn("in", 18), numberColumn("for each"), wordColumn("95 % (exact, Poisson)", 22)}, rows)
+	return p.Table([]text.Column{text.WordColumn("what", 30), text.NumberColumn("count"), text.WordColumn("in", 18), text.NumberColumn("for each"), text.WordColumn("95 % (exact, Poisson)", 22)}, rows)
 }
 
 func (p *printer) dayBalance(r *rates.Result) error {
 	if len(r.Days) == 0 {
 		return nil
 	}
-	p.heading("Where the hours of each day went (UTC)")
+	p.Heading("Where the hours of each day went (UTC)")
 	var rows [][]string
 	for i := range r.Days {
 		d := &r.Days[i]
 		rows = append(rows, []string{words.Date(d.Date), words.Fixed(d.Work, 2), words.Fixed(d.Weather, 2), words.Fixed(d.Trouble, 2), words.Fixed(d.Unmapped, 2), words.Fixed(d.Gap, 2), words.Fixed(d.Hours(), 2), words.Fixed(d.Twice, 2)})
 	}
-	return p.table([]column{wordColumn("day", 12), numberColumn("work\n(h)"), numberColumn("weather\n(h)"), numberColumn("trouble\n(h)"), numberColumn("without a\nmeaning (h)"), numberColumn("gap\n(h)"), numberColumn("sum\n(h)"), numberColumn("claimed\ntwice (h)")}, rows)
+	return p.Table([]text.Column{text.WordColumn("day", 12), text.NumberColumn("work\n(h)"), text.NumberColumn("weather\n(h)"), text.NumberColumn("trouble\n(h)"), text.NumberColumn("without a\nmeaning (h)"), text.NumberColumn("gap\n(h)"), text.NumberColumn("sum\n(h)"), text.NumberColumn("claimed\ntwice (h)")}, rows)
 }
 
 func (p *printer) unmapped(r *rates.Result) error {
 	if len(r.Unmapped) == 0 {
 		return nil
 	}
-	p.heading("Words without a meaning: give it them with --words (coredays rates --words-starter)")
+	p.Heading("Words without a meaning: give it them with --words (coredays rates --words-starter)")
 	var rows [][]string
 	for _, u := range r.Unmapped[:min(mostNotes, len(r.Unmapped))] {
 		rows = append(rows, []string{words.Fixed(u.Hours, 2), fmt.Sprint(u.Lines), u.What})
 	}
-	return p.table([]column{numberColumn("hours"), numberColumn("lines"), wordColumn("words", 60)}, rows)
+	return p.Table([]text.Column{text.NumberColumn("hours"), text.NumberColumn("lines"), text.WordColumn("words", 60)}, rows)
 }
 
-// RatesNotes are what is wrong with the files, and what was left out for another reason.
-func RatesNotes(r *rates.Result, notes []riglog.Note) []riglog.Note {
+// Notes are what is wrong with the files, and what was left out for another reason.
+func Notes(r *rates.Result, notes []riglog.Note) []riglog.Note {
 	all := append([]riglog.Note(nil), notes...)
 	for _, n := range r.LeftOut {
 		if !n.Lost {
@@ -229,21 +234,21 @@ func RatesNotes(r *rates.Result, notes []riglog.Note) []riglog.Note {
 }
 
 func (p *printer) ratesNotes(r *rates.Result, notes []riglog.Note) {
-	all := RatesNotes(r, notes)
+	all := Notes(r, notes)
 	if len(all) == 0 {
 		return
 	}
-	p.heading("What is wrong with the files, or was left out")
+	p.Heading("What is wrong with the files, or was left out")
 	for _, n := range all[:min(mostNotes, len(all))] {
-		p.item(NoteText(n))
+		p.Item(Note(n))
 	}
 	if more := len(all) - mostNotes; more > 0 {
-		p.item(fmt.Sprintf("and %d more, all of them in the JSON", more))
+		p.Item(fmt.Sprintf("and %d more, all of them in the JSON", more))
 	}
 }
 
-// NoteText is a note on one line: file, line, what is wrong, what cures it.
-func NoteText(n riglog.Note) string {
+// Note is a note on one line: file, line, what is wrong, what cures it.
+func Note(n riglog.Note) string {
 	text := n.File
 	if n.Row > 0 {
 		text += fmt.Sprintf(":%d", n.Row)

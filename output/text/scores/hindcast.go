@@ -1,16 +1,21 @@
-package text
+// Package scores prints a hindcast for a terminal.
+package scores
 
 import (
 	"fmt"
 	"io"
 
 	"coredays/model/score"
+	"coredays/output/text"
 	"coredays/output/words"
 )
 
-// Hindcast prints the answer of a hindcast for people.
-func Hindcast(w io.Writer, h *score.Hindcast) error {
-	p := on(w)
+// printer prints a hindcast.
+type printer struct{ *text.Printer }
+
+// Print prints the answer of a hindcast for people.
+func Print(w io.Writer, h *score.Hindcast) error {
+	p := &printer{text.On(w)}
 	p.hindcastTitle(h)
 	p.hindcastCard(&h.Card)
 	for _, section := range []func(*score.Hindcast) error{p.hindcastResults, p.hindcastTold, p.hindcastClasses, p.hindcastCycles, p.hindcastRecovery} {
@@ -20,26 +25,26 @@ func Hindcast(w io.Writer, h *score.Hindcast) error {
 	}
 	p.open(h)
 	p.leftOut(h)
-	return p.to(w)
+	return p.To(w)
 }
 
 func (p *printer) hindcastTitle(h *score.Hindcast) {
-	p.paragraph("", indent, fmt.Sprintf("Hindcast of %s at level %s: %s of %s, each simulated %s; seed %d", h.File, h.Level,
-		counted(h.Card.Cases, "site"), counted(h.Card.Groups, "leg"), counted(h.Replications, "time"), h.Seed))
-	p.paragraph("", indent, "Intervals hold the figure 95 times in 100 over legs: sites of one leg are not independent.")
+	p.Paragraph("", text.Indent, fmt.Sprintf("Hindcast of %s at level %s: %s of %s, each simulated %s; seed %d", h.File, h.Level,
+		text.Counted(h.Card.Cases, "site"), text.Counted(h.Card.Groups, "leg"), text.Counted(h.Replications, "time"), h.Seed))
+	p.Paragraph("", text.Indent, "Intervals hold the figure 95 times in 100 over legs: sites of one leg are not independent.")
 }
 
 // hindcastCard prints the scores of days on site.
 func (p *printer) hindcastCard(c *score.Card) {
-	p.heading("Days on site")
-	p.item(fmt.Sprintf("CRPS %s d (%s): mean distance of forecast and fact, less what the forecast's own spread explains; %s d for the "+
+	p.Heading("Days on site")
+	p.Item(fmt.Sprintf("CRPS %s d (%s): mean distance of forecast and fact, less what the forecast's own spread explains; %s d for the "+
 		"days of the other legs taken as the forecast, so skill %s", words.Fixed(c.CRPS, 2), words.Between(words.Fixed(c.CRPSCI[0], 2), words.Fixed(c.CRPSCI[1], 2)), words.Fixed(c.Alone, 2), words.Figures(c.Skill)))
-	p.item("CRPS of the logarithm " + words.Figures(c.CRPSLog))
-	p.item("median absolute error of the median " + words.Figures(c.AbsPercent) + " %")
-	p.item(fmt.Sprintf("actual over forecast median: median %s (%s); above 1 it took longer", words.Figures(c.Ratio), interval(c.RatioCI)))
-	p.item(fmt.Sprintf("inside the 50 %% band %s %% (%s), inside the 80 %% band %s %% (%s)", words.Figures(100*c.Inside50), interval(inPercent(c.Inside50CI)),
+	p.Item("CRPS of the logarithm " + words.Figures(c.CRPSLog))
+	p.Item("median absolute error of the median " + words.Figures(c.AbsPercent) + " %")
+	p.Item(fmt.Sprintf("actual over forecast median: median %s (%s); above 1 it took longer", words.Figures(c.Ratio), interval(c.RatioCI)))
+	p.Item(fmt.Sprintf("inside the 50 %% band %s %% (%s), inside the 80 %% band %s %% (%s)", words.Figures(100*c.Inside50), interval(inPercent(c.Inside50CI)),
 		words.Figures(100*c.Inside80), interval(inPercent(c.Inside80CI))))
-	p.item(fmt.Sprintf("sites by the share of the forecast below the fact, in tenths: %v", c.RankHistogram))
+	p.Item(fmt.Sprintf("sites by the share of the forecast below the fact, in tenths: %v", c.RankHistogram))
 }
 
 // open prints what the record does not tell.
@@ -47,9 +52,9 @@ func (p *printer) open(h *score.Hindcast) {
 	if len(h.Open) == 0 {
 		return
 	}
-	p.heading("What the record does not tell: here alone; all else is what simulate does")
+	p.Heading("What the record does not tell: here alone; all else is what simulate does")
 	for _, what := range h.Open {
-		p.item(what)
+		p.Item(what)
 	}
 }
 
@@ -59,9 +64,9 @@ func inPercent(ci [2]float64) [2]float64 { return [2]float64{100 * ci[0], 100 * 
 
 // hindcastClasses prints how classes of sites did.
 func (p *printer) hindcastClasses(h *score.Hindcast) error {
-	p.heading("By class")
+	p.Heading("By class")
 	p.WriteByte('\n')
-	cols := []column{wordColumn("by", 30), wordColumn("class", 16), numberColumn("sites"), numberColumn("actual over\nmedian"), numberColumn("CRPS (d)"), numberColumn("inside\n80 % (%)")}
+	cols := []text.Column{text.WordColumn("by", 30), text.WordColumn("class", 16), text.NumberColumn("sites"), text.NumberColumn("actual over\nmedian"), text.NumberColumn("CRPS (d)"), text.NumberColumn("inside\n80 % (%)")}
 	var rows [][]string
 	last := ""
 	for _, c := range h.Classes {
@@ -72,7 +77,7 @@ func (p *printer) hindcastClasses(h *score.Hindcast) error {
 		last = c.By
 		rows = append(rows, []string{by, c.Class, fmt.Sprint(c.Cases), words.Fixed(c.Ratio, 2), words.Fixed(c.CRPS, 2), words.Fixed(100*c.Inside80, 0)})
 	}
-	return p.table(cols, rows)
+	return p.Table(cols, rows)
 }
 
 // hindcastCycles prints core cycles beside the record.
@@ -80,14 +85,14 @@ func (p *printer) hindcastCycles(h *score.Hindcast) error {
 	if len(h.Cycles) == 0 {
 		return nil
 	}
-	p.heading("Core cycles: median of the holes' medians")
+	p.Heading("Core cycles: median of the holes' medians")
 	p.WriteByte('\n')
-	cols := []column{wordColumn("tool", 10), wordColumn("water", 12), numberColumn("holes"), numberColumn("record (min)"), numberColumn("simulated (min)"), numberColumn("off (%)")}
+	cols := []text.Column{text.WordColumn("tool", 10), text.WordColumn("water", 12), text.NumberColumn("holes"), text.NumberColumn("record (min)"), text.NumberColumn("simulated (min)"), text.NumberColumn("off (%)")}
 	var rows [][]string
 	for _, c := range h.Cycles {
 		rows = append(rows, []string{c.Tool, c.DepthClass, fmt.Sprint(c.Holes), words.Fixed(c.Record, 0), words.Fixed(c.Simulated, 0), words.Fixed(100*(c.Simulated/c.Record-1), 0)})
 	}
-	return p.table(cols, rows)
+	return p.Table(cols, rows)
 }
 
 // hindcastRecovery prints recovery beside the record.
@@ -95,13 +100,13 @@ func (p *printer) hindcastRecovery(h *score.Hindcast) error {
 	if len(h.Recovery) == 0 {
 		return nil
 	}
-	p.heading("Recovery of holes (%%): P50 (P10–P90)")
+	p.Heading("Recovery of holes (%%): P50 (P10–P90)")
 	p.WriteByte('\n')
 	var rows [][]string
 	for _, r := range h.Recovery {
 		rows = append(rows, []string{r.Tool, fmt.Sprint(r.Holes), triple(r.Record), triple(r.Simulated)})
 	}
-	return p.table([]column{wordColumn("tool", 10), numberColumn("holes"), numberColumn("record"), numberColumn("simulated")}, rows)
+	return p.Table([]text.Column{text.WordColumn("tool", 10), text.NumberColumn("holes"), text.NumberColumn("record"), text.NumberColumn("simulated")}, rows)
 }
 
 func triple(q [3]float64) string {
@@ -113,7 +118,7 @@ func (p *printer) leftOut(h *score.Hindcast) {
 	if len(h.LeftOut) == 0 {
 		return
 	}
-	p.heading("Left out: %s", counted(len(h.LeftOut), "row"))
+	p.Heading("Left out: %s", text.Counted(len(h.LeftOut), "row"))
 	first := map[string]int{}
 	count := map[string]int{}
 	var order []string
@@ -124,6 +129,6 @@ func (p *printer) leftOut(h *score.Hindcast) {
 		count[o.Why]++
 	}
 	for _, why := range order {
-		p.item(fmt.Sprintf("%s (%s, line %d the first)", why, counted(count[why], "row"), first[why]))
+		p.Item(fmt.Sprintf("%s (%s, line %d the first)", why, text.Counted(count[why], "row"), first[why]))
 	}
 }

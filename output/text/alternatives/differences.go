@@ -1,4 +1,4 @@
-package text
+package alternatives
 
 import (
 	"fmt"
@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"coredays/model/result"
+	"coredays/output/text"
 	"coredays/output/words"
 )
 
@@ -14,11 +15,11 @@ func (p *printer) differences(c *result.Comparison) error {
 	if len(c.Differences) == 0 || c.Replications < 2 {
 		return nil
 	}
-	p.heading("%s", DifferencesHeading(c))
+	p.Heading("%s", DifferencesHeading(c))
 	p.WriteByte('\n')
 	few := len(c.Alternatives) <= MostPaired
-	columns := []column{wordColumn("the one", 24), wordColumn("less the\nother", 24), numberColumn("days needed\n(d)"), numberColumn("the one is\nshorter (%)"),
-		numberColumn("rank 1 done\n(points)"), numberColumn("core\n(m)")}
+	columns := []text.Column{text.WordColumn("the one", 24), text.WordColumn("less the\nother", 24), text.NumberColumn("days needed\n(d)"), text.NumberColumn("the one is\nshorter (%)"),
+		text.NumberColumn("rank 1 done\n(points)"), text.NumberColumn("core\n(m)")}
 	if !few {
 		columns = slices.Delete(columns, 1, 2)
 	}
@@ -31,14 +32,14 @@ func (p *printer) differences(c *result.Comparison) error {
 		}
 		rows = append(rows, append(row, words.Bounded(words.DaysInterval(d.Days), 2), shorter(&d), words.Points(d.Chance), words.Bounded(d.Metres, 0)))
 	}
-	if err := p.table(columns, rows); err != nil {
+	if err := p.Table(columns, rows); err != nil {
 		return err
 	}
 	for _, line := range Unsettled(c) {
-		p.item(line)
+		p.Item(line)
 	}
 	if text := PairingSentence(c); text != "" {
-		p.say("%s", text)
+		p.Say("%s", text)
 	}
 	return nil
 }

@@ -1,4 +1,4 @@
-package text
+package alternatives
 
 import (
 	"cmp"
@@ -11,6 +11,7 @@ import (
 	"coredays/model/activity"
 	"coredays/model/result"
 	"coredays/model/unit"
+	"coredays/output/text"
 	"coredays/output/words"
 )
 
@@ -19,13 +20,13 @@ func (p *printer) why(c *result.Comparison) error {
 	if c.Reference < 0 {
 		return nil
 	}
-	p.heading("%s", WhyHeading(c))
+	p.Heading("%s", WhyHeading(c))
 	if c.Best == c.Reference {
 		return nil
 	}
 	best, short := &c.Alternatives[c.Best], &c.Alternatives[c.Reference]
 	for _, line := range WhyLines(best, short) {
-		p.item(line)
+		p.Item(line)
 	}
 	p.WriteByte('\n')
 	if err := p.visitsCompared(best, short); err != nil {
@@ -87,7 +88,7 @@ func shareOfFirst(s result.Site) string {
 			ones++
 		}
 	}
-	return fmt.Sprintf("%s with %d of its %s of rank 1", s.Name, ones, counted(len(s.Holes), "item"))
+	return fmt.Sprintf("%s with %d of its %s of rank 1", s.Name, ones, text.Counted(len(s.Holes), "item"))
 }
 
 // capsSentence lists the caps of the sites.
@@ -106,14 +107,14 @@ func capsSentence(a *result.Alternative) string {
 
 // visitsCompared prints arrivals, waiting and completion of each site in both orders.
 func (p *printer) visitsCompared(best, short *result.Alternative) error {
-	columns := []column{wordColumn("site", SiteWidth), numberColumn("arrives, P50:\nfirst"), numberColumn("\nshortest"), numberColumn("waits (d), mean:\nfirst"), numberColumn("\nshortest"),
-		numberColumn("complete (%):\nfirst"), numberColumn("\nshortest")}
+	columns := []text.Column{text.WordColumn("site", text.SiteWidth), text.NumberColumn("arrives, P50:\nfirst"), text.NumberColumn("\nshortest"), text.NumberColumn("waits (d), mean:\nfirst"), text.NumberColumn("\nshortest"),
+		text.NumberColumn("complete (%):\nfirst"), text.NumberColumn("\nshortest")}
 	var rows [][]string
 	for one, other := range VisitsInBoth(best, short) {
 		rows = append(rows, []string{one.Name, arrival(best, one), arrival(short, other), words.Fixed(one.Waiting.Mean/float64(unit.Day), 1),
 			words.Fixed(other.Waiting.Mean/float64(unit.Day), 1), words.Percent(one.ChanceComplete), words.Percent(other.ChanceComplete)})
 	}
-	return p.table(columns, rows)
+	return p.Table(columns, rows)
 }
 
 // VisitsInBoth goes through the primary sites in the order of the first, each with itself on the
@@ -185,9 +186,9 @@ func (p *printer) itemsCompared(best, short *result.Alternative) error {
 	for _, l := range list {
 		rows = append(rows, []string{l.Name, strconv.Itoa(l.Rank), words.Percent(l.One), words.Percent(l.Other)})
 	}
-	p.heading("%s", ItemsHeading())
+	p.Heading("%s", ItemsHeading())
 	p.WriteByte('\n')
-	return p.table([]column{wordColumn("hole or task", SiteWidth), numberColumn("rank"), numberColumn("done (%):\nfirst"), numberColumn("\nshortest")}, rows)
+	return p.Table([]text.Column{text.WordColumn("hole or task", text.SiteWidth), text.NumberColumn("rank"), text.NumberColumn("done (%):\nfirst"), text.NumberColumn("\nshortest")}, rows)
 }
 
 func ItemsHeading() string {

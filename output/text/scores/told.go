@@ -1,0 +1,26 @@
+package scores
+
+import (
+	"fmt"
+
+	"coredays/model/score"
+	"coredays/output/text"
+	"coredays/output/words"
+)
+
+// hindcastTold prints how sites were forecast that were told of those of their leg before them.
+func (p *printer) hindcastTold(h *score.Hindcast) error {
+	a := h.AsItGoes
+	if a == nil {
+		return nil
+	}
+	p.Heading("As it goes: %s from the third of their leg on, told the days of those before", text.Counted(len(a.Sites), "site"))
+	what := "lower"
+	if a.Change > 0 {
+		what = "higher"
+	}
+	p.Item(fmt.Sprintf("CRPS %s d, untold %s d: %s %% %s (%s to %s %% of the untold)", words.Fixed(a.CRPS, 2), words.Fixed(a.Untold, 2), words.Fixed(100*max(a.Change, -a.Change), 1), what,
+		words.Fixed(100*(1+a.ChangeCI[0]), 0), words.Fixed(100*(1+a.ChangeCI[1]), 0)))
+	p.Item("inside the 80 % band " + shareIn(a.Inside80, a.Inside80CI) + " %")
+	return nil
+}
