@@ -6,6 +6,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/check"
 	"coredays/model/voyage"
 	"coredays/output/text"
@@ -32,8 +33,8 @@ func (g *gate) pass(v *voyage.Voyage) (checked string, warnings []string, err er
 		return checked, warnings, nil
 	}
 	if !g.anyway {
-		return checked, nil, planFault{fmt.Errorf("%s can't be done as it stands:\n  %s\n\"coredays check\" tells more; --anyway simulates it all the same",
-			v.Plan.File, strings.Join(stops, "\n  "))}
+		return checked, nil, call.AsFault(fmt.Errorf("%s can't be done as it stands:\n  %s\n\"coredays check\" tells more; --anyway simulates it all the same",
+			v.Plan.File, strings.Join(stops, "\n  ")))
 	}
 	for _, stop := range stops {
 		warnings = append(warnings, "Simulated anyway though the check stops it: "+stop)

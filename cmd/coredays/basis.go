@@ -21,7 +21,7 @@ type basisCall struct {
 	chosen
 	replications int
 	seed         uint64
-	answer
+	call.Answer
 }
 
 func newBasis() *cobra.Command {
@@ -42,7 +42,7 @@ and the numbers behind it with the part of the spread that each has.`,
 		},
 	}
 	b.chosen.addFlags(cmd)
-	b.answer.addFlags(cmd)
+	b.Answer.AddFlags(cmd)
 	cmd.Flags().IntVar(&b.replications, "simulate", 0, "simulate so many expeditions and begin with what matters to the days needed")
 	cmd.Flags().Uint64Var(&b.seed, "seed", 1, "seed of all chance of that simulation")
 	return cmd
@@ -50,11 +50,11 @@ and the numbers behind it with the part of the spread that each has.`,
 
 // execute lists the numbers.
 func (b *basisCall) execute(ctx context.Context, args []string, stdout, stderr io.Writer) error {
-	if err := simulateBound.holds(b.replications); err != nil {
+	if err := call.SimulateBound.Holds(b.replications); err != nil {
 		return err
 	}
 	var v *voyage.Voyage
-	err := orInterrupted(ctx, func() (err error) {
+	err := call.OrInterrupted(ctx, func() (err error) {
 		v, _, err = b.load(args)
 		return err
 	})
@@ -67,7 +67,7 @@ func (b *basisCall) execute(ctx context.Context, args []string, stdout, stderr i
 		results := replicate(ctx, v, sim.Run{Seed: b.seed, Replications: b.replications}, stderr)
 		influences := sensitivity.Sensitivity(ctx, results)
 		if results.Stopped || ctx.Err() != nil {
-			return errInterrupted
+			return call.ErrInterrupted
 		}
 		basis.Weigh(entries, influences)
 		simulated = results.Summary()
@@ -77,7 +77,7 @@ func (b *basisCall) execute(ctx context.Context, args []string, stdout, stderr i
 
 // report prints the list or writes it as JSON.
 func (b *basisCall) report(v *voyage.Voyage, entries []basis.Entry, simulated *result.Summary, stdout io.Writer) error {
-	return b.give(stdout,
+	return b.Give(stdout,
 		func(w io.Writer) error { return text.Basis(w, v.Plan, entries, simulated) },
 		func(w io.Writer) error { return json.Basis(w, v.Plan, entries, simulated) })
 }

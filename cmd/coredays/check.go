@@ -21,8 +21,8 @@ import (
 // checking is a call of check.
 type checking struct {
 	chosen
-	answer
-	detail
+	call.Answer
+	call.Detail
 }
 
 func newCheck() *cobra.Command {
@@ -43,8 +43,8 @@ where that is known. It ends with exit code 1 where anything stops the plan. Wit
 		},
 	}
 	c.chosen.addFlags(cmd)
-	c.answer.addFlags(cmd)
-	c.detail.addFlags(cmd)
+	c.Answer.AddFlags(cmd)
+	c.Detail.AddFlags(cmd)
 	return cmd
 }
 
@@ -52,21 +52,21 @@ where that is known. It ends with exit code 1 where anything stops the plan. Wit
 func (c *checking) execute(ctx context.Context, args []string, stdout io.Writer) error {
 	var p *plan.Plan
 	var found []check.Finding
-	err := orInterrupted(ctx, func() (err error) {
+	err := call.OrInterrupted(ctx, func() (err error) {
 		p, found, err = c.check(args)
 		return err
 	})
 	if err != nil {
 		return err
 	}
-	err = c.give(stdout,
-		func(w io.Writer) error { return text.Check(w, p, found, c.Detail) },
+	err = c.Give(stdout,
+		func(w io.Writer) error { return text.Check(w, p, found, c.Detail.Detail) },
 		func(w io.Writer) error { return json.Check(w, p, found) })
 	if err != nil {
 		return err
 	}
 	if n := len(check.Of(found, check.Stop)); n > 0 {
-		return planFault{fmt.Errorf("%s can't be done as it stands: the check stops it (stops: %d)", p.File, n)}
+		return call.AsFault(fmt.Errorf("%s can't be done as it stands: the check stops it (stops: %d)", p.File, n))
 	}
 	return nil
 }
@@ -75,14 +75,14 @@ func (c *checking) execute(ctx context.Context, args []string, stdout io.Writer)
 func (c *checking) check(args []string) (*plan.Plan, []check.Finding, error) {
 	p, infeasible, err := c.readToCheck(args)
 	if err != nil {
-		return nil, nil, planFault{err}
+		return nil, nil, call.AsFault(err)
 	}
 	if err := call.SparesInputs(c.cmd, p.Reads); err != nil {
 		return nil, nil, err
 	}
 	v, err := voyage.Compile(p)
 	if err != nil {
-		return nil, nil, planFault{fmt.Errorf("%s: %w", p.File, err)}
+		return nil, nil, call.AsFault(fmt.Errorf("%s: %w", p.File, err))
 	}
 	var estimated voyage.QuickEstimate // tools that can't follow one another can't be estimated with
 	if len(infeasible) == 0 {

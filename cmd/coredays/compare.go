@@ -24,7 +24,7 @@ import (
 // comparison is a call of compare.
 type comparison struct {
 	chosen
-	runs       runs
+	runs       call.Runs
 	shard      shard
 	round      string // file of the round that a search has come to
 	orders     bool
@@ -33,7 +33,7 @@ type comparison struct {
 	tracks     string // file of the map
 	page       string // file of the web page
 	gate
-	answer
+	call.Answer
 }
 
 func newCompare() *cobra.Command {
@@ -66,7 +66,7 @@ With several scenarios it compares them. With one, or with the built-in demonstr
 		},
 	}
 	c.chosen.addFlags(cmd)
-	c.runs.addFlags(cmd)
+	c.runs.AddFlags(cmd)
 	c.shard.addFlags(cmd)
 	cmd.Flags().Var(call.InFile(&c.round), "round", "with --orders and --shard: sail the round of the search that \"coredays merge --round\" wrote to `FILE`")
 	cmd.Flags().BoolVar(&c.orders, "orders", false, "look for the best order of the sites")
@@ -75,7 +75,7 @@ With several scenarios it compares them. With one, or with the built-in demonstr
 	cmd.Flags().Var(call.OutFile(&c.tracks, call.AsMap...), "geojson", "write the tracks as a map to `FILE` too (GeoJSON)")
 	cmd.Flags().Var(call.OutFile(&c.page, call.AsPage...), "report", "write the comparison as one web page to `FILE.html` too: charts and tables, to read offline or to print")
 	c.gate.addFlags(cmd)
-	c.answer.addFlags(cmd)
+	c.Answer.AddFlags(cmd)
 	if precision := cmd.Flags().Lookup("precision"); precision != nil {
 		precision.Hidden = true
 	}
@@ -84,7 +84,7 @@ With several scenarios it compares them. With one, or with the built-in demonstr
 
 // execute compares and reports.
 func (c *comparison) execute(ctx context.Context, args []string, stdout, stderr io.Writer) error {
-	run, err := c.runs.run()
+	run, err := c.runs.Run()
 	if err != nil {
 		return err
 	}
@@ -92,7 +92,7 @@ func (c *comparison) execute(ctx context.Context, args []string, stdout, stderr 
 		return err
 	}
 	var r *readyToCompare
-	err = orInterrupted(ctx, func() (err error) {
+	err = call.OrInterrupted(ctx, func() (err error) {
 		r, err = c.prepare(args, run)
 		return err
 	})
@@ -146,9 +146,9 @@ func (c *comparison) trial(r *readyToCompare) (*choice.Trial, error) {
 	switch {
 	case c.drop:
 		trial, err := choice.Cuts(v)
-		return trial, asFault(err)
+		return trial, call.AsFault(err)
 	case c.departures != "":
-		dates, err := parseDates(c.departures, v.Plan.Sails)
+		dates, err := call.ParseDates(c.departures, v.Plan.Sails)
 		if err != nil {
 			return nil, err
 		}
@@ -213,17 +213,17 @@ func (c *comparison) voyages(args []string) (list []*voyage.Voyage, warnings []s
 
 // report prints the answer and writes the files asked for.
 func (c *comparison) report(ctx context.Context, compared *result.Comparison, stdout io.Writer) error {
-	ctx = evenIf(compared.StoppedEarly, ctx)
-	failed := errors.Join(writeTo(ctx, "geojson", c.tracks, func(w io.Writer) error { return json.Tracks(w, compared) }),
-		writeTo(ctx, "report", c.page, func(w io.Writer) error { return page.Comparison(w, compared, program()) }))
-	given := c.give(stdout,
+	ctx = call.EvenIf(compared.StoppedEarly, ctx)
+	failed := errors.Join(call.WriteTo(ctx, "geojson", c.tracks, func(w io.Writer) error { return json.Tracks(w, compared) }),
+		call.WriteTo(ctx, "report", c.page, func(w io.Writer) error { return page.Comparison(w, compared, program()) }))
+	given := c.Give(stdout,
 		func(w io.Writer) error { return alternatives.Print(w, compared) },
 		func(w io.Writer) error { return json.Comparison(w, compared) })
 	if err := errors.Join(given, failed); err != nil {
-		return asFault(err)
+		return call.AsFault(err)
 	}
 	if compared.StoppedEarly {
-		return errInterrupted
+		return call.ErrInterrupted
 	}
 	return nil
 }

@@ -6,6 +6,8 @@ import (
 	"strings"
 	"testing"
 	"time"
+
+	"coredays/cmd/coredays/call"
 )
 
 func TestAComparisonInterruptedAtOnceHasNoAnswer(t *testing.T) {
@@ -43,7 +45,7 @@ func TestDatesAreListedOrCountedInSteps(t *testing.T) {
 		"2027-01-14..2027-02-12/14d":        "2027-01-14T08:30 2027-01-28T08:30 2027-02-11T08:30",
 		"2027-01-14T00:00+10:00,2028-02-29": "2027-01-13T14:00 2028-02-29T08:30",
 	} {
-		dates, err := parseDates(text, sails)
+		dates, err := call.ParseDates(text, sails)
 		if err != nil {
 			t.Error(err)
 		}

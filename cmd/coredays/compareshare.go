@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"io"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/result"
 	"coredays/sim"
 	"coredays/sim/choice"
@@ -19,27 +20,27 @@ func (c *comparison) misused() error {
 	if c.round != "" && (!c.orders || c.shard.asked == "") {
 		return errors.New("--round goes with --orders and --shard: a search on one machine needs none")
 	}
-	return c.shard.misused(c.runs.replications, c.jsonFile != "" || c.tracks != "" || c.page != "")
+	return c.shard.misused(c.runs.Replications, c.JSONFile != "" || c.tracks != "" || c.page != "")
 }
 
 // shared is what the shares of a comparison have in common, or of a round of a search.
 func (c *comparison) shared(args []string, run sim.Run, round string) share.Call {
-	call := share.Call{Command: "compare", Files: args, Settings: c.settings, Anyway: c.anyway, Seed: run.Seed, Replications: run.Replications}
+	shared := share.Call{Command: "compare", Files: args, Settings: c.settings, Anyway: c.anyway, Seed: run.Seed, Replications: run.Replications}
 	switch {
 	case c.orders:
-		call.Options = []string{"--orders", round}
+		shared.Options = []string{"--orders", round}
 	case c.drop:
-		call.Options = []string{"--drop"}
+		shared.Options = []string{"--drop"}
 	case c.departures != "":
-		call.Options = []string{"--departures", c.departures}
+		shared.Options = []string{"--departures", c.departures}
 	}
-	return call
+	return shared
 }
 
 // takeOptions sets what shared gave.
-func (c *comparison) takeOptions(call *share.Call) {
-	c.settings, c.anyway = call.Settings, call.Anyway
-	if o := call.Options; len(o) > 0 {
+func (c *comparison) takeOptions(shared *share.Call) {
+	c.settings, c.anyway = shared.Settings, shared.Anyway
+	if o := shared.Options; len(o) > 0 {
 		c.orders, c.drop = o[0] == "--orders", o[0] == "--drop"
 		if o[0] == "--departures" {
 			c.departures = o[1]
@@ -75,15 +76,15 @@ func (c *comparison) resume(r *readyToCompare, run sim.Run) error {
 	}
 	opened, err := share.Open(c.round)
 	if err != nil {
-		return planFault{fmt.Errorf("--round: %w", err)}
+		return call.AsFault(fmt.Errorf("--round: %w", err))
 	}
 	defer opened.Close()
 	if what := opened.Head.Unlike(c.roundHead(r, run)); what != "" {
-		return planFault{fmt.Errorf("--round %s is of another search: %s", c.round, what)}
+		return call.AsFault(fmt.Errorf("--round %s is of another search: %s", c.round, what))
 	}
 	var state choice.SearchState
 	if err := opened.Take(&state); err != nil {
-		return planFault{err}
+		return call.AsFault(err)
 	}
 	r.search.Resume(state)
 	return nil
@@ -91,13 +92,13 @@ func (c *comparison) resume(r *readyToCompare, run sim.Run) error {
 
 // comparison puts together what compare sailed.
 func (m *merging) comparison(ctx context.Context, all share.All) (joined, error) {
-	call, run := &all[0].Head.Call, runOf(&all[0].Head.Call)
-	c := &comparison{chosen: chosen{cmd: m.cmd}, answer: m.answer, tracks: m.files.track, page: m.files.report}
-	c.takeOptions(call)
+	shared, run := &all[0].Head.Call, runOf(&all[0].Head.Call)
+	c := &comparison{chosen: chosen{cmd: m.cmd}, Answer: m.Answer, tracks: m.files.track, page: m.files.report}
+	c.takeOptions(shared)
 	if c.orders == (m.round == "") {
 		return nil, errors.New("--round FILE goes with the shares of a search for the best order, and with no others: it takes the next round")
 	}
-	r, err := c.prepare(call.Files, run)
+	r, err := c.prepare(shared.Files, run)
 	if err != nil {
 		return nil, err
 	}
@@ -115,7 +116,7 @@ func (m *merging) comparison(ctx context.Context, all share.All) (joined, error)
 			return c.nextRound(ctx, r, run, m.round, stdout)
 		}
 		return c.conclude(ctx, r, compared, stdout)
-	}, asFault(err)
+	}, call.AsFault(err)
 }
 
 // nextRound writes the round that a search has come to.
@@ -126,15 +127,15 @@ func (c *comparison) nextRound(ctx context.Context, r *readyToCompare, run sim.R
 		err = packed.Put(state)
 	}
 	if err == nil {
-		err = writeTo(ctx, "round", file, packed.Write)
+		err = call.WriteTo(ctx, "round", file, packed.Write)
 	}
 	if err != nil {
-		return asFault(err)
+		return call.AsFault(err)
 	}
 	what := fmt.Sprintf("sails %d orders up to %d replications", len(state.Orders), state.UpTo)
 	if state.Final {
 		what = fmt.Sprintf("is the last and sails %d orders with %d replications anew", len(r.search.Trial().Alternatives), run.Replications)
 	}
 	_, err = fmt.Fprintf(stdout, "Round %d of the search is done. Round %d %s; it is in %s, for \"coredays compare --round\".\n", state.Round-1, state.Round, what, file)
-	return asFault(err)
+	return call.AsFault(err)
 }

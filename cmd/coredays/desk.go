@@ -30,7 +30,7 @@ type atDesk struct {
 	noOpen bool
 }
 
-var portBound = bound{"port", 0, 65535, "0 takes one that is free"}
+var portBound = call.Bound{Flag: "port", Least: 0, Most: 65535, Why: "0 takes one that is free"}
 
 func newDesk() *cobra.Command {
 	var a atDesk
@@ -54,17 +54,17 @@ has the whole address. Ctrl-C ends it, and asks first where something is not sav
 }
 
 func (a *atDesk) serve(ctx context.Context, args []string, stdout io.Writer) error {
-	if err := portBound.holds(a.port); err != nil {
+	if err := portBound.Holds(a.port); err != nil {
 		return err
 	}
 	file := ""
 	if len(args) == 1 {
 		if !slices.Contains([]string{".yaml", ".yml"}, strings.ToLower(filepath.Ext(args[0]))) {
-			return planFault{fmt.Errorf("%s: the desk edits scenarios in YAML, whose names end in .yaml or .yml", args[0])}
+			return call.AsFault(fmt.Errorf("%s: the desk edits scenarios in YAML, whose names end in .yaml or .yml", args[0]))
 		}
 		opened, err := document.OpenFile(args[0])
 		if err != nil {
-			return planFault{fmt.Errorf("the scenario can't be read: %w", err)}
+			return call.AsFault(fmt.Errorf("the scenario can't be read: %w", err))
 		}
 		opened.Close()
 		file = args[0]
@@ -72,14 +72,14 @@ func (a *atDesk) serve(ctx context.Context, args []string, stdout io.Writer) err
 	d := laid(file)
 	l, err := net.Listen("tcp4", net.JoinHostPort("127.0.0.1", strconv.Itoa(a.port)))
 	if err != nil {
-		return planFault{err}
+		return call.AsFault(err)
 	}
 	address := "http://" + l.Addr().String() + d.Path()
 	fmt.Fprintf(stdout, "The desk is at\n  %s\nCtrl-C ends it.\n", address)
 	if !a.noOpen {
 		openBrowser(ctx, address)
 	}
-	return asFault(d.Serve(ctx, l, func() {
+	return call.AsFault(d.Serve(ctx, l, func() {
 		fmt.Fprintln(stdout, "Something on the page is not saved. The desk ends when it is saved, or the page closed; Ctrl-C again ends it at once, and what is unsaved is lost.")
 	}))
 }
@@ -87,7 +87,7 @@ func (a *atDesk) serve(ctx context.Context, args []string, stdout io.Writer) err
 // laid is a desk with a scenario, and all that it writes.
 func laid(file string) *desk.Desk {
 	d := desk.New(file)
-	d.Dates = departures
+	d.Dates = call.Departures
 	d.Report, d.Workbook = written(func(_ context.Context, w io.Writer, r *output.Report) error { return page.Report(w, r) }), written(sheet.Workbook)
 	return d
 }

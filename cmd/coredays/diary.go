@@ -22,7 +22,7 @@ import (
 // diary is a call of diary.
 type diary struct {
 	chosen
-	runs        runs
+	runs        call.Runs
 	replication uint32
 	numbered    bool // a replication is given
 	at          string
@@ -30,7 +30,7 @@ type diary struct {
 	table       string // file of the table
 	hours       bool   // print it hour by hour
 	gate
-	answer
+	call.Answer
 }
 
 func newDiary() *cobra.Command {
@@ -56,9 +56,9 @@ of a number, or the one whose days needed are nearest to a quantile of all.`,
 		},
 	}
 	d.chosen.addFlags(cmd)
-	d.runs.addFlags(cmd)
+	d.runs.AddFlags(cmd)
 	d.gate.addFlags(cmd)
-	d.answer.addFlags(cmd)
+	d.Answer.AddFlags(cmd)
 	cmd.Flags().Uint32Var(&d.replication, "replication", 0, "number of the replication, from 0; it may be one that no simulation reached")
 	cmd.Flags().StringVar(&d.at, "at", "P50", "the replication nearest to a quantile of days needed, such as P90")
 	cmd.Flags().Var(call.OutFile(&d.table, call.AsTable...), "csv", "write the diary as a table to `FILE.csv` too, in the form of a log")
@@ -69,7 +69,7 @@ of a number, or the one whose days needed are nearest to a quantile of all.`,
 
 // execute prints the diary asked for; without a choice, that of the median.
 func (d *diary) execute(ctx context.Context, args []string, stdout, stderr io.Writer) error {
-	run, err := d.runs.run()
+	run, err := d.runs.Run()
 	if err != nil {
 		return err
 	}
@@ -79,7 +79,7 @@ func (d *diary) execute(ctx context.Context, args []string, stdout, stderr io.Wr
 	}
 	var v *voyage.Voyage
 	var anyway []string
-	err = orInterrupted(ctx, func() (err error) {
+	err = call.OrInterrupted(ctx, func() (err error) {
 		if v, _, err = d.load(args); err == nil {
 			_, anyway, err = d.pass(v)
 		}
@@ -93,7 +93,7 @@ func (d *diary) execute(ctx context.Context, args []string, stdout, stderr io.Wr
 	}
 	results := replicate(ctx, v, run, stderr)
 	if results.Stopped {
-		return errInterrupted
+		return call.ErrInterrupted
 	}
 	summary := results.Summary()
 	why := fmt.Sprintf("the replication nearest to P%g of days needed among %d", percent, summary.Replications)
@@ -106,7 +106,7 @@ func (d *diary) execute(ctx context.Context, args []string, stdout, stderr io.Wr
 
 // entry makes the diary of a replication; it is nil where that is interrupted.
 func (d *diary) entry(ctx context.Context, v *voyage.Voyage, number int, why string) *result.Diary {
-	book := sim.Diary(ctx, v, d.runs.seed, number, d.within)
+	book := sim.Diary(ctx, v, d.runs.Seed, number, d.within)
 	if book != nil {
 		book.Why = why
 	}
@@ -126,11 +126,11 @@ func parseQuantile(text string) (float64, error) {
 // report prints the diary and writes the files asked for.
 func (d *diary) report(book *result.Diary, warnings []string, stdout io.Writer) error {
 	if book == nil {
-		return errInterrupted
+		return call.ErrInterrupted
 	}
 	book.Warnings = warnings
-	failed := writeTo(context.Background(), "csv", d.table, func(w io.Writer) error { return sheet.Diary(w, book) })
-	return asFault(errors.Join(d.give(stdout,
+	failed := call.WriteTo(context.Background(), "csv", d.table, func(w io.Writer) error { return sheet.Diary(w, book) })
+	return call.AsFault(errors.Join(d.Give(stdout,
 		func(w io.Writer) error { return text.Diary(w, book, d.hours) },
 		func(w io.Writer) error { return json.Diary(w, book) }), failed))
 }

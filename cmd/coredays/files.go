@@ -54,18 +54,18 @@ func (f *files) write(ctx context.Context, v *voyage.Voyage, results *statistics
 	var r *output.Report
 	if f.wanted() {
 		if r = reportOf(ctx, v, results, s); r == nil {
-			return fmt.Errorf("the files were not written: %w", errInterrupted)
+			return fmt.Errorf("the files were not written: %w", call.ErrInterrupted)
 		}
 		r.Log, r.Orders = log, orders
 	}
-	failed := []error{writeTo(ctx, "report", f.report, func(w io.Writer) error { return page.Report(w, r) }), into(ctx, "charts", f.charts, chart.Files, r)}
+	failed := []error{call.WriteTo(ctx, "report", f.report, func(w io.Writer) error { return page.Report(w, r) }), into(ctx, "charts", f.charts, chart.Files, r)}
 	if f.csv != "" || f.workbook != "" {
 		r.Replications = results.Columns()
 	}
 	failed = append(failed, into(ctx, "csv", f.csv, sheet.CSV, r),
-		writeTo(ctx, "xlsx", f.workbook, func(w io.Writer) error { return sheet.Workbook(ctx, w, r) }),
-		writeTo(ctx, "geojson", f.track, func(w io.Writer) error { return json.Tracks(w, choice.Track(v, s)) }))
-	return asFault(errors.Join(failed...))
+		call.WriteTo(ctx, "xlsx", f.workbook, func(w io.Writer) error { return sheet.Workbook(ctx, w, r) }),
+		call.WriteTo(ctx, "geojson", f.track, func(w io.Writer) error { return json.Tracks(w, choice.Track(v, s)) }))
+	return call.AsFault(errors.Join(failed...))
 }
 
 // into writes into the folder that a flag names, if it names one.
@@ -74,7 +74,7 @@ func into(ctx context.Context, flag, folder string, write func(context.Context, 
 		return nil
 	}
 	if err := write(ctx, folder, r); err != nil {
-		return unwritten(ctx, flag, folder, err)
+		return call.Unwritten(ctx, flag, folder, err)
 	}
 	return nil
 }

@@ -24,9 +24,9 @@ type hindcasting struct {
 	cores string
 	level string
 	goes  bool
-	runs  runs
+	runs  call.Runs
 	shard shard
-	answer
+	call.Answer
 }
 
 func newHindcast() *cobra.Command {
@@ -75,12 +75,12 @@ Rows that can't be read are listed and left out with their site.`,
 	}
 	cmd.Flags().Var(call.InFile(&h.cores), "cores", "score core cycles and recovery by this table of cores")
 	cmd.Flags().StringVar(&h.level, "level", records.Programme.String(), "what is known of a site: programme or counts")
-	cmd.Flags().IntVar(&h.runs.replications, "replications", 1000, "how often each site is simulated")
-	cmd.Flags().Uint64Var(&h.runs.seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
-	cmd.Flags().IntVar(&h.runs.workers, "workers", 0, "how many to sail at a time; 0 for one a processor; the answer is the same")
+	cmd.Flags().IntVar(&h.runs.Replications, "replications", 1000, "how often each site is simulated")
+	cmd.Flags().Uint64Var(&h.runs.Seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
+	cmd.Flags().IntVar(&h.runs.Workers, "workers", 0, "how many to sail at a time; 0 for one a processor; the answer is the same")
 	cmd.Flags().BoolVar(&h.goes, "as-it-goes", false, "score each site of a leg, from the third on, told the days of the sites before it")
 	h.shard.addFlags(cmd)
-	h.answer.addFlags(cmd)
+	h.Answer.AddFlags(cmd)
 	return cmd
 }
 
@@ -93,15 +93,15 @@ func oneTable(_ *cobra.Command, args []string) error {
 }
 
 func (h *hindcasting) execute(ctx context.Context, file string, stdout, stderr io.Writer) error {
-	run, err := h.runs.run()
+	run, err := h.runs.Run()
 	if err != nil {
 		return err
 	}
-	if err := h.shard.misused(run.Replications, h.jsonFile != ""); err != nil {
+	if err := h.shard.misused(run.Replications, h.JSONFile != ""); err != nil {
 		return err
 	}
 	var score *score.Hindcast
-	err = orInterrupted(ctx, func() error {
+	err = call.OrInterrupted(ctx, func() error {
 		r, err := h.read(file, run, stderr)
 		if err != nil {
 			return err
@@ -120,7 +120,7 @@ func (h *hindcasting) execute(ctx context.Context, file string, stdout, stderr i
 
 // tell prints the score and writes the JSON.
 func (h *hindcasting) tell(result *score.Hindcast, stdout io.Writer) error {
-	return h.give(stdout,
+	return h.Give(stdout,
 		func(w io.Writer) error { return scores.Print(w, result) },
 		func(w io.Writer) error { return json.Hindcast(w, result) })
 }
@@ -144,37 +144,37 @@ func (h *hindcasting) read(file string, run sim.Run, stderr io.Writer) (*readyTo
 	}
 	sites, out, err := records.HolesIn(file)
 	if err != nil {
-		return nil, planFault{err}
+		return nil, call.AsFault(err)
 	}
 	if len(sites) == 0 {
 		for _, o := range out {
 			fmt.Fprintf(stderr, "%s:%d: %s\n", file, o.Row, o.Why)
 		}
-		return nil, planFault{fmt.Errorf("%s: no site is left to score", file)}
+		return nil, call.AsFault(fmt.Errorf("%s: no site is left to score", file))
 	}
 	f, err := foresee(sites, known)
 	if err != nil {
-		return nil, planFault{err}
+		return nil, call.AsFault(err)
 	}
 	r := &readyToScore{file: file, known: known, run: run, out: out, f: f, goes: h.goes}
 	if h.cores != "" {
 		r.cored, err = readCores(h.cores, sites)
 	}
-	return r, asFault(err)
+	return r, call.AsFault(err)
 }
 
 // sail sails all sites and judges.
 func (r *readyToScore) sail(ctx context.Context) (*score.Hindcast, error) {
 	visits := hindcast.Sail(ctx, r.f.voyages, r.f.legs, r.run)
 	if visits.Stopped {
-		return nil, errInterrupted
+		return nil, call.ErrInterrupted
 	}
 	if r.cored == nil {
 		return r.judge(visits, nil)
 	}
 	cores := hindcast.SailCores(ctx, r.cored.f.voyages, r.cored.f.legs, coreRun(r.run))
 	if ctx.Err() != nil {
-		return nil, errInterrupted
+		return nil, call.ErrInterrupted
 	}
 	return r.judge(visits, cores)
 }
@@ -185,10 +185,10 @@ func (r *readyToScore) judge(visits *hindcast.Visits, cores [][][]sim.Core) (*sc
 	if r.goes {
 		told, err := hindcast.AsItGoes(r.f.sites, hindcast.Cases(r.f.sites, visits), r.f.inLeg)
 		if err != nil {
-			return nil, planFault{err}
+			return nil, call.AsFault(err)
 		}
 		if len(told) == 0 {
-			return nil, planFault{fmt.Errorf("%s: no leg has three sites, so none can be told of two before it", r.file)}
+			return nil, call.AsFault(fmt.Errorf("%s: no leg has three sites, so none can be told of two before it", r.file))
 		}
 		result.AsItGoes = score.JudgeTold(told)
 	}

@@ -8,6 +8,7 @@ import (
 	"io"
 	"strconv"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/listing"
 	"coredays/scenario/document"
 	"coredays/sim"
@@ -52,10 +53,10 @@ func (h *hindcasting) tables(file string) (plans [][]listing.Line, err error) {
 func (h *hindcasting) sailShare(ctx context.Context, r *readyToScore, stdout, stderr io.Writer) error {
 	tables, err := h.tables(r.file)
 	if err != nil {
-		return planFault{err}
+		return call.AsFault(err)
 	}
-	call := share.Call{Command: "hindcast", Files: []string{r.file}, Options: []string{"--level", h.level, "--cores", h.cores, "--as-it-goes", strconv.FormatBool(h.goes)}, Seed: r.run.Seed, Replications: r.run.Replications}
-	return h.shard.sail(ctx, call, tables, func(put func(any) error) error {
+	shared := share.Call{Command: "hindcast", Files: []string{r.file}, Options: []string{"--level", h.level, "--cores", h.cores, "--as-it-goes", strconv.FormatBool(h.goes)}, Seed: r.run.Seed, Replications: r.run.Replications}
+	return h.shard.sail(ctx, shared, tables, func(put func(any) error) error {
 		err := parts.SailHindcast(ctx, r.f.shared(), r.run, h.shard.which, put)
 		if err == nil && r.cored != nil {
 			err = parts.SailCores(ctx, r.cored.f.shared(), coreRun(r.run), h.shard.which, put)
@@ -66,9 +67,9 @@ func (h *hindcasting) sailShare(ctx context.Context, r *readyToScore, stdout, st
 
 // hindcast puts together what hindcast sailed.
 func (m *merging) hindcast(ctx context.Context, all share.All) (joined, error) {
-	call := &all[0].Head.Call
-	h := &hindcasting{level: call.Options[1], cores: call.Options[3], goes: call.Options[5] == strconv.FormatBool(true), answer: m.answer}
-	r, err := h.read(call.Files[0], runOf(call), io.Discard)
+	shared := &all[0].Head.Call
+	h := &hindcasting{level: shared.Options[1], cores: shared.Options[3], goes: shared.Options[5] == strconv.FormatBool(true), Answer: m.Answer}
+	r, err := h.read(shared.Files[0], runOf(shared), io.Discard)
 	if err != nil {
 		return nil, err
 	}
@@ -77,11 +78,11 @@ func (m *merging) hindcast(ctx context.Context, all share.All) (joined, error) {
 		err = asSailed(all, r.file, tables)
 	}
 	if err != nil {
-		return nil, asFault(err)
+		return nil, call.AsFault(err)
 	}
 	visits, err := parts.JoinHindcast(ctx, r.f.shared(), r.run, all)
 	if err != nil {
-		return nil, planFault{err}
+		return nil, call.AsFault(err)
 	}
 	var cores [][][]sim.Core
 	if r.cored != nil {
@@ -93,5 +94,5 @@ func (m *merging) hindcast(ctx context.Context, all share.All) (joined, error) {
 			return err
 		}
 		return h.tell(result, stdout)
-	}, asFault(err)
+	}, call.AsFault(err)
 }

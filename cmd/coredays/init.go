@@ -29,10 +29,10 @@ its unit in the heading or the cell. What the place tells is filled in, and said
 		RunE: func(c *cobra.Command, _ []string) error {
 			text, err := started(sites)
 			if err != nil {
-				return planFault{err}
+				return call.AsFault(err)
 			}
 			_, err = c.OutOrStdout().Write(text)
-			return asFault(err)
+			return call.AsFault(err)
 		},
 	}
 	cmd.Flags().Var(call.InFile(&sites), "sites", "begin with the sites of the table in `FILE` (.csv, .tsv, .xlsx)")

@@ -9,6 +9,8 @@ import (
 	"strings"
 	"testing"
 	"time"
+
+	"coredays/cmd/coredays/call"
 )
 
 // tooLate is how long after Ctrl-C a call has surely not heard it. Calls end within a second on an idle machine; a test
@@ -84,10 +86,10 @@ func TestWhatCannotBeStoppedIsLeftBehind(t *testing.T) {
 	ctx, cancel := context.WithCancel(t.Context())
 	never := make(chan error)
 	time.AfterFunc(10*time.Millisecond, cancel)
-	if err := orInterrupted(ctx, func() error { return <-never }); err != errInterrupted {
+	if err := call.OrInterrupted(ctx, func() error { return <-never }); err != call.ErrInterrupted {
 		t.Error(err)
 	}
-	if err := orInterrupted(t.Context(), func() error { return io.EOF }); err != io.EOF {
+	if err := call.OrInterrupted(t.Context(), func() error { return io.EOF }); err != io.EOF {
 		t.Error(err)
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 
+	"coredays/cmd/coredays/call"
 	"coredays/model/plan"
 	"coredays/model/result"
 	"coredays/scenario/document"
@@ -25,9 +26,9 @@ func (f *files) readLog(p *plan.Plan) (*result.Log, error) {
 	}
 	file, err := document.OpenFile(f.log)
 	if err != nil {
-		return nil, planFault{fmt.Errorf("the log can't be read: %w", err)}
+		return nil, call.AsFault(fmt.Errorf("the log can't be read: %w", err))
 	}
 	defer file.Close()
 	log, err := records.ReadLog(f.log, file, p)
-	return log, asFault(err)
+	return log, call.AsFault(err)
 }

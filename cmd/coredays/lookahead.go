@@ -23,8 +23,8 @@ type lookaheadCall struct {
 	chosen
 	log, cores, state, forecast, before string
 	write, at                           string
-	runs                                runs
-	answer
+	runs                                call.Runs
+	call.Answer
 }
 
 func newLookahead() *cobra.Command {
@@ -52,7 +52,7 @@ A plan is an estimate, not a clearance. The master and the driller decide.`,
 		},
 	}
 	l.chosen.addFlags(cmd)
-	l.answer.addFlags(cmd)
+	l.Answer.AddFlags(cmd)
 	f := cmd.Flags()
 	f.Var(call.InFile(&l.log), "log", "the ship's operations log, from `LOG.csv`")
 	f.Var(call.InFile(&l.cores), "cores", "her core table, from `CORES.csv`")
@@ -61,9 +61,9 @@ A plan is an estimate, not a clearance. The master and the driller decide.`,
 	f.Var(call.InFile(&l.forecast), "forecast", "waves forecast, from `FORECAST.csv` with the columns time and hs_m")
 	f.Var(call.InFile(&l.before), "before", "say what changed since the page that --json wrote to `YESTERDAY.json`")
 	f.Var((*call.FreeText)(&l.at), "at", "the moment of the page, as `TIME` such as 2027-03-11T06:00Z; without it the end of the log")
-	f.IntVar(&l.runs.replications, "replications", 1000, "how often to sail the rest of the expedition, for each choice")
-	f.Uint64Var(&l.runs.seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
-	f.IntVar(&l.runs.workers, "workers", 0, "how many to sail at a time; 0 for one a processor; the answer is the same")
+	f.IntVar(&l.runs.Replications, "replications", 1000, "how often to sail the rest of the expedition, for each choice")
+	f.Uint64Var(&l.runs.Seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
+	f.IntVar(&l.runs.Workers, "workers", 0, "how many to sail at a time; 0 for one a processor; the answer is the same")
 	return cmd
 }
 
@@ -72,7 +72,7 @@ func (l *lookaheadCall) execute(ctx context.Context, args []string, stdout, _ io
 	if l.log == "" {
 		return errors.New("lookahead needs the ship's operations log: --log LOG.csv")
 	}
-	run, err := l.runs.run()
+	run, err := l.runs.Run()
 	if err != nil {
 		return err
 	}
@@ -81,27 +81,27 @@ func (l *lookaheadCall) execute(ctx context.Context, args []string, stdout, _ io
 		return err
 	}
 	var v *voyage.Voyage
-	if err := orInterrupted(ctx, func() (err error) { v, _, err = l.load(args); return err }); err != nil {
+	if err := call.OrInterrupted(ctx, func() (err error) { v, _, err = l.load(args); return err }); err != nil {
 		return err
 	}
 	if l.write != "" {
 		st, _, err := lookahead.Read(v.Plan, files)
 		if err != nil {
-			return planFault{err}
+			return call.AsFault(err)
 		}
-		return asFault(writeTo(ctx, "write-state", l.write, func(w io.Writer) error { return statefile.Write(w, v.Plan, st) }))
+		return call.AsFault(call.WriteTo(ctx, "write-state", l.write, func(w io.Writer) error { return statefile.Write(w, v.Plan, st) }))
 	}
 	page, err := lookahead.Page(ctx, v, files, run)
 	switch {
 	case ctx.Err() != nil:
-		return errInterrupted
+		return call.ErrInterrupted
 	case err != nil:
-		return planFault{err}
+		return call.AsFault(err)
 	}
 	if err := l.compare(page); err != nil {
-		return planFault{err}
+		return call.AsFault(err)
 	}
-	return l.give(stdout,
+	return l.Give(stdout,
 		func(w io.Writer) error { return text.Morning(w, page) },
 		func(w io.Writer) error { return json.Morning(w, page) })
 }
@@ -122,7 +122,7 @@ func (l *lookaheadCall) files() (f lookahead.Papers, err error) {
 		}
 		data, wrong := contents(name)
 		if wrong != nil {
-			err = errors.Join(err, planFault{wrong})
+			err = errors.Join(err, call.AsFault(wrong))
 		}
 		return &lookahead.File{Name: name, Data: data}
 	}

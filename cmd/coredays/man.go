@@ -20,7 +20,7 @@ for a shell comes from "coredays completion".`,
 		Example: `  coredays man man1
   coredays completion bash > coredays.bash`,
 		Args: call.Taking(1, 1, "the folder to write to"),
-		RunE: func(cmd *cobra.Command, args []string) error { return asFault(manuals(cmd.Root(), args[0])) },
+		RunE: func(cmd *cobra.Command, args []string) error { return call.AsFault(manuals(cmd.Root(), args[0])) },
 	}
 }
 

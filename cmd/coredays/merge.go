@@ -21,8 +21,8 @@ import (
 type merging struct {
 	cmd   *cobra.Command
 	round string // file for the next round of a search
-	answer
-	detail
+	call.Answer
+	call.Detail
 	files
 }
 
@@ -48,8 +48,8 @@ gives the answer. A search has at most seven rounds.`,
 		},
 	}
 	m.cmd = cmd
-	m.answer.addFlags(cmd)
-	m.detail.addFlags(cmd)
+	m.Answer.AddFlags(cmd)
+	m.Detail.AddFlags(cmd)
 	m.files.addFlags(cmd)
 	cmd.Flags().Var(call.OutFile(&m.round), "round", "of a search for the best order: the `FILE` for the next round, where there is one")
 	return cmd
@@ -64,10 +64,10 @@ func (m *merging) execute(ctx context.Context, paths []string, stdout, stderr io
 		return err
 	}
 	var conclude joined
-	err := orInterrupted(ctx, func() error {
+	err := call.OrInterrupted(ctx, func() error {
 		all, err := share.OpenAll(paths)
 		if err != nil {
-			return planFault{err}
+			return call.AsFault(err)
 		}
 		defer all.Close()
 		conclude, err = m.join(ctx, all)
@@ -86,7 +86,7 @@ func (m *merging) join(ctx context.Context, all share.All) (joined, error) {
 		return nil, err
 	}
 	if head.Program != machine() {
-		return nil, planFault{fmt.Errorf("the shares were sailed by %s, and this is %s: merge them with the program that sailed them", head.Program, machine())}
+		return nil, call.AsFault(fmt.Errorf("the shares were sailed by %s, and this is %s: merge them with the program that sailed them", head.Program, machine()))
 	}
 	if err := call.SparesInputs(m.cmd, head.Call.Files); err != nil {
 		return nil, err
@@ -94,7 +94,7 @@ func (m *merging) join(ctx context.Context, all share.All) (joined, error) {
 	how := map[string]func(context.Context, share.All) (joined, error){"simulate": m.simulation, "compare": m.comparison, "hindcast": m.hindcast, "study": m.study}
 	conclude, err := how[head.Call.Command](ctx, all)
 	if errors.Is(err, fs.ErrNotExist) {
-		return nil, planFault{fmt.Errorf("%w: the shares name it so; merge them in the folder where they were sailed", err)}
+		return nil, call.AsFault(fmt.Errorf("%w: the shares name it so; merge them in the folder where they were sailed", err))
 	}
 	return conclude, err
 }
@@ -113,29 +113,29 @@ func (m *merging) fits(command string) (err error) {
 // asSailed refuses shares of other plans than there are now.
 func asSailed(all share.All, file string, now [][]listing.Line) error {
 	if what := share.PlansDiffer(all[0].Head.Plans, now); what != "" {
-		return planFault{fmt.Errorf("%s is not the plan that was sailed (the one is the shares', the other the file's now): %s", file, what)}
+		return call.AsFault(fmt.Errorf("%s is not the plan that was sailed (the one is the shares', the other the file's now): %s", file, what))
 	}
 	return nil
 }
 
 // runOf is the run that was shared out.
-func runOf(call *share.Call) sim.Run {
-	return sim.Run{Seed: call.Seed, Replications: call.Replications}
+func runOf(shared *share.Call) sim.Run {
+	return sim.Run{Seed: shared.Seed, Replications: shared.Replications}
 }
 
 // simulation puts together what simulate sailed.
 func (m *merging) simulation(ctx context.Context, all share.All) (joined, error) {
-	call := &all[0].Head.Call
-	s := &simulation{chosen: chosen{settings: call.Settings, cmd: m.cmd}, gate: gate{call.Anyway}, answer: m.answer, detail: m.detail, files: m.files}
-	p, err := s.prepare(call.Files)
+	shared := &all[0].Head.Call
+	s := &simulation{chosen: chosen{settings: shared.Settings, cmd: m.cmd}, gate: gate{shared.Anyway}, Answer: m.Answer, Detail: m.Detail, files: m.files}
+	p, err := s.prepare(shared.Files)
 	if err != nil {
 		return nil, err
 	}
 	if err := asSailed(all, p.v.Plan.File, listed(p.v)); err != nil {
 		return nil, err
 	}
-	results, err := parts.JoinRun(ctx, p.v, runOf(call), all)
+	results, err := parts.JoinRun(ctx, p.v, runOf(shared), all)
 	return func(ctx context.Context, stdout, stderr io.Writer) error {
-		return s.conclude(ctx, p, results, runOf(call), stdout, stderr)
-	}, asFault(err)
+		return s.conclude(ctx, p, results, runOf(shared), stdout, stderr)
+	}, call.AsFault(err)
 }

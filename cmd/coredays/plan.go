@@ -27,14 +27,14 @@ func (c *chosen) addFlags(cmd *cobra.Command) {
 func (c *chosen) load(args []string) (v *voyage.Voyage, invented bool, err error) {
 	p, err := c.read(args)
 	if err != nil {
-		return nil, false, planFault{err}
+		return nil, false, call.AsFault(err)
 	}
 	if err := call.SparesInputs(c.cmd, p.Reads); err != nil {
 		return nil, false, err
 	}
 	v, err = voyage.Compile(p)
 	if err != nil {
-		return nil, false, planFault{fmt.Errorf("%s: %w", p.File, err)}
+		return nil, false, call.AsFault(fmt.Errorf("%s: %w", p.File, err))
 	}
 	return v, len(args) == 0, nil
 }

@@ -38,7 +38,7 @@ type ratesCall struct {
 	starter      bool
 	replications int
 	seed         uint64
-	answer
+	call.Answer
 }
 
 func newRates() *cobra.Command {
@@ -65,7 +65,7 @@ Words of the ship's own are given their meaning by --words FILE; --words-starter
 		},
 	}
 	r.chosen.addFlags(cmd)
-	r.answer.addFlags(cmd)
+	r.Answer.AddFlags(cmd)
 	cmd.Flags().Var(call.InFile(&r.words), "words", "take the meaning of the log's words from the word list in `FILE`")
 	cmd.Flags().BoolVar(&r.starter, "words-starter", false, "print a commented word list to begin with, and do nothing else")
 	cmd.Flags().Var(call.OutFile(&r.yaml, ".yaml", ".yml"), "yaml", "write the rates to use to `FILE.yaml`, for a scenario's rates: {file: …}")
@@ -85,7 +85,7 @@ func isScenario(name string) bool {
 func (r *ratesCall) execute(ctx context.Context, args []string, stdout, stderr io.Writer) error {
 	if r.starter {
 		_, err := stdout.Write(rigfile.Starter())
-		return asFault(err)
+		return call.AsFault(err)
 	}
 	if r.replications < 2 {
 		return fmt.Errorf("--replications %d: give 2 at least", r.replications)
@@ -119,14 +119,14 @@ func (r *ratesCall) execute(ctx context.Context, args []string, stdout, stderr i
 		}
 	}
 	var papers riglog.Papers
-	if err := orInterrupted(ctx, func() error { return r.read(&papers, files) }); err != nil {
+	if err := call.OrInterrupted(ctx, func() error { return r.read(&papers, files) }); err != nil {
 		return err
 	}
 	learned := rates.Learn(ship, &papers, water)
 	yaml := crewrates.YAML(learned)
 	to, err := scenario.ReadRates("rates.yaml", []byte(yaml), ship)
 	if err != nil {
-		return planFault{fmt.Errorf("what was learned can't be a plan's rates: %w", err)}
+		return call.AsFault(fmt.Errorf("what was learned can't be a plan's rates: %w", err))
 	}
 	var effect *crewrates.Effect
 	if p != nil {
@@ -134,17 +134,17 @@ func (r *ratesCall) execute(ctx context.Context, args []string, stdout, stderr i
 			return err
 		}
 	}
-	if err := writeTo(ctx, "yaml", r.yaml, func(w io.Writer) error { _, err := io.WriteString(w, yaml); return err }); err != nil {
-		return asFault(err)
+	if err := call.WriteTo(ctx, "yaml", r.yaml, func(w io.Writer) error { _, err := io.WriteString(w, yaml); return err }); err != nil {
+		return call.AsFault(err)
 	}
-	if err := writeTo(ctx, "report", r.report, func(w io.Writer) error { return page.Rates(w, learned, papers.Notes, program()) }); err != nil {
-		return asFault(err)
+	if err := call.WriteTo(ctx, "report", r.report, func(w io.Writer) error { return page.Rates(w, learned, papers.Notes, program()) }); err != nil {
+		return call.AsFault(err)
 	}
-	err = r.give(stdout,
+	err = r.Give(stdout,
 		func(w io.Writer) error { return crewrates.Print(w, learned, papers.Notes, effect) },
 		func(w io.Writer) error { return json.Rates(w, learned, papers.Notes, effect) })
 	if err == nil && papers.Empty() {
-		return planFault{fmt.Errorf("%s: nothing in it could be read; the list above says why", strings.Join(files, ", "))}
+		return call.AsFault(fmt.Errorf("%s: nothing in it could be read; the list above says why", strings.Join(files, ", ")))
 	}
 	return err
 }
@@ -163,10 +163,10 @@ func (r *ratesCall) read(papers *riglog.Papers, files []string) error {
 	if r.words != "" {
 		data, err := contents(r.words)
 		if err != nil {
-			return planFault{fmt.Errorf("--words: %w", err)}
+			return call.AsFault(fmt.Errorf("--words: %w", err))
 		}
 		if reading.Words, err = rigfile.ReadWords(r.words, data); err != nil {
-			return planFault{err}
+			return call.AsFault(err)
 		}
 	}
 	var wrong []error
@@ -177,7 +177,7 @@ func (r *ratesCall) read(papers *riglog.Papers, files []string) error {
 		}
 		wrong = append(wrong, err)
 	}
-	return asFault(errors.Join(wrong...))
+	return call.AsFault(errors.Join(wrong...))
 }
 
 // contents are all bytes of an ordinary file.
@@ -201,11 +201,11 @@ func (r *ratesCall) effect(ctx context.Context, p *plan.Plan, learned [rig.Rates
 		with.Ship.Rates = x.rates
 		v, err := voyage.Compile(&with)
 		if err != nil {
-			return nil, planFault{fmt.Errorf("%s: %w", p.File, err)}
+			return nil, call.AsFault(fmt.Errorf("%s: %w", p.File, err))
 		}
 		results := replicate(ctx, v, sim.Run{Seed: r.seed, Replications: r.replications}, stderr)
 		if results.Stopped || ctx.Err() != nil {
-			return nil, errInterrupted
+			return nil, call.ErrInterrupted
 		}
 		s := results.Summary().Needed.Total
 		*x.p50, *x.p90 = s.P50/float64(unit.Day), s.P90/float64(unit.Day)

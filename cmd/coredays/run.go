@@ -21,22 +21,6 @@ const (
 	exitInterrupted = 130 // Ctrl-C; what was done is reported
 )
 
-// errInterrupted says that Ctrl-C ended a command that has reported what it had.
-var errInterrupted = errors.New("interrupted")
-
-// planFault is an error of the plan or the data rather than of the call.
-type planFault struct{ error }
-
-func (f planFault) Unwrap() error { return f.error }
-
-// asFault marks an error, if there is one.
-func asFault(err error) error {
-	if err == nil {
-		return nil
-	}
-	return planFault{err}
-}
-
 // run carries out a command line and returns the exit code.
 func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 	screen := screenOn(stdout)
@@ -44,19 +28,19 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 	root.SetArgs(args)
 	err := root.ExecuteContext(ctx)
 	if failed := screen.end(); err == nil && failed != nil {
-		err = asFault(failed)
+		err = call.AsFault(failed)
 	}
 	switch {
 	case err == nil:
 		return exitOK
-	case errors.Is(err, errInterrupted):
-		if err != errInterrupted { // it says what is missing
+	case errors.Is(err, call.ErrInterrupted):
+		if err != call.ErrInterrupted { // it says what is missing
 			fmt.Fprintln(stderr, err)
 		}
 		return exitInterrupted
 	}
 	fmt.Fprintln(stderr, err)
-	if _, ok := errors.AsType[planFault](err); ok {
+	if _, ok := errors.AsType[call.Fault](err); ok {
 		return exitFault
 	}
 	fmt.Fprintln(stderr, `"coredays help" lists the commands; "coredays COMMAND --help" explains one.`)
@@ -78,7 +62,7 @@ A plan is an estimate, not a clearance. Site safety review, the master and the d
 		RunE:          func(c *cobra.Command, _ []string) error { return c.Help() },
 
 		PersistentPreRunE: func(c *cobra.Command, args []string) error {
-			return cmp.Or(screen.begin(c), call.SparesItsFiles(c, args), asFault(call.CanWriteItsFiles(c)))
+			return cmp.Or(screen.begin(c), call.SparesItsFiles(c, args), call.AsFault(call.CanWriteItsFiles(c)))
 		},
 	}
 	root.SetOut(screen)

@@ -27,7 +27,7 @@ type seaCall struct {
 	years int
 	seed  uint64
 	all   bool
-	answer
+	call.Answer
 }
 
 func newSea() *cobra.Command {
@@ -57,17 +57,17 @@ in deep water.`,
 	cmd.Flags().IntVar(&s.years, "years", 0, "how many years of sea to make; 100 without it, 400 beside a record, whose hours are made 20 times at least")
 	cmd.Flags().Uint64Var(&s.seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
 	cmd.Flags().BoolVar(&s.all, "all", false, "print every month, class of work and spell of each site")
-	s.answer.addFlags(cmd)
+	s.Answer.AddFlags(cmd)
 	return cmd
 }
 
 // execute works out the sea of each place and reports; given says that the years are.
 func (s *seaCall) execute(ctx context.Context, args []string, given bool, stdout io.Writer) error {
-	if err := yearsBound.holds(s.years); given && err != nil {
+	if err := call.YearsBound.Holds(s.years); given && err != nil {
 		return err
 	}
 	var questions []sea.Question
-	err := orInterrupted(ctx, func() (err error) {
+	err := call.OrInterrupted(ctx, func() (err error) {
 		questions, err = s.questions(args)
 		return err
 	})
@@ -81,11 +81,11 @@ func (s *seaCall) execute(ctx context.Context, args []string, given bool, stdout
 		}
 		study := q.Study(ctx)
 		if study == nil {
-			return errInterrupted
+			return call.ErrInterrupted
 		}
 		studies = append(studies, study)
 	}
-	return s.give(stdout, func(w io.Writer) error { return seastate.Print(w, studies, text.Detail{All: s.all}) }, func(w io.Writer) error { return json.Sea(w, studies) })
+	return s.Give(stdout, func(w io.Writer) error { return seastate.Print(w, studies, text.Detail{All: s.all}) }, func(w io.Writer) error { return json.Sea(w, studies) })
 }
 
 // usualYears is how many years are made where nothing else is asked for: enough for the storms of
@@ -104,7 +104,7 @@ func (s *seaCall) questions(args []string) ([]sea.Question, error) {
 			return nil, fmt.Errorf("--site and --set are for a scenario, and %s is a record", args[0])
 		}
 		q, err := recordQuestion(args[0])
-		return []sea.Question{q}, asFault(err)
+		return []sea.Question{q}, call.AsFault(err)
 	}
 	v, _, err := s.load(args)
 	if err != nil {

@@ -46,23 +46,23 @@ func (s *shard) misused(replications int, others bool) (err error) {
 }
 
 // sail does the share and writes it when all is done.
-func (s *shard) sail(ctx context.Context, call share.Call, plans [][]listing.Line, sail func(put func(any) error) error, stdout, stderr io.Writer) error {
-	packed, err := share.Pack(&share.Head{Call: call, Program: machine(), Which: s.which, Plans: plans})
+func (s *shard) sail(ctx context.Context, shared share.Call, plans [][]listing.Line, sail func(put func(any) error) error, stdout, stderr io.Writer) error {
+	packed, err := share.Pack(&share.Head{Call: shared, Program: machine(), Which: s.which, Plans: plans})
 	if err == nil {
 		err = sail(packed.Put)
 	}
 	if ctx.Err() != nil && err != nil {
 		fmt.Fprintf(stderr, "Stopped: %s was not written.\n", s.part)
-		return errInterrupted
+		return call.ErrInterrupted
 	}
 	if err != nil {
-		return asFault(err)
+		return call.AsFault(err)
 	}
-	if err := writeTo(context.WithoutCancel(ctx), "part", s.part, packed.Write); err != nil { // sailed to its end, it is worth keeping
-		return planFault{err}
+	if err := call.WriteTo(context.WithoutCancel(ctx), "part", s.part, packed.Write); err != nil { // sailed to its end, it is worth keeping
+		return call.AsFault(err)
 	}
 	_, err = fmt.Fprintf(stdout, "Share %s is in %s.\n", s.which, s.part)
-	return asFault(err)
+	return call.AsFault(err)
 }
 
 // listed are the plans of voyages, figure by figure.

@@ -24,11 +24,11 @@ import (
 // simulation is a call of simulate.
 type simulation struct {
 	chosen
-	runs  runs
+	runs  call.Runs
 	shard shard
 	gate
-	answer
-	detail
+	call.Answer
+	call.Detail
 	files
 }
 
@@ -61,18 +61,18 @@ first line, so let that be the arrival. "coredays diary --csv" writes a simulate
 		},
 	}
 	s.chosen.addFlags(cmd)
-	s.runs.addFlags(cmd)
+	s.runs.AddFlags(cmd)
 	s.shard.addFlags(cmd)
 	s.gate.addFlags(cmd)
-	s.answer.addFlags(cmd)
-	s.detail.addFlags(cmd)
+	s.Answer.AddFlags(cmd)
+	s.Detail.AddFlags(cmd)
 	s.files.addFlags(cmd)
 	return cmd
 }
 
 // execute simulates and reports.
 func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr io.Writer) error {
-	run, err := s.runs.run()
+	run, err := s.runs.Run()
 	if err != nil {
 		return err
 	}
@@ -80,7 +80,7 @@ func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr 
 		return err
 	}
 	var p *prepared
-	err = orInterrupted(ctx, func() (err error) {
+	err = call.OrInterrupted(ctx, func() (err error) {
 		p, err = s.prepare(args)
 		return err
 	})
@@ -98,10 +98,10 @@ func (s *simulation) execute(ctx context.Context, args []string, stdout, stderr 
 
 // misused says what is wrong with the call.
 func (s *simulation) misused() error {
-	if s.shard.asked != "" && s.runs.precision != "" {
+	if s.shard.asked != "" && s.runs.Precision != "" {
 		return errors.New("--precision looks at all replications, which no --shard has")
 	}
-	return cmp.Or(s.shard.misused(s.runs.replications, s.jsonFile != "" || s.files != files{}),
+	return cmp.Or(s.shard.misused(s.runs.Replications, s.JSONFile != "" || s.files != files{}),
 		errors.Join(s.files.nowhereToDraw(), s.files.nowhereToShow()))
 }
 
@@ -156,11 +156,11 @@ func (s *simulation) conclude(ctx context.Context, p *prepared, results *statist
 	if stopped && s.files.wanted() {
 		fmt.Fprintln(stderr, "Interrupted: the files are written of what was sailed. Ctrl-C again ends that too.")
 	}
-	if err := errors.Join(printed, s.files.write(evenIf(stopped, ctx), p.v, results, summary, p.log, orders)); err != nil {
+	if err := errors.Join(printed, s.files.write(call.EvenIf(stopped, ctx), p.v, results, summary, p.log, orders)); err != nil {
 		return err
 	}
 	if stopped {
-		return errInterrupted
+		return call.ErrInterrupted
 	}
 	return nil
 }
@@ -175,15 +175,15 @@ func (s *simulation) describe(results *statistics.Results) *result.Summary {
 
 // tellLog prints where the log has the ship, unless a program reads standard output.
 func (s *simulation) tellLog(summary *result.Summary, log *result.Log, stdout io.Writer) error {
-	if log == nil || s.jsonFile == "-" {
+	if log == nil || s.JSONFile == "-" {
 		return nil
 	}
-	return asFault(text.Logged(stdout, summary, log))
+	return call.AsFault(text.Logged(stdout, summary, log))
 }
 
 // tell prints the answer and writes the JSON.
 func (s *simulation) tell(summary *result.Summary, stdout io.Writer) error {
-	return s.give(stdout,
-		func(w io.Writer) error { return text.Simulation(w, summary, s.Detail) },
+	return s.Give(stdout,
+		func(w io.Writer) error { return text.Simulation(w, summary, s.Detail.Detail) },
 		func(w io.Writer) error { return json.Simulation(w, summary) })
 }

@@ -26,12 +26,12 @@ import (
 // studying is a call of study.
 type studying struct {
 	cmd   *cobra.Command
-	runs  runs
+	runs  call.Runs
 	shard shard
 	csv   string // folder
 	page  string // file of the web page
 	gate
-	answer
+	call.Answer
 }
 
 func newStudy() *cobra.Command {
@@ -64,12 +64,12 @@ read and checked before the first is simulated. What one machine takes too long 
 		},
 	}
 	s.cmd = cmd
-	s.runs.addFlags(cmd)
+	s.runs.AddFlags(cmd)
 	s.shard.addFlags(cmd)
 	cmd.Flags().Var(call.OutFolder(&s.csv), "csv", "write the table into `DIR` as CSV, with dictionary.csv telling the columns")
 	cmd.Flags().Var(call.OutFile(&s.page, call.AsPage...), "report", "write the study as one web page to `FILE.html` too: charts and table, to read offline or to print")
 	s.gate.addFlags(cmd)
-	s.answer.addFlags(cmd)
+	s.Answer.AddFlags(cmd)
 	if precision := cmd.Flags().Lookup("precision"); precision != nil {
 		precision.Hidden = true
 	}
@@ -78,23 +78,23 @@ read and checked before the first is simulated. What one machine takes too long 
 
 // execute simulates and reports.
 func (s *studying) execute(ctx context.Context, file string, stdout, stderr io.Writer) error {
-	run, err := s.runs.run()
+	run, err := s.runs.Run()
 	if err != nil {
 		return err
 	}
-	if err := s.shard.misused(run.Replications, s.jsonFile != "" || s.csv != "" || s.page != ""); err != nil {
+	if err := s.shard.misused(run.Replications, s.JSONFile != "" || s.csv != "" || s.page != ""); err != nil {
 		return err
 	}
 	var p *studied.Plans
 	first, end := 0, 0
-	err = orInterrupted(ctx, func() (err error) {
+	err = call.OrInterrupted(ctx, func() (err error) {
 		if p, err = s.read(ctx, file, run); err != nil {
 			return err
 		}
 		if first, end = 0, p.Count()*run.Replications; s.shard.asked != "" {
 			first, end = parts.StudyRange(p.Sailed(), run.Replications, s.shard.which)
 		}
-		return asFault(p.Check(ctx, first, end, run.Workers, s.passes))
+		return call.AsFault(p.Check(ctx, first, end, run.Workers, s.passes))
 	})
 	if err != nil {
 		return err
@@ -111,7 +111,7 @@ func (s *studying) execute(ctx context.Context, file string, stdout, stderr io.W
 	g := study.Gather(run.Replications)
 	err = study.Sail(ctx, p.Sailed(), run, first, end, g.Add)
 	if err != nil && ctx.Err() == nil {
-		return asFault(err)
+		return call.AsFault(err)
 	}
 	return s.conclude(ctx, p, g.Plans, run, stdout)
 }
@@ -120,7 +120,7 @@ func (s *studying) execute(ctx context.Context, file string, stdout, stderr io.W
 func (s *studying) read(ctx context.Context, file string, run sim.Run) (*studied.Plans, error) {
 	p, err := studied.Read(ctx, file, run.Replications, run.Workers)
 	if err != nil {
-		return nil, asFault(err)
+		return nil, call.AsFault(err)
 	}
 	return p, call.SparesInputs(s.cmd, p.Reads())
 }
@@ -144,29 +144,29 @@ func (s *studying) conclude(ctx context.Context, p *studied.Plans, figures []res
 	if s.anyway {
 		r.Call = append(r.Call, "--anyway")
 	}
-	files := evenIf(r.StoppedEarly, ctx)
+	files := call.EvenIf(r.StoppedEarly, ctx)
 	var failed error
 	if s.csv != "" {
 		if err := sheet.StudyCSV(files, s.csv, r); err != nil {
-			failed = unwritten(files, "csv", s.csv, err)
+			failed = call.Unwritten(files, "csv", s.csv, err)
 		}
 	}
-	failed = errors.Join(failed, writeTo(files, "report", s.page, func(w io.Writer) error { return page.Study(w, r, program()) }))
-	given := s.give(stdout, func(w io.Writer) error { return alternatives.Study(w, r) }, func(w io.Writer) error { return json.Study(w, r) })
+	failed = errors.Join(failed, call.WriteTo(files, "report", s.page, func(w io.Writer) error { return page.Study(w, r, program()) }))
+	given := s.Give(stdout, func(w io.Writer) error { return alternatives.Study(w, r) }, func(w io.Writer) error { return json.Study(w, r) })
 	if err := errors.Join(given, failed); err != nil {
-		return asFault(err)
+		return call.AsFault(err)
 	}
 	if r.StoppedEarly {
-		return errInterrupted
+		return call.ErrInterrupted
 	}
 	return nil
 }
 
 // study puts together what study sailed.
 func (m *merging) study(ctx context.Context, all share.All) (joined, error) {
-	call, run := &all[0].Head.Call, runOf(&all[0].Head.Call)
-	s := &studying{cmd: m.cmd, gate: gate{call.Anyway}, answer: m.answer, csv: m.files.csv, page: m.files.report}
-	p, err := s.read(ctx, call.Files[0], run)
+	shared, run := &all[0].Head.Call, runOf(&all[0].Head.Call)
+	s := &studying{cmd: m.cmd, gate: gate{shared.Anyway}, Answer: m.Answer, csv: m.files.csv, page: m.files.report}
+	p, err := s.read(ctx, shared.Files[0], run)
 	if err != nil {
 		return nil, err
 	}
@@ -176,11 +176,11 @@ func (m *merging) study(ctx context.Context, all share.All) (joined, error) {
 	for _, share := range all {
 		var checked []studied.Checked
 		if err := share.Take(&checked); err != nil {
-			return nil, planFault{err}
+			return nil, call.AsFault(err)
 		}
 		p.Warnings = append(p.Warnings, checked...)
 	}
 	slices.SortStableFunc(p.Warnings, func(a, b studied.Checked) int { return cmp.Compare(a.Number, b.Number) })
 	figures, err := parts.JoinStudy(ctx, p.Sailed(), run, all)
-	return func(ctx context.Context, stdout, _ io.Writer) error { return s.conclude(ctx, p, figures, run, stdout) }, asFault(err)
+	return func(ctx context.Context, stdout, _ io.Writer) error { return s.conclude(ctx, p, figures, run, stdout) }, call.AsFault(err)
 }

@@ -1,4 +1,4 @@
-package main
+package call
 
 import (
 	"github.com/spf13/cobra"
@@ -6,10 +6,11 @@ import (
 	"coredays/output/text"
 )
 
-// detail is how much of an answer is printed.
-type detail struct{ text.Detail }
+// Detail is how much of an answer is printed.
+type Detail struct{ text.Detail }
 
-func (d *detail) addFlags(cmd *cobra.Command) {
+// AddFlags adds --all and --cautions.
+func (d *Detail) AddFlags(cmd *cobra.Command) {
 	cmd.Flags().BoolVar(&d.All, "all", false, "print every table, not only what fits two screens")
 	cmd.Flags().BoolVar(&d.Cautions, "cautions", false, "print in full what no plan decides")
 }
