@@ -31,11 +31,11 @@ var mayImport = map[string][]string{
 // onlyIn are the folders outside of which nobody imports a library, so that it can be replaced.
 var onlyIn = map[string][]string{
 	"github.com/spf13/viper":              {"scenario", "scenario/document"},
-	"github.com/olekukonko/tablewriter":   {"output/text", "output/words", "cmd/fitlevels"},
+	"github.com/olekukonko/tablewriter":   {"output/text", "output/words", "cmd/fitlevels/printed"},
 	"github.com/spf13/cobra":              {"cmd/coredays", "cmd/coredays/call"},
 	"github.com/rogpeppe/go-internal":     {"cmd/coredays"},
 	"github.com/cheggaaa/pb":              {"output/progress"},
-	"gonum.org/v1/plot":                   {"output/chart", "cmd/fitlevels"},
+	"gonum.org/v1/plot":                   {"output/chart", "cmd/fitlevels/refit"},
 	"github.com/go-viper/mapstructure/v2": {"scenario"},
 	"github.com/xuri/excelize":            {"output/sheet", "output", "scenario/spreadsheet", "scenario/sitetable", "cmd/coredays"},
 	"html/template":                       {"output/page", "output/chart"},

@@ -11,6 +11,7 @@ import (
 
 	"golang.org/x/exp/stats"
 
+	"coredays/cmd/fitlevels/refit"
 	"coredays/model/record"
 	"coredays/model/unit"
 	"coredays/scenario/records"
@@ -57,7 +58,7 @@ func lostTime(holesFile, legsFile string, out, notes io.Writer) error {
 	if err != nil {
 		return err
 	}
-	j, err := openSites(holesFile)
+	j, err := refit.OpenSites(holesFile)
 	if err != nil {
 		return err
 	}
@@ -66,7 +67,7 @@ func lostTime(holesFile, legsFile string, out, notes io.Writer) error {
 		return faults
 	}
 	days, lost := map[string][]float64{}, map[string][]float64{}
-	for i, s := range j.sites {
+	for i, s := range j.Sites {
 		if _, known := recorded[s.Leg]; !known || s.Program != "IODP" {
 			continue
 		}
@@ -75,7 +76,7 @@ func lostTime(holesFile, legsFile string, out, notes io.Writer) error {
 			fmt.Fprintln(notes, err)
 			continue
 		}
-		visit := hindcast.Sail(context.Background(), v, []string{j.legs[i]}, sim.Run{Seed: 1, Replications: lostReplications})
+		visit := hindcast.Sail(context.Background(), v, []string{j.Legs[i]}, sim.Run{Seed: 1, Replications: lostReplications})
 		days[s.Leg] = added(days[s.Leg], visit.OnSite[0])
 		lost[s.Leg] = added(lost[s.Leg], visit.Lost[0])
 	}

@@ -20,6 +20,8 @@ import (
 	"fmt"
 	"io"
 	"os"
+
+	"coredays/cmd/fitlevels/refit"
 )
 
 func main() {
@@ -53,7 +55,7 @@ func run(args []string, out, notes io.Writer) error {
 		return errors.Join(errCall, err)
 	}
 	if *fitDays {
-		return fitToDays(*holesFile, *chartDir, out, notes)
+		return refit.FitToDays(*holesFile, *chartDir, out, notes)
 	}
 	if *legsFile != "" {
 		return lostTime(*holesFile, *legsFile, out, notes)

@@ -12,6 +12,8 @@ import (
 	"strings"
 	"testing"
 
+	"coredays/cmd/fitlevels/regress"
+
 	"gonum.org/v1/gonum/stat/distuv"
 )
 
@@ -93,7 +95,7 @@ func TestLinesOfTheExtractAgreeWithinATenthAtThreeKilometres(t *testing.T) {
 	for _, tool := range []string{"H", "X"} {
 		grouped := byHole(withTool(cycles, tool), leastCycles)
 		rows := column(holeMedians(grouped), func(c Cycle) []float64 { return []float64{1, c.Water} })
-		line := Fit{Value: leastAbsolute(rows, minutes(holeMedians(grouped)))}
+		line := Fit{Value: regress.LeastAbsolute(rows, minutes(holeMedians(grouped)))}
 		name := "core cycle line|" + toolName[tool] + "||"
 		whole := known(t, table, name+"constant") + 3*known(t, table, name+"slope")
 		if got := line.At([]float64{1, 3}); math.Abs(got/whole-1) > 0.1 {

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 )
 
 const coreHead = "program,leg,site,hole,water_depth_m,core,type,top_depth_mbsf,cored_m,recovered_m,time_on_deck\n"
@@ -74,5 +75,15 @@ func TestCallWithoutARecordIsAWrongCall(t *testing.T) {
 	}
 	if !slices.Equal([]string{out.String()}, []string{""}) {
 		t.Errorf("standard output has %q", out.String())
+	}
+}
+
+func TestTheFirstSiteOfALegIsTheOneBegunFirst(t *testing.T) {
+	at := func(day int) time.Time { return time.Date(2030, 1, day, 0, 0, 0, 0, time.UTC) }
+	all := []Hole{{Leg: "1", Site: "b", Start: at(5)}, {Leg: "1", Site: "a", Start: at(1)}, {Leg: "1", Site: "a", Start: at(9)}, {Leg: "2", Site: "c", Start: at(3)}, {Leg: "1", Site: "d"}}
+	for i, want := range []string{"no", "yes", "yes", "yes"} {
+		if got := firstOfLeg(all, all[i]); got != want {
+			t.Errorf("site %s: %s, want %s", all[i].Site, got, want)
+		}
 	}
 }

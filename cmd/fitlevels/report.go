@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"io"
 	"slices"
+
+	"coredays/cmd/fitlevels/printed"
 )
 
 // report prints the study as tables.
@@ -32,11 +34,11 @@ func reportLines(w io.Writer, s Study) error {
 			Fit
 		}{{"hole medians on water depth", f.Line}, {"  and on depth below sea floor", f.Deeper}, {"cores less their hole's median", f.InHole}} {
 			for i, term := range fit.Terms {
-				rows = append(rows, []string{f.Tool, fit.name, term, figure(fit.Value[i]), figure(fit.StdErr[i]), fmt.Sprint(fit.Holes)})
+				rows = append(rows, []string{f.Tool, fit.name, term, printed.Figure(fit.Value[i]), printed.Figure(fit.StdErr[i]), fmt.Sprint(fit.Holes)})
 			}
 		}
 	})
-	return table(w, "Core cycle: median lines (least absolute deviations; standard errors over legs)",
+	return printed.Table(w, "Core cycle: median lines (least absolute deviations; standard errors over legs)",
 		[]string{"tool", "line", "term", "value", "std. error", "rows"}, rows)
 }
 
@@ -44,11 +46,11 @@ func reportClasses(w io.Writer, s Study) error {
 	var rows [][]string
 	s.inOrder(func(f ToolFit, _ Recovery) {
 		for _, c := range f.Classes {
-			rows = append(rows, []string{f.Tool, fmt.Sprintf("%.0f-%.0f", c.From, c.From+1), figure(c.Water), fmt.Sprint(c.Holes),
-				fmt.Sprint(c.Cycles), figure(c.Minutes), figure(c.All)})
+			rows = append(rows, []string{f.Tool, fmt.Sprintf("%.0f-%.0f", c.From, c.From+1), printed.Figure(c.Water), fmt.Sprint(c.Holes),
+				fmt.Sprint(c.Cycles), printed.Figure(c.Minutes), printed.Figure(c.All)})
 		}
 	})
-	return table(w, "Core cycle by water depth: median, minutes",
+	return printed.Table(w, "Core cycle by water depth: median, minutes",
 		[]string{"tool", "water km", "mean km", "holes", "cycles", "of hole medians", "of all cycles"}, rows)
 }
 
@@ -61,7 +63,7 @@ func reportLevels(w io.Writer, s Study) error {
 				percents(l.SharesSite[1]), figures(l.Robust...), figures(l.Lag1, l.MeanRatio)))
 		}
 	})
-	return table(w, "Spread of ln(cycle) about the line on water depth, trouble left out: moments; share of variance in %; robust, trouble left in",
+	return printed.Table(w, "Spread of ln(cycle) about the line on water depth, trouble left out: moments; share of variance in %; robust, trouble left in",
 		[]string{"tool", "trouble is", "sd leg", "hole", "run", "% leg", "hole", "run", "(site)", "rob. legs", "all holes", "run", "lag 1", "mean/median"}, rows)
 }
 
@@ -74,16 +76,16 @@ func reportTrouble(w io.Writer, s Study) error {
 				t.Hours.figures()[1:], figures(t.MeanRatio), t.Ratio.figures()[1:], figures(t.TotalRatio)))
 		}
 	})
-	return table(w, "Trouble: chance a core, and time lost beyond the hole's median",
+	return printed.Table(w, "Trouble: chance a core, and time lost beyond the hole's median",
 		[]string{"tool", "trouble is", "% of cores", "std. error", "mean h", "P10 h", "P50 h", "P90 h", "mean x median", "P10", "P50", "P90", "all cycles"}, rows)
 }
 
 func reportPairs(w io.Writer, s Study) error {
 	var rows [][]string
 	for _, p := range s.Pairs {
-		rows = append(rows, []string{toolName[p.A], toolName[p.B], fmt.Sprint(p.Legs), figure(p.Correlation)})
+		rows = append(rows, []string{toolName[p.A], toolName[p.B], fmt.Sprint(p.Legs), printed.Figure(p.Correlation)})
 	}
-	return table(w, "Leg effects: correlation between tools", []string{"tool", "with", "legs", "correlation"}, rows)
+	return printed.Table(w, "Leg effects: correlation between tools", []string{"tool", "with", "legs", "correlation"}, rows)
 }
 
 func reportRotary(w io.Writer, s Study) error {
@@ -100,7 +102,7 @@ func reportRotary(w io.Writer, s Study) error {
 		add("all", r.All)
 		add("water km", r.ByWater...)
 		add("below sea floor km", r.ByDepth...)
-		errs = append(errs, table(w, fmt.Sprintf("Rotary cutting rate, m/h, after %g min/km of wire and %.3g min of handling (sd of ln rate leg/hole/core %.2g/%.2g/%.2g, lag 1 %.2g)",
+		errs = append(errs, printed.Table(w, fmt.Sprintf("Rotary cutting rate, m/h, after %g min/km of wire and %.3g min of handling (sd of ln rate leg/hole/core %.2g/%.2g/%.2g, lag 1 %.2g)",
 			r.Wire, r.Handling, r.SD[0], r.SD[1], r.SD[2], r.Lag1),
 			[]string{"class", "from-to", "holes", "cores", "P5", "P10", "P25", "P50", "P75", "P90", "% over 20", "holes P10", "P50", "P90"}, rows))
 	}

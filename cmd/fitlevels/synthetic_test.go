@@ -5,6 +5,8 @@ import (
 	"math"
 	"math/rand/v2"
 	"testing"
+
+	"coredays/cmd/fitlevels/regress"
 )
 
 func seeded(n uint64) *rand.Rand { return rand.New(rand.NewPCG(n, 7)) }
@@ -60,7 +62,7 @@ func TestLineOfHoleMediansIsRecoveredInSpiteOfTrouble(t *testing.T) {
 
 func TestMedianLineIgnoresOneWildPoint(t *testing.T) {
 	rows := [][]float64{{1, 0}, {1, 1}, {1, 2}, {1, 3}, {1, 4}}
-	b := leastAbsolute(rows, []float64{2, 5, 8, 11, 1000})
+	b := regress.LeastAbsolute(rows, []float64{2, 5, 8, 11, 1000})
 	if math.Abs(b[0]-2) > 0.05 || math.Abs(b[1]-3) > 0.05 {
 		t.Errorf("line %v, want 2 + 3 x through the four points in line", b)
 	}

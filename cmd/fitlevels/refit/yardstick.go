@@ -1,4 +1,4 @@
-package main
+package refit
 
 import (
 	"fmt"
@@ -8,6 +8,8 @@ import (
 
 	"gonum.org/v1/gonum/stat"
 
+	"coredays/cmd/fitlevels/printed"
+	"coredays/cmd/fitlevels/regress"
 	"coredays/model/coring"
 	"coredays/model/record"
 	"coredays/model/score"
@@ -26,8 +28,8 @@ var yardsticks = []struct {
 	train func(rows [][]float64, y []float64) predictor
 }{
 	{"log-linear regression", func(rows [][]float64, y []float64) predictor {
-		b := weightedLeastSquares(rows, y, slices.Repeat([]float64{1}, len(y)))
-		return func(f []float64) float64 { return dot(b, f) }
+		b := regress.WeightedLeastSquares(rows, y, slices.Repeat([]float64{1}, len(y)))
+		return func(f []float64) float64 { return regress.Dot(b, f) }
 	}},
 	{"boosted regression trees", boosted},
 }
@@ -71,21 +73,21 @@ func indicator(is bool) float64 {
 // on legs that it was not trained on, by the deepest tool of a site.
 func (j judged) yardstick(train func([][]float64, []float64) predictor) []score.Case {
 	of := j.fold()
-	rows, y := make([][]float64, len(j.sites)), make([]float64, len(j.sites))
-	for i := range j.sites {
-		rows[i], y[i] = features(&j.sites[i]), math.Log(float64(j.sites[i].Days()/unit.Day))
+	rows, y := make([][]float64, len(j.Sites)), make([]float64, len(j.Sites))
+	for i := range j.Sites {
+		rows[i], y[i] = features(&j.Sites[i]), math.Log(float64(j.Sites[i].Days()/unit.Day))
 	}
 	without := func(left ...int) predictor {
 		var r [][]float64
 		var v []float64
 		for i := range rows {
-			if !slices.Contains(left, of[j.legs[i]]) {
+			if !slices.Contains(left, of[j.Legs[i]]) {
 				r, v = append(r, rows[i]), append(v, y[i])
 			}
 		}
 		return train(r, v)
 	}
-	cases := make([]score.Case, len(j.sites))
+	cases := make([]score.Case, len(j.Sites))
 	for held := range folds {
 		errors := map[coring.Tool][]float64{}
 		for inner := range folds {
@@ -94,20 +96,20 @@ func (j judged) yardstick(train func([][]float64, []float64) predictor) []score.
 			}
 			p := without(held, inner)
 			for i := range rows {
-				if of[j.legs[i]] == inner {
-					tool := j.sites[i].DeepestTool()
+				if of[j.Legs[i]] == inner {
+					tool := j.Sites[i].DeepestTool()
 					errors[tool] = append(errors[tool], y[i]-p(rows[i]))
 				}
 			}
 		}
 		p := without(held)
 		for i := range rows {
-			if of[j.legs[i]] == held {
+			if of[j.Legs[i]] == held {
 				var days []float64
-				for _, e := range errors[j.sites[i].DeepestTool()] {
+				for _, e := range errors[j.Sites[i].DeepestTool()] {
 					days = append(days, math.Exp(p(rows[i])+e))
 				}
-				cases[i] = score.Case{Group: j.legs[i], Actual: math.Exp(y[i]), Forecast: score.NewForecast(days)}
+				cases[i] = score.Case{Group: j.Legs[i], Actual: math.Exp(y[i]), Forecast: score.NewForecast(days)}
 			}
 		}
 	}
@@ -122,10 +124,10 @@ func reportYardsticks(out io.Writer, j judged, simulated []score.Case) error {
 		cards = append(cards, cardRow(k.name, cases))
 		pairs = append(pairs, pairRow(k.name, simulated, cases))
 	}
-	if err := table(out, "Yardsticks on the programme, other legs", []string{"yardstick", "sites", "CRPS d", "95 %", "skill", "CRPS log", "abs %", "actual/median", "95 %", "in 50 %", "95 %", "in 80 %", "95 %"}, cards); err != nil {
+	if err := printed.Table(out, "Yardsticks on the programme, other legs", []string{"yardstick", "sites", "CRPS d", "95 %", "skill", "CRPS log", "abs %", "actual/median", "95 %", "in 50 %", "95 %", "in 80 %", "95 %"}, cards); err != nil {
 		return err
 	}
-	return table(out, "Simulator less yardstick, site by site", []string{"yardstick", "CRPS d", "95 %", "CRPS log", "95 %", "sites with lower CRPS"}, pairs)
+	return printed.Table(out, "Simulator less yardstick, site by site", []string{"yardstick", "CRPS d", "95 %", "CRPS log", "95 %", "sites with lower CRPS"}, pairs)
 }
 
 // pairRow has the mean difference of CRPS, in days and of the logarithm, with intervals over legs.

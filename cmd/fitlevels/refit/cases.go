@@ -1,4 +1,5 @@
-package main
+// Package refit fits to the days on sites what records leave open, and judges the fit by legs not seen.
+package refit
 
 import (
 	"context"
@@ -21,22 +22,22 @@ const trialReplications = 19
 
 // judged are the sites that figures are tried on.
 type judged struct {
-	sites []record.Site
-	legs  []string
+	Sites []record.Site
+	Legs  []string
 	seed  uint64
 }
 
-func openSites(name string) (judged, error) {
+func OpenSites(name string) (judged, error) {
 	sites, _, err := records.HolesIn(name)
-	return judged{sites: sites, legs: record.LegNames(sites), seed: 1}, err
+	return judged{Sites: sites, Legs: record.LegNames(sites), seed: 1}, err
 }
 
 // only keeps some of the sites.
 func (j judged) only(keep func(i int) bool) judged {
 	k := judged{seed: j.seed}
-	for i := range j.sites {
+	for i := range j.Sites {
 		if keep(i) {
-			k.sites, k.legs = append(k.sites, j.sites[i]), append(k.legs, j.legs[i])
+			k.Sites, k.Legs = append(k.Sites, j.Sites[i]), append(k.Legs, j.Legs[i])
 		}
 	}
 	return k
@@ -44,9 +45,9 @@ func (j judged) only(keep func(i int) bool) judged {
 
 // cases forecasts every site with what the figures say.
 func (j judged) cases(u records.Unrecorded, known records.Knowledge, replications int) ([]score.Case, error) {
-	voyages, err := u.Voyages(j.sites, known)
+	voyages, err := u.Voyages(j.Sites, known)
 	if err != nil {
 		return nil, err
 	}
-	return hindcast.Cases(j.sites, hindcast.Sail(context.Background(), voyages, j.legs, sim.Run{Seed: j.seed, Replications: replications})), nil
+	return hindcast.Cases(j.Sites, hindcast.Sail(context.Background(), voyages, j.Legs, sim.Run{Seed: j.seed, Replications: replications})), nil
 }

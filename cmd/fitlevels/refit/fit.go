@@ -1,4 +1,4 @@
-package main
+package refit
 
 import (
 	"fmt"
@@ -76,20 +76,20 @@ type setting struct {
 
 // try forecasts the sites that a knob concerns anew, all where there is no setting yet.
 func (j judged) try(x []float64, from *setting, knob int) (*setting, error) {
-	s := &setting{x: slices.Clone(x), cases: make([]score.Case, len(j.sites))}
-	concerned := func(i int) bool { return from == nil || knobs[knob].concerns(&j.sites[i]) }
+	s := &setting{x: slices.Clone(x), cases: make([]score.Case, len(j.Sites))}
+	concerned := func(i int) bool { return from == nil || knobs[knob].concerns(&j.Sites[i]) }
 	cases, err := j.only(concerned).cases(turned(x), records.Programme, trialReplications)
 	if err != nil {
 		return nil, err
 	}
-	for i := range j.sites {
+	for i := range j.Sites {
 		if concerned(i) {
 			s.cases[i], cases = cases[0], cases[1:]
 		} else {
 			s.cases[i] = from.cases[i]
 		}
 	}
-	s.loss = lossOf(s.cases, func(i int) string { return j.sites[i].DeepestTool().String() })
+	s.loss = lossOf(s.cases, func(i int) string { return j.Sites[i].DeepestTool().String() })
 	for i, k := range knobs {
 		s.loss += penalty * (x[i] / k.prior) * (x[i] / k.prior)
 	}
@@ -115,7 +115,7 @@ func (j judged) fit(notes io.Writer) ([]float64, error) {
 		if err != nil {
 			return nil, err
 		}
-		fmt.Fprintf(notes, "%d sites, step %.2g: loss %.4f d\n", len(j.sites), step, best.loss)
+		fmt.Fprintf(notes, "%d sites, step %.2g: loss %.4f d\n", len(j.Sites), step, best.loss)
 		step /= 2
 	}
 	return best.x, nil

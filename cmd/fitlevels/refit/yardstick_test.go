@@ -1,11 +1,10 @@
-package main
+package refit
 
 import (
 	"fmt"
 	"math"
 	"math/rand/v2"
 	"testing"
-	"time"
 
 	"coredays/model/score"
 )
@@ -56,7 +55,7 @@ func TestPairsAreHeldSiteBySite(t *testing.T) {
 // No model of a yardstick, for a forecast or for its errors, has met the leg that it is held against: with one that
 // remembers the legs it was trained on, none is ever found again.
 func TestAYardstickNeverMeetsTheLegItIsHeldAgainst(t *testing.T) {
-	j, err := openSites("../../testdata/published/site_days.csv")
+	j, err := OpenSites("../../../testdata/published/site_days.csv")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -75,15 +74,5 @@ func TestAYardstickNeverMeetsTheLegItIsHeldAgainst(t *testing.T) {
 	})
 	if again > 0 {
 		t.Errorf("%d sites were met again", again)
-	}
-}
-
-func TestTheFirstSiteOfALegIsTheOneBegunFirst(t *testing.T) {
-	at := func(day int) time.Time { return time.Date(2030, 1, day, 0, 0, 0, 0, time.UTC) }
-	all := []Hole{{Leg: "1", Site: "b", Start: at(5)}, {Leg: "1", Site: "a", Start: at(1)}, {Leg: "1", Site: "a", Start: at(9)}, {Leg: "2", Site: "c", Start: at(3)}, {Leg: "1", Site: "d"}}
-	for i, want := range []string{"no", "yes", "yes", "yes"} {
-		if got := firstOfLeg(all, all[i]); got != want {
-			t.Errorf("site %s: %s, want %s", all[i].Site, got, want)
-		}
 	}
 }

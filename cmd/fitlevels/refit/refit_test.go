@@ -1,4 +1,4 @@
-package main
+package refit
 
 import (
 	"fmt"
@@ -65,7 +65,7 @@ func TestTheRoundFiguresKnowNothingOfTheFit(t *testing.T) {
 }
 
 func TestLegsAreNeverTornByAFold(t *testing.T) {
-	j := judged{legs: []string{"a", "b", "a", "c", "d", "e", "f", "b"}}
+	j := judged{Legs: []string{"a", "b", "a", "c", "d", "e", "f", "b"}}
 	of := j.fold()
 	if len(of) != 6 || of["a"] != 0 || of["b"] != 1 || of["f"] != 0 {
 		t.Errorf("folds %v", of)
@@ -89,9 +89,9 @@ func TestTailsThatHoldTooLittleOrTooMuchCost(t *testing.T) {
 // The days on record of 98 sites, forecast by the round figures and by figures that hardly vary: the latter
 // must be found too narrow.
 func TestTheExtractTellsANarrowForecast(t *testing.T) {
-	j, err := openSites("../../testdata/published/site_days.csv")
-	if err != nil || len(j.sites) < 60 {
-		t.Fatalf("%d sites, %v", len(j.sites), err)
+	j, err := OpenSites("../../../testdata/published/site_days.csv")
+	if err != nil || len(j.Sites) < 60 {
+		t.Fatalf("%d sites, %v", len(j.Sites), err)
 	}
 	narrow := round()
 	for r, q := range narrow.Ship.Rates {
@@ -112,7 +112,7 @@ func TestTheExtractTellsANarrowForecast(t *testing.T) {
 
 // What is left as it was because a knob does not concern it would be the same if it were sailed again.
 func TestAKnobConcernsTheSitesThatItMoves(t *testing.T) {
-	j, err := openSites("../../testdata/published/site_days.csv")
+	j, err := OpenSites("../../../testdata/published/site_days.csv")
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -1,4 +1,4 @@
-package main
+package refit
 
 import (
 	"io"
@@ -14,7 +14,7 @@ const folds = 5
 // fold of a leg: in the order of the file, one after the other.
 func (j judged) fold() map[string]int {
 	of := map[string]int{}
-	for _, leg := range j.legs {
+	for _, leg := range j.Legs {
 		if _, seen := of[leg]; !seen {
 			of[leg] = len(of) % folds
 		}
@@ -27,20 +27,20 @@ func (j judged) fold() map[string]int {
 func (j judged) rotated(notes io.Writer) (byLevel [2][]score.Case, err error) {
 	of := j.fold()
 	for k := range byLevel {
-		byLevel[k] = make([]score.Case, len(j.sites))
+		byLevel[k] = make([]score.Case, len(j.Sites))
 	}
 	for f := range folds {
-		x, err := j.only(func(i int) bool { return of[j.legs[i]] != f }).fit(notes)
+		x, err := j.only(func(i int) bool { return of[j.Legs[i]] != f }).fit(notes)
 		if err != nil {
 			return byLevel, err
 		}
-		held := func(i int) bool { return of[j.legs[i]] == f }
+		held := func(i int) bool { return of[j.Legs[i]] == f }
 		for k := range byLevel {
 			cases, err := j.only(held).cases(turned(x), records.Knowledge(k), heldReplications)
 			if err != nil {
 				return byLevel, err
 			}
-			for i := range j.sites {
+			for i := range j.Sites {
 				if held(i) {
 					byLevel[k][i], cases = cases[0], cases[1:]
 				}
@@ -56,12 +56,12 @@ const heldReplications = 1000
 // later fits on the older half of the sites and forecasts the newer half.
 func (j judged) later(notes io.Writer) ([]score.Case, error) {
 	var starts []int64
-	for i := range j.sites {
-		starts = append(starts, j.sites[i].Start().Unix())
+	for i := range j.Sites {
+		starts = append(starts, j.Sites[i].Start().Unix())
 	}
 	slices.Sort(starts)
 	middle := starts[len(starts)/2]
-	older := func(i int) bool { return j.sites[i].Start().Unix() < middle }
+	older := func(i int) bool { return j.Sites[i].Start().Unix() < middle }
 	x, err := j.only(older).fit(notes)
 	if err != nil {
 		return nil, err

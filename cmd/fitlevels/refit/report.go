@@ -1,19 +1,20 @@
-package main
+package refit
 
 import (
 	"fmt"
 	"io"
 
+	"coredays/cmd/fitlevels/printed"
 	"coredays/model/record"
 	"coredays/model/rig"
 	"coredays/model/score"
 	"coredays/scenario/records"
 )
 
-// fitToDays is the study of what a record of holes leaves open: the figures fitted to all sites, and
+// FitToDays is the study of what a record of holes leaves open: the figures fitted to all sites, and
 // how figures fitted on other legs do.
-func fitToDays(holesFile, chartDir string, out, notes io.Writer) error {
-	j, err := openSites(holesFile)
+func FitToDays(holesFile, chartDir string, out, notes io.Writer) error {
+	j, err := OpenSites(holesFile)
 	if err != nil {
 		return err
 	}
@@ -43,7 +44,7 @@ func fitToDays(holesFile, chartDir string, out, notes io.Writer) error {
 	if err := reportYardsticks(out, j, rotated[records.Programme]); err != nil {
 		return err
 	}
-	return table(out, "Days on site, forecast by figures fitted on other legs (five parts of the legs in turn) and on older sites",
+	return printed.Table(out, "Days on site, forecast by figures fitted on other legs (five parts of the legs in turn) and on older sites",
 		[]string{"forecast", "sites", "CRPS d", "95 %", "skill", "CRPS log", "abs %", "actual/median", "95 %", "in 50 %", "95 %", "in 80 %", "95 %"},
 		[][]string{cardRow("programme, other legs", rotated[records.Programme]), cardRow("counts, other legs", rotated[records.Counts]),
 			cardRow("programme, older half", later)})
@@ -53,14 +54,14 @@ func fitToDays(holesFile, chartDir string, out, notes io.Writer) error {
 func reportSiteClasses(out io.Writer, j judged, rotated [2][]score.Case) error {
 	var rows [][]string
 	for _, by := range record.Classifications {
-		class := func(i int) string { return by.Class(&j.sites[i]) }
+		class := func(i int) string { return by.Class(&j.Sites[i]) }
 		counts := score.Classes(by.By, rotated[records.Counts], class)
 		for i, c := range score.Classes(by.By, rotated[records.Programme], class) {
 			rows = append(rows, []string{by.By, c.Class, fmt.Sprint(c.Cases), fmt.Sprintf("%.2f", c.Ratio), fmt.Sprintf("%.2f", c.CRPS), fmt.Sprintf("%.2f", c.Inside80),
 				fmt.Sprintf("%.2f", counts[i].Ratio), fmt.Sprintf("%.2f", counts[i].CRPS)})
 		}
 	}
-	return table(out, "By class, other legs", []string{"by", "class", "sites", "actual/median", "CRPS d", "in 80 %", "counts: ratio", "CRPS d"}, rows)
+	return printed.Table(out, "By class, other legs", []string{"by", "class", "sites", "actual/median", "CRPS d", "in 80 %", "counts: ratio", "CRPS d"}, rows)
 }
 
 func cardRow(name string, cases []score.Case) []string {
@@ -77,7 +78,7 @@ func reportFigures(out io.Writer, x []float64) error {
 	for i, k := range knobs {
 		rows = append(rows, []string{k.name, fmt.Sprintf("%+.2f", x[i]), fmt.Sprintf("%.2f", k.prior)})
 	}
-	if err := table(out, "Figures of what a record leaves open: moves from the round figures (logarithm or logit), and their prior", []string{"figure", "move", "prior"}, rows); err != nil {
+	if err := printed.Table(out, "Figures of what a record leaves open: moves from the round figures (logarithm or logit), and their prior", []string{"figure", "move", "prior"}, rows); err != nil {
 		return err
 	}
 	u := turned(x)
@@ -86,21 +87,21 @@ func reportFigures(out io.Writer, x []float64) error {
 		rows = append(rows, []string{g.Name, fmt.Sprintf("%.3g", g.Rate.Median()/perHour), fmt.Sprintf("%.3g", g.Rate.Shape.Quantile(0.9)/g.Rate.Median()),
 			fmt.Sprintf("%.3g", u.Ground[i].Ahead.Median()/perHour)})
 	}
-	if err := table(out, "Ground", []string{"ground", "m/h cutting", "factor", "m/h ahead"}, rows); err != nil {
+	if err := printed.Table(out, "Ground", []string{"ground", "m/h cutting", "factor", "m/h ahead"}, rows); err != nil {
 		return err
 	}
 	rows = nil
 	for c, w := range u.Work {
 		rows = append(rows, []string{fmt.Sprint(c), fmt.Sprintf("%.1f", 100*w.Chance), fmt.Sprintf("%.3g", w.Median/3600), fmt.Sprintf("%.3g", w.Factor)})
 	}
-	if err := table(out, "Work not on record, by class of holes in the order of record.yaml", []string{"class", "chance %", "median h", "factor"}, rows); err != nil {
+	if err := printed.Table(out, "Work not on record, by class of holes in the order of record.yaml", []string{"class", "chance %", "median h", "factor"}, rows); err != nil {
 		return err
 	}
 	rows = nil
 	for _, e := range u.Eras {
 		rows = append(rows, []string{fmt.Sprint(e.From), fmt.Sprintf("%.0f", 100*e.Piston), fmt.Sprintf("%.0f", 100*e.Rotated)})
 	}
-	if err := table(out, "Cycles by era, % of those of the built-in ship", []string{"from", "piston", "rotated"}, rows); err != nil {
+	if err := printed.Table(out, "Cycles by era, % of those of the built-in ship", []string{"from", "piston", "rotated"}, rows); err != nil {
 		return err
 	}
 	other, first := u.Ship.Rates[rig.OtherWork], u.Ship.Rates[rig.FirstSiteWork]

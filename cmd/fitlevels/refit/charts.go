@@ -1,4 +1,4 @@
-package main
+package refit
 
 import (
 	"errors"
@@ -21,8 +21,8 @@ func charts(dir string, j judged, cases []score.Case) error {
 	errs := []error{againstFact(filepath.Join(dir, "hindcast_days.svg"), cases), ranks(filepath.Join(dir, "hindcast_ranks.svg"), cases)}
 	for name, by := range map[string]int{"tool": 0, "depth": 1, "water": 2, "year": 3} {
 		class := record.Classifications[by]
-		errs = append(errs, ratios(filepath.Join(dir, "hindcast_"+name+".svg"), class.By, score.Classes(class.By, cases, func(i int) string { return class.Class(&j.sites[i]) }),
-			func(i int) string { return class.Class(&j.sites[i]) }, cases))
+		errs = append(errs, ratios(filepath.Join(dir, "hindcast_"+name+".svg"), class.By, score.Classes(class.By, cases, func(i int) string { return class.Class(&j.Sites[i]) }),
+			func(i int) string { return class.Class(&j.Sites[i]) }, cases))
 	}
 	return errors.Join(errs...)
 }
