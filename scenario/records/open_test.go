@@ -8,7 +8,7 @@ import (
 // The list has the figures of record.yaml as they stand there.
 func TestWhatARecordLeavesOpenIsListedWithItsFigures(t *testing.T) {
 	u, _ := Model()
-	u.Eras = []Era{{1900, 0.9, 1.2}, {2000, 1.1, 0.8}}
+	u.Eras = []Era{{From: 1900, Piston: 0.9, Rotated: 1.2}, {From: 2000, Piston: 1.1, Rotated: 0.8}}
 	u.Work = [UnrecordedClasses]Sometimes{{Chance: 0.05}, {Chance: 0.2}, {Chance: 0.1}, {Chance: 0.6}, {Chance: 0.3}}
 	u.InWater = Slower{From: 3000, Rate: 0.5}
 	text := strings.Join(u.Open(), "\n")
