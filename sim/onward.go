@@ -140,13 +140,14 @@ func (s *ship) choose(c Choice) {
 
 // goesOnTwice does one replication from a start, as sailsTwice does from port.
 func (s *ship) goesOnTwice(x *Start, choice Choice, cores *coreLog, seed uint64, n int) (free *ship) {
-	s.resumes(x, choice, seed, n)
+	try := s.fitting(x, seed, n)
+	s.resumes(x, choice, seed, n, try)
 	s.constrained, s.cores = true, cores
 	s.goesOn()
 	free = s.unconstrained
 	switch {
 	case s.rewind && !s.forked:
-		free.resumes(x, choice, seed, n)
+		free.resumes(x, choice, seed, n, try)
 		free.goesOn()
 	case s.forked:
 		free.cores = nil
@@ -157,10 +158,13 @@ func (s *ship) goesOnTwice(x *Start, choice Choice, cores *coreLog, seed uint64,
 	return free
 }
 
-// resumes puts the ship at the start of a replication.
-func (s *ship) resumes(x *Start, choice Choice, seed uint64, n int) {
+// resumes puts the ship at the start of a replication, the operation in hand drawn the try-th time.
+func (s *ship) resumes(x *Start, choice Choice, seed uint64, n, try int) {
 	s.begins(seed, n)
 	s.takesUp(x)
+	if try > 0 {
+		s.Try(try)
+	}
 	s.choose(choice)
 }
 
@@ -168,7 +172,7 @@ func (s *ship) resumes(x *Start, choice Choice, seed uint64, n int) {
 func DiaryFrom(ctx context.Context, x *Start, seed uint64, replication int) *result.Diary {
 	s := newShip(x.v).until(ctx)
 	s.crew = EstimateByCrew(x.v)
-	s.resumes(x, Choice{}, seed, replication)
+	s.resumes(x, Choice{}, seed, replication, s.fitting(x, seed, replication))
 	s.diary = &recorder{sails: x.v.Plan.Sails}
 	s.constrained = true
 	if !workers.UnlessDropped(s.goesOn) {

@@ -14,6 +14,8 @@ type past struct {
 	at      int     // the next of them
 	credit  float64 // s since it began, where the log does not say on what they were spent
 	lasts   float64 // s that what is in hand still lasts by the crew's own estimate; 0 where they did not say
+	trouble trouble // that is in hand beside it
+	short   bool    // what is in hand was drawn shorter than it has lasted by now
 	watched bool    // note what does not agree
 	amiss   bool    // the operation does other things than the log has
 }
@@ -35,6 +37,9 @@ func (s *ship) relives(k activity.Kind, takes float64) (left float64) {
 		part := min(takes, p.credit)
 		p.credit -= part
 		s.spend(k, part)
+		if p.over() {
+			s.endsTrouble()
+		}
 		s.catchesUp()
 		return takes - part
 	}
@@ -50,9 +55,15 @@ func (s *ship) relives(k activity.Kind, takes float64) (left float64) {
 		if !p.over() {
 			return 0
 		}
-		if p.lasts > 0 {
+		begunAgain := p.trouble.began && k.Of().Stop.BeginsAgain(p.trouble.kind == activity.WaitOnWeather)
+		stopped := s.endsTrouble()
+		switch {
+		case p.lasts > 0 && !stopped:
 			return p.lasts
+		case begunAgain:
+			return takes
 		}
+		p.short = worked > takes
 		return max(0, takes-worked)
 	}
 	p.amiss = p.watched
@@ -90,7 +101,7 @@ func (s *ship) passesAll() {
 		s.passes()
 	}
 	if left := s.past.credit; left > 0 {
-		s.past.credit = 0
+		s.past.credit, s.past.short = 0, true
 		s.spend(activity.CutCore, left)
 		s.catchesUp()
 	}
@@ -148,9 +159,16 @@ func (s *ship) stepInHand() *step {
 
 // goesOn does the operation in hand to its end, and sails on.
 func (s *ship) goesOn() {
-	if !s.past.over() {
+	if s.past.over() {
+		s.endsTrouble()
+		if s.ended != goingOn {
+			s.makeSafe()
+		}
+	} else {
 		s.redoes()
 		s.passesAll()
+		s.endsTrouble()
+		s.Try(0)
 		if s.ended != goingOn {
 			s.makeSafe()
 		}

@@ -31,6 +31,7 @@ func TakeUp(v *voyage.Voyage, st *state.State) *Start {
 	for k := len(st.Steps) - 1; k >= 0; k-- {
 		if x.from(k); x.fits(s) {
 			x.Known = true
+			x.past.trouble = x.troubleInHand()
 			x.account()
 			return x
 		}
@@ -41,6 +42,9 @@ func TakeUp(v *voyage.Voyage, st *state.State) *Start {
 			x.past.credit, x.begins = since, x.At-since
 			x.Known = true
 		}
+	}
+	if x.past.trouble = x.troubleInHand(); x.past.trouble.kind.Of().Class == activity.Repair && x.past.trouble.began {
+		x.Known = true
 	}
 	x.account()
 	return x

@@ -128,6 +128,11 @@ func (r *reader) line(i int) {
 		if k == activity.Task {
 			k = r.taskKind()
 		}
+		if held := seconds / unit.Duration(len(doing)); i > 0 && n == 0 && k == r.st.Doing {
+			r.st.Held += held
+		} else {
+			r.st.Doing, r.st.Held = k, held
+		}
 		r.remember(k, l, seconds/unit.Duration(len(doing)), n == 0)
 		r.st.Spent[k] += seconds / unit.Duration(len(doing))
 		if c := k.Of().Class; r.st.Now.Item != None && (c == activity.Waiting || c == activity.Repair) {
