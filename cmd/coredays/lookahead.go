@@ -14,6 +14,7 @@ import (
 	"coredays/model/morning"
 	"coredays/model/voyage"
 	"coredays/output/json"
+	webpage "coredays/output/page"
 	"coredays/output/text"
 	"coredays/scenario/statefile"
 )
@@ -22,7 +23,7 @@ import (
 type lookaheadCall struct {
 	chosen
 	log, cores, state, forecast, before string
-	write, at                           string
+	write, at, report                   string
 	runs                                call.Runs
 	call.Answer
 }
@@ -60,6 +61,7 @@ A plan is an estimate, not a clearance. The master and the driller decide.`,
 	f.Var(call.OutFile(&l.write, ".yaml", ".yml"), "write-state", "write where the ship stands to `FILE.yaml`, to put right, and do nothing else")
 	f.Var(call.InFile(&l.forecast), "forecast", "waves forecast, from `FORECAST.csv` with the columns time and hs_m")
 	f.Var(call.InFile(&l.before), "before", "say what changed since the page that --json wrote to `YESTERDAY.json`")
+	f.Var(call.OutFile(&l.report, call.AsPage...), "report", "write a web page to `FILE.html`, to look at and hand round")
 	f.Var((*call.FreeText)(&l.at), "at", "the moment of the page, as `TIME` such as 2027-03-11T06:00Z; without it the end of the log")
 	f.IntVar(&l.runs.Replications, "replications", 1000, "how often to sail the rest of the expedition, for each choice")
 	f.Uint64Var(&l.runs.Seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
@@ -99,6 +101,9 @@ func (l *lookaheadCall) execute(ctx context.Context, args []string, stdout, _ io
 		return call.AsFault(err)
 	}
 	if err := l.compare(page); err != nil {
+		return call.AsFault(err)
+	}
+	if err := call.WriteTo(ctx, "report", l.report, func(w io.Writer) error { return webpage.Morning(w, page, program()) }); err != nil {
 		return call.AsFault(err)
 	}
 	return l.Give(stdout,

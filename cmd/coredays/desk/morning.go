@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 
 	"coredays/cmd/coredays/lookahead"
+	"coredays/output/chart"
 	"coredays/output/text"
 	"coredays/sim"
 )
@@ -63,9 +64,13 @@ func (d *Desk) morning(w http.ResponseWriter, r *http.Request) {
 	if err == nil {
 		err = text.Morning(&whole, page)
 	}
+	var charts []chartSaid
+	if err == nil {
+		charts, err = allSaid(chart.Morning(page))
+	}
 	if err != nil {
 		http.Error(w, err.Error(), http.StatusUnprocessableEntity)
 		return
 	}
-	say(w, http.StatusOK, map[string]string{"text": whole.String()})
+	say(w, http.StatusOK, map[string]any{"text": whole.String(), "charts": charts})
 }

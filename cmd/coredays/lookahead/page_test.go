@@ -4,12 +4,16 @@ import (
 	"bytes"
 	"context"
 	"fmt"
+	"html"
+	"strings"
 	"testing"
 	"time"
 
 	"coredays/model/morning"
 	"coredays/model/voyage"
 	"coredays/output/json"
+	"coredays/output/page"
+	"coredays/output/text"
 	"coredays/sim"
 )
 
@@ -108,5 +112,33 @@ func TestAdviceIsTheSameWithAnotherSeed(t *testing.T) {
 		if got := pageOf(t, nil, sim.Run{Seed: seed, Replications: 100}).Advice; got != first {
 			t.Errorf("seed %d says %q, seed 1 %q", seed, got, first)
 		}
+	}
+}
+
+// The page to hand round shows what is printed: every cell of the tables and every sentence, and a chart each of what is
+// to come and of the choices.
+func TestWebPageShowsWhatIsPrinted(t *testing.T) {
+	m := pageOf(t, nil, sim.Run{Seed: 3, Replications: 30})
+	var b bytes.Buffer
+	if err := page.Morning(&b, m, "coredays test"); err != nil {
+		t.Fatal(err)
+	}
+	shown := html.UnescapeString(b.String())
+	for _, part := range text.MorningParts(m) {
+		for _, line := range part.Said {
+			if !strings.Contains(shown, "<p>"+line+"</p>") {
+				t.Errorf("%s: %q is not shown", part.Key, line)
+			}
+		}
+		for _, row := range part.Rows {
+			for _, cell := range row {
+				if !strings.Contains(shown, ">"+cell+"</t") {
+					t.Errorf("%s: %q is not shown", part.Key, cell)
+				}
+			}
+		}
+	}
+	if n := strings.Count(shown, "<svg"); n != 2 {
+		t.Errorf("%d charts, want 2", n)
 	}
 }
