@@ -1,6 +1,8 @@
 package sim
 
 import (
+	"slices"
+
 	"coredays/model/activity"
 	"coredays/model/rig"
 	"coredays/model/voyage"
@@ -30,6 +32,22 @@ func (s *ship) fitting(x *Start, seed uint64, n int) int {
 		}
 	}
 	return 0
+}
+
+// fitted are the tries that fit, of the replications of a run: they are the same whatever is chosen.
+type fitted struct {
+	run   Run
+	tries []int
+}
+
+const notTried = -1
+
+// of are the tries of a run, those that were found before among them.
+func (f *fitted) of(run Run, n int) []int {
+	if f.run.Seed != run.Seed || f.run.First != run.First || len(f.tries) < n {
+		f.run, f.tries = run, slices.Repeat([]int{notTried}, n)
+	}
+	return f.tries
 }
 
 // trouble is a repair or a trouble with barrel, wire or pipe that is in hand.

@@ -159,19 +159,18 @@ func (s *ship) stepInHand() *step {
 
 // goesOn does the operation in hand to its end, and sails on.
 func (s *ship) goesOn() {
-	if s.past.over() {
-		s.endsTrouble()
-		if s.ended != goingOn {
-			s.makeSafe()
-		}
-	} else {
+	if !s.past.over() {
 		s.redoes()
 		s.passesAll()
-		s.endsTrouble()
 		s.Try(0)
-		if s.ended != goingOn {
-			s.makeSafe()
-		}
+	}
+	s.endsTrouble()
+	if s.ended != goingOn {
+		s.makeSafe()
+	}
+	s.choose()
+	if s.forked { // in what was in hand
+		s.unconstrained.choose()
 	}
 	s.sails()
 }

@@ -20,6 +20,7 @@ type Start struct {
 	past   past       // what the log has of it
 	spent  [activity.Kinds]float64
 	known  *random.Known
+	fitted fitted // what GoOn found out of the operation in hand
 	sea    *seaKnown
 }
 
@@ -95,23 +96,36 @@ func (s *ship) takesUp(x *Start) {
 	s.standsAt(x)
 }
 
-// Later is the start with the ship as she stands, so many seconds later: what the log has in hand is no longer.
+// Later is the start with the ship as she stands, so many seconds later: what the log has in hand is no longer, but
+// trouble is not over at once.
 func (x *Start) Later(seconds float64) *Start {
-	if seconds <= 0 {
-		return x
-	}
 	y := *x
-	y.ship, y.past = x.State.Now, past{}
+	y.ship, y.past, y.fitted = x.State.Now, past{}, fitted{}
+	if seconds <= 0 {
+		seconds, y.past.trouble = 0, x.past.trouble
+	}
 	y.At += seconds
 	y.begins = y.At
+	for k, t := range x.State.Spent {
+		y.spent[k] = float64(t)
+	}
 	return &y
 }
 
+// choosing is the start for a choice. Who stops the hole or goes home leaves off what is in hand, but a core is brought up first.
+func (x *Start) choosing(c Choice) *Start {
+	if (c.Home || c.EndHole) && !x.past.over() && !x.coring() {
+		return x.Later(0)
+	}
+	return x
+}
+
 // Knows conditions the start on what was learned of scores.
-func (x *Start) Knows(known *random.Known) { x.known = known }
+func (x *Start) Knows(known *random.Known) { x.known, x.fitted = known, fitted{} }
 
 // KnowSea conditions the sea on the waves now, which may be not a number, and on a forecast.
 func (x *Start) KnowSea(waves float64, forecast []SeaPoint) {
+	x.fitted = fitted{}
 	s := newShip(x.v)
 	s.begins(0, 0)
 	s.takesUp(x)

@@ -5,9 +5,11 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"os"
 	"time"
 
 	"github.com/spf13/cobra"
+	"golang.org/x/term"
 
 	"coredays/cmd/coredays/call"
 	"coredays/cmd/coredays/lookahead"
@@ -17,6 +19,7 @@ import (
 	webpage "coredays/output/page"
 	"coredays/output/text"
 	"coredays/scenario/statefile"
+	"coredays/sim"
 )
 
 // lookaheadCall is a call of lookahead.
@@ -70,7 +73,7 @@ A plan is an estimate, not a clearance. The master and the driller decide.`,
 }
 
 // execute makes the page and prints it.
-func (l *lookaheadCall) execute(ctx context.Context, args []string, stdout, _ io.Writer) error {
+func (l *lookaheadCall) execute(ctx context.Context, args []string, stdout, stderr io.Writer) error {
 	if l.log == "" {
 		return errors.New("lookahead needs the ship's operations log: --log LOG.csv")
 	}
@@ -93,6 +96,9 @@ func (l *lookaheadCall) execute(ctx context.Context, args []string, stdout, _ io
 		}
 		return call.AsFault(call.WriteTo(ctx, "write-state", l.write, func(w io.Writer) error { return statefile.Write(w, v.Plan, st) }))
 	}
+	if err := l.roughly(ctx, v, files, run, stderr); err != nil {
+		return call.AsFault(err)
+	}
 	page, err := lookahead.Page(ctx, v, files, run)
 	switch {
 	case ctx.Err() != nil:
@@ -109,6 +115,26 @@ func (l *lookaheadCall) execute(ctx context.Context, args []string, stdout, _ io
 	return l.Give(stdout,
 		func(w io.Writer) error { return text.Morning(w, page) },
 		func(w io.Writer) error { return json.Morning(w, page) })
+}
+
+// roughReplications are those of a first answer: P50 of the arrival within a tenth of its spread.
+const roughReplications = 100
+
+// roughly gives a first answer, in a line, to who waits for the page before a terminal.
+func (l *lookaheadCall) roughly(ctx context.Context, v *voyage.Voyage, files lookahead.Papers, run sim.Run, stderr io.Writer) error {
+	if terminal, is := stderr.(*os.File); !is || !term.IsTerminal(int(terminal.Fd())) || run.Replications <= roughReplications {
+		return nil
+	}
+	run.Replications = roughReplications
+	page, err := lookahead.Page(ctx, v, files, run)
+	if ctx.Err() != nil {
+		return nil // told by the page that follows
+	}
+	if err != nil {
+		return err
+	}
+	_, err = fmt.Fprintln(stderr, "Rough, refining: "+text.MorningInBrief(page))
+	return err
 }
 
 // files reads what the flags name.

@@ -64,8 +64,7 @@ var drawnWith = map[string]string{"holes": "What is to come", "choices": "What e
 
 // morningHeadline is what must be known first: when she is home, when she must leave, and what to do about it.
 func morningHeadline(m *morning.Page) (list []string) {
-	list = append(list, fmt.Sprintf("Home %s, latest %s: in time in %s of 100 expeditions; everything of rank 1 done in %s.", words.Dates(m.Sails, m.Home), words.Day(m.ArriveBy.UTC()),
-		words.Percent(m.ChanceInTime), words.Percent(m.ChancePrimary)))
+	list = append(list, text.MorningInBrief(m))
 	for _, l := range m.LeaveBy {
 		if !l.PullOut.IsZero() {
 			list = append(list, fmt.Sprintf("To be in time in %s of 100, begin to pull out by %s.", words.Percent(l.Chance), words.Moment(l.PullOut)))

@@ -44,6 +44,12 @@ func MorningLine(m *morning.Page) string {
 	return fmt.Sprintf("%s: look-ahead of %s; seed %d; the rest sailed %d times", words.OrElse(m.Scenario, "Unnamed scenario"), words.Moment(m.At), m.Seed, m.Replications)
 }
 
+// MorningInBrief is what must be known first.
+func MorningInBrief(m *morning.Page) string {
+	return fmt.Sprintf("Home %s, latest %s: in time in %s of 100 expeditions; everything of rank 1 done in %s.", words.Dates(m.Sails, m.Home), words.Day(m.ArriveBy.UTC()),
+		words.Percent(m.ChanceInTime), words.Percent(m.ChancePrimary))
+}
+
 // MorningCaution is what a morning page does not decide.
 const MorningCaution = "A look-ahead is an estimate, not a clearance: approved depths, gas, the sea and the ice, ratings and the ship's safety are for those who answer for them."
 

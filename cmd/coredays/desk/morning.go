@@ -37,6 +37,14 @@ type papers struct {
 	Forecast *paper `json:"forecast"`
 }
 
+// replications are few for a first answer.
+func (q *question) replications() int {
+	if q.Rough {
+		return roughly
+	}
+	return restReplications
+}
+
 // morning makes the look-ahead from the plan on the page and the ship's log. The page stops it by hanging up.
 func (d *Desk) morning(w http.ResponseWriter, r *http.Request) {
 	q, ok := asked(w, r)
@@ -55,7 +63,7 @@ func (d *Desk) morning(w http.ResponseWriter, r *http.Request) {
 	defer done()
 	p := q.Papers
 	page, err := lookahead.Page(ctx, now.voyage, lookahead.Papers{Log: *p.Log.file(), Cores: p.Cores.file(), State: p.State.file(), Forecast: p.Forecast.file()},
-		sim.Run{Seed: seed, Replications: restReplications})
+		sim.Run{Seed: seed, Replications: q.replications()})
 	if errors.Is(context.Cause(ctx), errSuperseded) {
 		http.Error(w, "Ended: the plan was changed, or another window asked.", http.StatusConflict)
 		return

@@ -13,6 +13,7 @@ import (
 	"coredays/model/voyage"
 	"coredays/scenario"
 	"coredays/sim"
+	"coredays/sim/statistics"
 )
 
 // certain takes all chance out of a plan: every quantity has its median, nothing goes wrong, the sea is calm.
@@ -56,6 +57,17 @@ func certain(p *plan.Plan) {
 	}
 }
 
+// goesHome holds that a ship that leaves what she has in hand needs the way to port at her speed, and besides no more than
+// a core in hand, two trips of pipe, an assembly, a filled hole, rig service and pilotage take: less than two days.
+func goesHome(t *testing.T, v *voyage.Voyage, x *sim.Start, doing activity.Kind, distance float64) {
+	t.Helper()
+	way := distance / v.Quantities[rig.SailingSpeed].Median
+	o := sim.GoOn(context.Background(), x, sim.Choice{Home: true}, sim.Run{Seed: 1, Replications: 1})
+	if took := o.Column(o.Constrained, statistics.ColDays)[0] - x.At; took < way || took > way+2*86400 {
+		t.Errorf("home from %s takes %.2f d, and the way alone %.2f d", doing, took/86400, way/86400)
+	}
+}
+
 // Where no chance is left, a ship taken from her log in the midst of anything comes home to the second when the diary
 // has her there, with the same depth and the same core: one state for every kind of activity that the diary has.
 func TestShipGoesOnFromAnyStateWithoutAJump(t *testing.T) {
@@ -86,7 +98,11 @@ func TestShipGoesOnFromAnyStateWithoutAJump(t *testing.T) {
 		if len(faults) > 0 {
 			t.Fatal(e.Kind, faults)
 		}
-		d := sim.DiaryFrom(context.Background(), sim.TakeUp(v, st), 1, 0)
+		x := sim.TakeUp(v, st)
+		if n := st.Now.Site; n != state.None {
+			goesHome(t, v, x, e.Kind, v.Leg(voyage.SitePlace(n), voyage.ToPort).Distance)
+		}
+		d := sim.DiaryFrom(context.Background(), x, 1, 0)
 		if end := &d.Entries[len(d.Entries)-1]; end.To.Sub(last.To).Abs() > 2*time.Second {
 			t.Errorf("%s of %s at %s: home %s later than the diary has it", e.Kind, e.Place, at.Format(time.RFC3339), end.To.Sub(last.To))
 		}

@@ -32,9 +32,12 @@ async function take(kind, file, look) {
 export function lookahead(desk, alone) {
   const look = () => alone(async () => {
     at("aheadsaid").textContent = "Simulating the rest of the expedition from " + papers.log.name + ".";
-    const {ok, body} = await call("morning", {text: desk.text, papers});
-    at("aheadsaid").textContent = ok ? "From " + Object.values(papers).map(p => p.name).join(", ") + " and the plan on screen." : String(body.error ?? body);
-    at("ahead").replaceChildren(...(ok ? [element("pre", {tabindex: "0", "aria-label": "Morning page"}, body.text), ...body.charts.map(figure)] : []));
+    for (const rough of [true, false]) { // the first answer within a second
+      const {ok, body} = await call("morning", {text: desk.text, papers, rough});
+      at("aheadsaid").textContent = ok ? (rough ? "Rough, refining: " : "") + "from " + Object.values(papers).map(p => p.name).join(", ") + " and the plan on screen." : String(body.error ?? body);
+      at("ahead").replaceChildren(...(ok ? [element("pre", {tabindex: "0", "aria-label": "Morning page"}, body.text), ...body.charts.map(figure)] : []));
+      if (!ok) return;
+    }
   });
   at("papers").replaceChildren(...Object.entries(kinds).map(([kind, name]) => {
     const input = element("input", {type: "file", id: "paper-" + kind});
