@@ -117,6 +117,15 @@ func (s *ship) endsTrouble() bool {
 	return true
 }
 
+// waitsOn goes on with a wait on weather in hand: who waits for a sea to begin again in does not begin in one that would
+// merely not have stopped the work.
+func (s *ship) waitsOn(k activity.Kind) {
+	most := s.waveLimitOf(k.Of().Limit)
+	if s.ended == goingOn && k.Of().Stop != activity.Forfeit && s.rough(most*s.rateMedian(rig.ResumeAt)) {
+		s.standBy(k, most)
+	}
+}
+
 // losesString ends the operation: the string was severed.
 func (s *ship) losesString() {
 	if s.ended == goingOn {

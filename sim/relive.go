@@ -56,7 +56,11 @@ func (s *ship) relives(k activity.Kind, takes float64) (left float64) {
 			return 0
 		}
 		begunAgain := p.trouble.began && k.Of().Stop.BeginsAgain(p.trouble.kind == activity.WaitOnWeather)
+		waits := p.trouble.began && p.trouble.kind == activity.WaitOnWeather
 		stopped := s.endsTrouble()
+		if waits {
+			s.waitsOn(k)
+		}
 		switch {
 		case p.lasts > 0 && !stopped:
 			return p.lasts

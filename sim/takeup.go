@@ -1,9 +1,11 @@
 package sim
 
 import (
+	"math"
 	"time"
 
 	"coredays/model/activity"
+	"coredays/model/rig"
 	"coredays/model/state"
 	"coredays/model/voyage"
 	"coredays/sim/random"
@@ -123,11 +125,24 @@ func (x *Start) choosing(c Choice) *Start {
 // Knows conditions the start on what was learned of scores.
 func (x *Start) Knows(known *random.Known) { x.known, x.fitted = known, fitted{} }
 
+// waitsFor is the wave height for which the ship waits by the log; 0 where she does not, or where it is not known for what.
+func (x *Start) waitsFor(s *ship) float64 {
+	n := len(x.State.Steps)
+	if x.State.Doing != activity.WaitOnWeather || n == 0 {
+		return 0
+	}
+	most := s.waveLimitOf(x.State.Steps[n-1].Kind.Of().Limit)
+	if math.IsInf(most, 1) {
+		return 0
+	}
+	return most * s.rateMedian(rig.ResumeAt)
+}
+
 // KnowSea conditions the sea on the waves now, which may be not a number, and on a forecast.
 func (x *Start) KnowSea(waves float64, forecast []SeaPoint) {
 	x.fitted = fitted{}
 	s := newShip(x.v)
 	s.begins(0, 0)
 	s.takesUp(x)
-	x.knowSea(waves, forecast, s.sea.waves, func(step int) int { return s.sea.series[s.sea.course].Day(step + s.sea.ahead) })
+	x.knowSea(waves, x.waitsFor(s), forecast, s.sea.waves, func(step int) int { return s.sea.series[s.sea.course].Day(step + s.sea.ahead) })
 }

@@ -92,3 +92,52 @@ func down(d *result.Diary) (at time.Time) {
 	}
 	return at
 }
+
+// A ship that has waited on weather for five hours when the log ends still has the sea above her limit, though the log does
+// not state it. Her score is a normal one with mean and variance of that above the bound. By hand, for a bound of 1: mean
+// 1.525, deviation 0.446, so that 0.88 of the replications wait on; for bounds of 0 and 2 it is 0.91 and 0.87.
+func TestAShipThatWaitsHasTheSeaForIt(t *testing.T) {
+	p, err := scenario.WithSettings(scenario.DemonstrationText(), "demonstration.yaml", nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	seas := slices.Clone(p.Sites)
+	certain(p)
+	calm, err := voyage.Compile(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	d := sim.Diary(context.Background(), calm, 1, 0, true)
+	trip := slices.IndexFunc(d.Entries, func(e result.Entry) bool { return e.Kind == activity.RunPipe })
+	d.Entries = d.Entries[:trip+2]
+	running, wait := &d.Entries[trip], &d.Entries[trip+1]
+	running.To = running.From.Add(running.To.Sub(running.From) / 2)
+	*wait = *running
+	wait.Kind, wait.From, wait.To, wait.Note = activity.WaitOnWeather, running.To, running.To.Add(5*time.Hour), ""
+	st, faults := state.Read(p, papersOf(t, d), wait.To)
+	if len(faults) > 0 {
+		t.Fatal(faults)
+	}
+	for i := range p.Sites {
+		p.Sites[i].Climate.Mean, p.Sites[i].Climate.Variation = seas[i].Climate.Mean, seas[i].Climate.Variation
+	}
+	v, err := voyage.Compile(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	x := sim.TakeUp(v, st)
+	x.KnowSea(math.NaN(), nil)
+	const n = 200
+	waits := 0
+	for i := range n {
+		for _, e := range sim.DiaryFrom(context.Background(), x, 1, i).Entries {
+			if e.Kind == activity.WaitOnWeather && !e.From.After(wait.To.Add(time.Second)) && e.To.After(wait.To.Add(2*time.Second)) {
+				waits++
+				break
+			}
+		}
+	}
+	if share := float64(waits) / n; share < 0.80 || share > 0.97 { // three standard errors of 0.024 about 0.87 to 0.91
+		t.Errorf("%.2f of the replications wait on, want some 0.88", share)
+	}
+}
