@@ -13,6 +13,7 @@ type past struct {
 	steps   []pastStep
 	at      int     // the next of them
 	credit  float64 // s since it began, where the log does not say on what they were spent
+	toGo    float64 // m still to sail; below 0 where that is not stated
 	lasts   float64 // s that what is in hand still lasts by the crew's own estimate; 0 where they did not say
 	trouble trouble // that is in hand beside it
 	short   bool    // what is in hand was drawn shorter than it has lasted by now
@@ -121,6 +122,9 @@ func (s *ship) sailed(k activity.Kind, distance, speed float64) (left float64) {
 	}
 	way := s.past.steps[s.past.at].worked * speed
 	s.passes()
+	if left := s.past.toGo; left >= 0 && s.past.over() {
+		return left
+	}
 	return max(0, distance-way)
 }
 

@@ -70,7 +70,10 @@ func (x *Start) from(k int) {
 		total += p.worked + p.idle
 	}
 	x.begins = x.At - total
-	x.past.lasts = float64(x.State.Over)
+	x.past.lasts, x.past.toGo = float64(x.State.Over), -1
+	if x.State.ToGo {
+		x.past.toGo = float64(x.State.Way)
+	}
 }
 
 // fits tells whether the rules of the ship, from where she was, do what the log has.

@@ -2,11 +2,13 @@ package lookahead
 
 import (
 	"context"
+	"slices"
 	"testing"
 	"time"
 
 	"coredays/model/activity"
 	"coredays/model/plan"
+	"coredays/model/result"
 	"coredays/model/rig"
 	"coredays/model/spread"
 	"coredays/model/state"
@@ -109,5 +111,49 @@ func TestShipGoesOnFromAnyStateWithoutAJump(t *testing.T) {
 	}
 	if states < 25 {
 		t.Errorf("%d kinds of activity, want 25 states", states)
+	}
+}
+
+// A ship under way knows how far she has to go. By hand: of a passage at her speed in calm, 50 nautical miles short of the
+// end of it are sailed in 50 nmi over the speed, whatever the hours in the log would make of it. At a site she has no way to go.
+func TestTheWayToGoIsThatOfTheState(t *testing.T) {
+	p, err := scenario.WithSettings(scenario.DemonstrationText(), "demonstration.yaml", nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	certain(p)
+	v, err := voyage.Compile(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	whole := sim.Diary(context.Background(), v, 1, 0, true)
+	for i := range whole.Entries {
+		e := &whole.Entries[i]
+		if e.Kind != activity.Passage && e.Kind != activity.CutCore {
+			continue
+		}
+		at := e.From.Add(e.To.Sub(e.From) / 2).Round(time.Second)
+		st, faults := state.Read(p, papersOf(t, whole), at)
+		if len(faults) > 0 {
+			t.Fatal(faults)
+		}
+		c := state.NoCorrection()
+		c.ToGo = 50
+		wrong := c.Apply(p, st)
+		if e.Kind == activity.CutCore {
+			if len(wrong) != 1 {
+				t.Errorf("at a site: %q", wrong)
+			}
+			return
+		}
+		if len(wrong) > 0 {
+			t.Fatal(wrong)
+		}
+		d := sim.DiaryFrom(context.Background(), sim.TakeUp(v, st), 1, 0)
+		want := time.Duration(50 * 1852 / v.Quantities[rig.SailingSpeed].Median * float64(time.Second))
+		passage := slices.IndexFunc(d.Entries, func(e result.Entry) bool { return e.Kind == activity.Passage })
+		if left := d.Entries[passage].To.Sub(at); (left - want).Abs() > want/100 {
+			t.Errorf("the passage ends %s from now, want %s", left, want)
+		}
 	}
 }
