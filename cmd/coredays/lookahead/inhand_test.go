@@ -90,3 +90,64 @@ func TestWhatIsInHandLastsBeyondItsTimeSoFar(t *testing.T) {
 		}
 	}
 }
+
+// A trouble in hand whose time is certain ends to the second when that is up, and the ship goes on: with the next of what
+// she was doing, or where the string was severed by pulling what is left of it.
+func TestTroubleInHandGoesOnWithoutAJump(t *testing.T) {
+	p, err := scenario.WithSettings(scenario.DemonstrationText(), "demonstration.yaml", nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	certain(p)
+	p.Ship.Rates[rig.LostBHA] = spread.Just(0)
+	v, err := voyage.Compile(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	whole := sim.Diary(context.Background(), v, 1, 0, true)
+	last, cores := 0, 0
+	for i := range whole.Entries {
+		if whole.Entries[i].Kind == activity.Connection && whole.Entries[i+1].Kind == activity.RunBarrel {
+			if last, cores = i, cores+1; cores == 5 {
+				break
+			}
+		}
+	}
+	for _, c := range []struct {
+		kind activity.Kind
+		rate rig.Rate
+		next activity.Kind
+	}{
+		{activity.Breakdown, rig.RepairTime, activity.RunBarrel},
+		{activity.StuckPipe, rig.StuckTime, activity.RunBarrel},
+		{activity.PartedLine, rig.PistonTroubleTime, activity.RunBarrel},
+		{activity.SeverPipe, rig.Severing, activity.PullPipe},
+	} {
+		d := *whole
+		d.Entries = slices.Clone(whole.Entries[:last+2])
+		whole := time.Duration(p.Ship.Rates[c.rate].Median() * float64(time.Second))
+		line := &d.Entries[last+1]
+		line.Kind, line.To, line.Note = c.kind, line.From.Add(whole/2), ""
+		st, faults := state.Read(p, papersOf(t, &d), line.To)
+		if len(faults) > 0 {
+			t.Fatal(faults)
+		}
+		x := sim.TakeUp(v, st)
+		after := sim.DiaryFrom(context.Background(), x, 1, 0).Entries
+		n := slices.IndexFunc(after, func(e result.Entry) bool { return e.Kind == c.kind })
+		if n < 0 || !x.Known {
+			t.Errorf("%v in hand is not gone on with: %v", c.kind, after[0].Kind)
+			continue
+		}
+		if off := after[n].To.Sub(line.From.Add(whole)).Abs(); off > 2*time.Second {
+			t.Errorf("%v ends %v off", c.kind, off)
+		}
+		n++
+		if after[n].To.Sub(after[n].From) < 2*time.Second { // of a connection that was done to the second
+			n++
+		}
+		if got := after[n]; got.Kind != c.next || got.Bottom != line.Bottom {
+			t.Errorf("after %v comes %v in a hole of %.1f m, want %v in one of %.1f m", c.kind, got.Kind, float64(got.Bottom), c.next, float64(line.Bottom))
+		}
+	}
+}
