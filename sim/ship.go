@@ -27,6 +27,7 @@ type ship struct {
 
 	clock    float64 // s after sailing
 	past     past    // of the operation in hand, by the log; over where none is given
+	choice   Choice  // made once that is done
 	agenda   agenda
 	sea      weather
 	forecast forecast

@@ -63,8 +63,8 @@ func (s *ship) standsAtSite(x *Start) {
 		s.otherLeft += s.Rate(rig.FirstSiteWork)
 	}
 	if s.bha.Of().Bit && s.bha != coring.NoBHA {
-		s.bitLife = s.Rate(rig.BitLife)
-		if s.bitLife <= s.rotating { // it holds still
+		s.bitLife = s.Beyond(voyage.Quantity(rig.BitLife), s.rotating)
+		if s.bitLife <= s.rotating { // where its life has no spread
 			s.bitLife = s.rotating * holdsStill
 		}
 	}
@@ -103,7 +103,11 @@ func (s *ship) takesHole(x *Start) {
 func (s *ship) takesTask(done float64) {
 	for done > 0 {
 		takes := s.Draw(s.item.Takes[s.task.step])
-		if last := s.task.step == len(s.item.Takes)-1; last || done < takes {
+		last := s.task.step == len(s.item.Takes)-1
+		if last && takes <= done {
+			takes = s.Beyond(s.item.Takes[s.task.step], done)
+		}
+		if last || done < takes {
 			s.task.left = max(1, takes-done)
 			return
 		}

@@ -41,9 +41,7 @@ func (s *ship) meetStuckPipe() {
 	s.do(activity.StuckPipe, s.Rate(rig.StuckTime))
 	if s.Happens(rig.LostBHA) {
 		s.do(activity.SeverPipe, s.Rate(rig.Severing))
-		if s.ended == goingOn {
-			s.ended = stringLost
-		}
+		s.losesString()
 	}
 }
 
