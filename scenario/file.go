@@ -95,6 +95,7 @@ type itemFile struct {
 	Penetrometer *penetrometerFile `mapstructure:"penetrometer"`
 	Logging      []document.Text   `mapstructure:"logging"`
 	Reentry      document.Text     `mapstructure:"reentry"`
+	Casing       []casingFile      `mapstructure:"casing"`
 	Abandon      document.Text     `mapstructure:"abandon"`
 	IfLost       document.Text     `mapstructure:"if_lost"`
 
@@ -122,6 +123,13 @@ type stageFile struct {
 	From    document.Text `mapstructure:"from"`
 	To      document.Text `mapstructure:"to"`
 	Advance document.Text `mapstructure:"advance"`
+}
+
+type casingFile struct {
+	String   document.Text `mapstructure:"string"`
+	To       document.Text `mapstructure:"to"`
+	By       document.Text `mapstructure:"by"`
+	Cemented document.Text `mapstructure:"cemented"`
 }
 
 type whenFile struct {

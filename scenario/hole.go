@@ -19,6 +19,7 @@ func (r siteReader) hole(path string, f itemFile) *plan.Hole {
 		Abandon:      plan.Abandon(r.Choice(document.Join(path, "abandon"), f.Abandon, "open", "heavy mud", "cement")),
 		IfLost:       plan.IfLost(r.Choice(document.Join(path, "if_lost"), f.IfLost, "retry", "give up")),
 	}
+	r.casing(path, f, h)
 	r.existing(path, f, h)
 	r.stages(path, f, h)
 	r.measurements(path, f, h)
@@ -30,8 +31,8 @@ func (r siteReader) existing(path string, f itemFile, h *plan.Hole) {
 	at := document.Join(path, "existing")
 	h.Existing = r.Depth(at, f.Existing)
 	switch {
-	case h.Existing == 0 && h.Reentry == plan.Cone:
-		r.Fault(document.Join(path, "reentry"), f.Reentry.Value, "a depth under existing beside it: a new cone is set by a task of its own first")
+	case h.Existing == 0 && h.Reentry == plan.Cone && len(h.Casing) == 0:
+		r.Fault(document.Join(path, "reentry"), f.Reentry.Value, "a depth under existing beside it, or casing with which a new cone is set")
 	case h.Existing == 0:
 		return
 	case h.Reentry != plan.Cone:

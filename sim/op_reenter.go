@@ -70,8 +70,11 @@ func (s *ship) giveUpHole() {
 		return
 	}
 	lost := s.hole
-	s.hole = hole{aim: max(lost.depth, lost.aim), stage: lost.stage, half: lost.half, cores: lost.cores, probes: lost.probes,
+	s.hole = hole{stage: lost.stage, half: lost.half, cores: lost.cores, probes: lost.probes,
 		logged: lost.logged}
+	if s.hole.aim = s.drilledFor(); len(s.planned().Casing) == 0 {
+		s.hole.aim = max(lost.depth, lost.aim)
+	}
 	s.offset = s.bit > 0
 	s.retireBit()
 	s.Place.Hole = attemptKey(s.item, log.attempts)

@@ -9,6 +9,10 @@ import (
 
 // makeUpBHA makes up the assembly that the hole in hand needs.
 func (s *ship) makeUpBHA() {
+	if s.assembly() == coring.CasingString {
+		s.makeUpCasing()
+		return
+	}
 	s.do(activity.MakeUpBHA, s.Rate(s.assembly().Of().MakeUp))
 	if s.ended != goingOn {
 		return
@@ -42,7 +46,7 @@ func (s *ship) runToBottom() { s.move(activity.RunInHole, s.bottom()) }
 // drillDown drills without coring to the depth aimed at, a joint at a time, layer by layer. A worn bit stops it:
 // the centre bit then is recovered with the string.
 func (s *ship) drillDown() {
-	s.hole.centre = s.bha.Of().Bit
+	s.hole.centre = s.bha.Of().Bit && s.dueCasing() == nil // for casing a bit without a hole for barrels drills
 	for s.hole.depth < s.hole.aim-1e-6 && s.ended == goingOn && !s.bitWorn() {
 		i := s.layer(s.hole.depth)
 		to := s.hole.aim

@@ -46,9 +46,17 @@ const (
 	PartedLine
 	StuckPipe
 	SeverPipe
+	HangerTrouble
 	DropFunnel
 	CameraRun
 	Stab
+	MakeUpCasing
+	JetCasing
+	DrillInCasing
+	LandCasing
+	CementCasing
+	WaitForCement
+	DrillShoe
 	ConditionHole
 	ReleaseBit
 	RigUpLogging
@@ -126,9 +134,17 @@ var traits = [Kinds]Traits{
 	PartedLine:      {"coring line parted", Repair, AnySea, FinishFirst, OfTrouble},
 	StuckPipe:       {"freeing stuck pipe", Repair, AnySea, FinishFirst, OfTrouble},
 	SeverPipe:       {"severing the string", Repair, AnySea, FinishFirst, OfTrouble},
+	HangerTrouble:   {"casing hanger amiss", Repair, AnySea, FinishFirst, OfTrouble},
 	DropFunnel:      {"dropping the funnel", Trips, PipeHandling, Restart, OfReentry},
 	CameraRun:       {"camera down and up", Trips, Logging, Restart, OfReentry},
 	Stab:            {"stabbing the hole", Trips, Logging, Restart, OfReentry},
+	MakeUpCasing:    {"making up casing", Trips, PipeHandling, NextUnit, OfReentry},
+	JetCasing:       {"jetting in casing", Coring, RotaryCoring, Pause, OfReentry},
+	DrillInCasing:   {"drilling in casing", Coring, RotaryCoring, Pause, OfReentry},
+	LandCasing:      {"landing casing", Trips, Logging, Restart, OfReentry},
+	CementCasing:    {"cementing casing", Trips, RotaryCoring, FinishFirst, OfReentry},
+	WaitForCement:   {"waiting for cement", Other, AnySea, Pause, OfReentry},
+	DrillShoe:       {"drilling out the shoe", Coring, RotaryCoring, Pause, OfReentry},
 	ConditionHole:   {"conditioning the hole", Measuring, RotaryCoring, Pause, OfMeasuring},
 	ReleaseBit:      {"releasing the bit", Measuring, RotaryCoring, FinishFirst, OfMeasuring},
 	RigUpLogging:    {"rigging up for logging", Measuring, Logging, Pause, OfMeasuring},

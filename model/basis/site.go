@@ -100,7 +100,10 @@ func (b *book) item(item *voyage.Item, site, path string) {
 	if item.Hole.Existing > 0 {
 		b.stated("programme", site, "hole "+item.Name+": there already, down to", path+".existing", float64(item.Hole.Existing), mbsf)
 	}
-	if item.Hole.DrillAheadTo > item.Hole.Existing {
+	for k, c := range item.Hole.Casing {
+		b.stated("programme", site, fmt.Sprintf("hole %s: casing %s to", item.Name, c.Name), fmt.Sprintf("%s.casing[%d].to", path, k), float64(c.To), mbsf)
+	}
+	if item.Hole.DrillAheadTo > max(item.Hole.Existing, item.Hole.CasedTo()) {
 		b.stated("programme", site, "hole "+item.Name+": drilled ahead to", path+".drill_ahead_to", float64(item.Hole.DrillAheadTo), mbsf)
 	}
 	for k, stage := range item.Hole.Stages {

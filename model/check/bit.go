@@ -73,7 +73,7 @@ func (i *inspector) rotaryHours(s *voyage.Site, h *plan.Hole, slower float64) (h
 	}
 	ahead := float64(h.DrillAheadTo)
 	drilled := func(l ground.Lithology, metres float64) { hours += metres / l.Ahead.Shape.Quantile(slower) / 3600 }
-	through(s, float64(h.Existing), ahead, drilled)
+	through(s, float64(max(h.Existing, h.CasedTo())), ahead, drilled) // a bit of its own drills for casing
 	at := ahead
 	for _, stage := range h.Stages {
 		from := max(at, float64(stage.From))

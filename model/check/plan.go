@@ -89,6 +89,7 @@ func (i *inspector) hole(s *voyage.Site, item *voyage.Item) {
 	i.tooSlow(s, item)
 	i.bitWeight(s, item)
 	i.spud(s, item)
+	i.casing(s, item)
 	i.bitLife(s, item)
 	i.sticking(s, item)
 	i.logging(s, item)

@@ -124,6 +124,7 @@ type Hole struct {
 	Penetrometer []unit.Depth // runs of a penetrometer before the core below that depth
 	Logging      []int        // indices into the ship's tool strings
 	Reentry      Reentry
+	Casing       []Casing // from the sea floor down; where Existing is 0, the first stands with a new cone
 	Abandon      Abandon
 	IfLost       IfLost
 }
@@ -144,7 +145,7 @@ type Reentry int
 const (
 	NoReentry Reentry = iota
 	Funnel            // free-fall funnel, dropped before pulling out
-	Cone              // stands on the sea floor already, with or without casing below it
+	Cone              // stands on the sea floor already, or is set with the first casing
 )
 
 // Abandon is how a hole is left.

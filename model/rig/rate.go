@@ -110,6 +110,18 @@ const (
 	FirstStab
 	NextStab
 
+	ConeMakeUp
+	CasingJoint
+	CasingJointLength
+	Jetting
+	DrillInPace
+	CasingLanding
+	CasingCement
+	CementSetting
+	ShoeDrilling
+	HangerFailure
+	HangerTime
+
 	HeavyMud
 	CementPlug
 
@@ -265,6 +277,18 @@ var meanings = [Rates]Meaning{
 	CameraSpeed: {"camera_speed", unit.OfSpeed, "camera down and up along the pipe", "m/min"},
 	FirstStab:   {"first_stab", unit.OfDuration, "searching and stabbing for the first time", "h"},
 	NextStab:    {"next_stab", unit.OfDuration, "searching and stabbing from then on", "h"},
+
+	ConeMakeUp:        {"cone_make_up", unit.OfDuration, "putting a re-entry cone together below the rig floor", "h"},
+	CasingJoint:       {"casing_joint", unit.OfDuration, "making up a joint of casing", "min"},
+	CasingJointLength: {"casing_joint_length", unit.OfLength, "a joint of casing", "m"},
+	Jetting:           {"jetting", unit.OfSpeed, "jetting in casing", "m/h"},
+	DrillInPace:       {"drill_in_pace", unit.OfShare, "rate of drilling in casing, against drilling ahead without coring", "%"},
+	CasingLanding:     {"casing_landing", unit.OfDuration, "landing and releasing casing", "h"},
+	CasingCement:      {"casing_cement", unit.OfDuration, "mixing and pumping the cement of a casing string", "h"},
+	CementSetting:     {"cement_setting", unit.OfDuration, "from pumping until cement bears being drilled out", "h"},
+	ShoeDrilling:      {"shoe_drilling", unit.OfDuration, "drilling out cement and shoe of a casing string", "h"},
+	HangerFailure:     {"hanger_failure", unit.OfShare, "chance that a casing hanger does not land or let go at once", "%"},
+	HangerTime:        {"hanger_time", unit.OfDuration, "time that it costs", "h"},
 
 	HeavyMud:   {"heavy_mud", unit.OfDuration, "filling a hole with heavy mud", "h"},
 	CementPlug: {"cement_plug", unit.OfDuration, "setting a cement plug", "h"},

@@ -5,6 +5,7 @@ import (
 
 	"coredays/model/activity"
 	"coredays/model/coring"
+	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/unit"
 )
@@ -56,6 +57,8 @@ func (r *reader) did(k activity.Kind, seconds unit.Duration, to time.Time, next 
 	case activity.Stab:
 		s.Hole.Stabs++
 		s.Bit = floor + 1e-3
+	case activity.MakeUpCasing, activity.LandCasing, activity.CementCasing, activity.DrillShoe:
+		r.didCasing(k, to, next)
 	case activity.ConditionHole:
 		s.Hole.Conditioned = true
 	case activity.ReleaseBit:
@@ -92,7 +95,10 @@ func (r *reader) assembly() coring.Assembly {
 	if r.st.Now.Item == None || r.item(r.st.Now.Item).Hole == nil {
 		return coring.NoBHA
 	}
-	if h := r.item(r.st.Now.Item).Hole; len(h.Stages) > 0 {
+	if c := r.casing(); c != nil && c.By != plan.InADrilledHole {
+		return coring.CasingString
+	}
+	if h := r.item(r.st.Now.Item).Hole; len(h.Stages) > 0 && r.casing() == nil {
 		return h.Stages[0].With.Assembly()
 	}
 	return coring.RotaryBHA
