@@ -149,6 +149,8 @@
 //	when            {hole: A, refused: above, depth: 150 mbsf}: only if the piston corer was refused
 //	                above (or below) that depth in an earlier hole of the site
 //	start_offset    how much higher the bit starts, so that core gaps fall elsewhere
+//	fill            length of such a hole that has filled, washed out before it is deepened; what falls in after a trip without it
+//	cased_to        how far such a hole is cased; not at all without it
 //	drill_ahead_to  depth drilled without coring first
 //	core            list of {with, from, to, advance}: a tool (APC, HLAPC, XCB, RCB) and a depth, or refusal for
 //	                a piston corer, which then goes at most to approved_to and the lowest layer; from (a
@@ -233,6 +235,7 @@
 //
 //	depth below the sea floor: above 0 mbsf, to 9000 mbsf; no string is longer: 8385 m with the water, ODP TN31 drillship sheet
 //	depth of water: from 10 m to 11000 m; a drillship draws nearly 10 m, and the deepest trench has 10.9 km (from memory)
+//	fill of an existing hole: above 0 m, to 9000 m; no hole is deeper
 //	start offset: from 0 m to 9.5 m; more than a core would leave a gap
 //	sea days: from 6 h to 400 d; less is no voyage, and nobody stays out for longer than a year
 //	cap: from 3 h to 400 d; less is gone before a core is recovered
@@ -288,12 +291,13 @@
 //	sea from which the ship slows down: from 0 m to 30 m (slowdown_from)
 //	length of a core: from 0.5 m to 20 m; shorter is not worth a cycle, and longer is no barrel (piston_advance, extended_advance, rotary_advance)
 //	clearance, gap or mismatch of depths: from 0 m to 50 m; more is more than five cores (mudline_clearance, core_gap, depth_mismatch)
+//	fill after a trip: from 0 m to 500 m; 118 m in 15 h are on record (IODP Exp 311) (trip_fill)
 //	depth from which a rate holds: from 0 m to 20000 m; no string reaches deeper (extended_deep_from)
 //	depth of pipe in the hole while logging or hung off: from 0 m to 1000 m; common practice is 50 to 100 m (hang_off_depth, logging_pipe_depth)
 //	rate of tripping: from 1 stands/h to 60 stands/h; a stand takes a minute at least, and an hour at most (tripping, tripping_in_hole)
 //	speed on the wire: from 5 m/min to 2000 m/min; records have 190 to 280 m/min, cameras 25 (piston_wire, extended_wire, rotary_wire, logging_wire, camera_speed)
 //	speed of logging: from 20 m/h to 5000 m/h; tools are run at 100 to 1,000 m/h (from memory) (logging_speed)
-//	rate of drilling or coring: from 0.02 m/h to 1000 m/h; slower is half a metre a day, faster than pipe is run (extended_least_rate, jetting)
+//	rate of drilling or coring: from 0.02 m/h to 1000 m/h; slower is half a metre a day, faster than pipe is run (extended_least_rate, jetting, wash_down)
 //	force of the stroke: from 1 kN to 1000 kN; shear pins give way at some 100 kN (stroke_force)
 //	mass of pipe: from 5 kg/m to 200 kg/m; the lightest tubing has less, collars have more (pipe_mass)
 //	mass of the travelling gear: from 1 t to 500 t (travelling_mass)

@@ -88,6 +88,8 @@ type itemFile struct {
 	When         *whenFile         `mapstructure:"when"`
 	StartOffset  document.Text     `mapstructure:"start_offset"`
 	Existing     document.Text     `mapstructure:"existing"`
+	Fill         document.Text     `mapstructure:"fill"`
+	CasedTo      document.Text     `mapstructure:"cased_to"`
 	DrillAheadTo document.Text     `mapstructure:"drill_ahead_to"`
 	Core         []stageFile       `mapstructure:"core"`
 	Oriented     document.Text     `mapstructure:"oriented"`

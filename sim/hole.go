@@ -22,6 +22,7 @@ type hole struct {
 	funnel   bool
 	stabs    int
 	cased    cased
+	fill     float64 // on its bottom since the string was out of it, m
 
 	conditioned bool
 	released    bool

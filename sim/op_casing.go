@@ -128,7 +128,7 @@ func (s *ship) casingAtTheHole() bool { return s.casingHangs() && s.hole.open &&
 // landCasing lowers a string into the hole that was drilled for it, hangs it in the one around it and cements it.
 func (s *ship) landCasing() {
 	c := s.dueCasing()
-	s.move(activity.RunInHole, s.here.Floor+float64(c.To))
+	s.goDown(s.here.Floor + float64(c.To))
 	s.land()
 	if c.Cemented {
 		s.do(activity.CementCasing, s.Rate(rig.CasingCement))
@@ -169,7 +169,7 @@ func (s *ship) shoeDue() bool {
 
 // drillShoe waits until the cement is hard and drills it out.
 func (s *ship) drillShoe() {
-	s.move(activity.RunInHole, s.here.Floor+s.hole.cased.shoe)
+	s.goDown(s.here.Floor + s.hole.cased.shoe)
 	s.do(activity.WaitForCement, s.hole.cased.hard-s.clock)
 	turned := s.do(activity.DrillShoe, s.Rate(rig.ShoeDrilling))
 	s.rotating += turned

@@ -40,9 +40,6 @@ func (s *ship) recoverPipe() {
 	s.offset = false
 }
 
-// runToBottom brings the bit back to the bottom of the hole.
-func (s *ship) runToBottom() { s.move(activity.RunInHole, s.bottom()) }
-
 // drillDown drills without coring to the depth aimed at, a joint at a time, layer by layer. A worn bit stops it:
 // the centre bit then is recovered with the string.
 func (s *ship) drillDown() {

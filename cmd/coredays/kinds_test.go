@@ -21,7 +21,7 @@ var kinds = map[string]struct {
 	sites        int
 	caution      string
 }{
-	"legacy_basalt": {does: []activity.Kind{activity.Task, activity.CameraRun, activity.Stab, activity.CutCore, activity.RunString}, spares: []activity.Kind{activity.WaterCore, activity.DrillAhead}, sites: 1, caution: "radioactive sources"},
+	"legacy_basalt": {does: []activity.Kind{activity.Task, activity.WashDown, activity.WashBarrel, activity.CameraRun, activity.Stab, activity.CutCore, activity.RunString}, spares: []activity.Kind{activity.WaterCore, activity.DrillAhead}, sites: 1, caution: "radioactive sources"},
 	"shallow_shelf": {does: []activity.Kind{activity.ShootPiston, activity.CutCore, activity.OffsetMove}, sites: 1, caution: "time to drift out of the station circle"},
 	"high_latitude": {does: []activity.Kind{activity.ShootPiston, activity.CutCore}, sites: 1, caution: "time in months with sea ice"},
 	"bare_rock":     {does: []activity.Kind{activity.Task, activity.CutCore}, spares: []activity.Kind{activity.ShootPiston}, sites: 1, caution: "sediment above basalt to bury the collars"},

@@ -50,6 +50,8 @@ const (
 	DropFunnel
 	CameraRun
 	Stab
+	WashDown
+	WashBarrel
 	MakeUpCasing
 	JetCasing
 	DrillInCasing
@@ -138,6 +140,8 @@ var traits = [Kinds]Traits{
 	DropFunnel:      {"dropping the funnel", Trips, PipeHandling, Restart, OfReentry},
 	CameraRun:       {"camera down and up", Trips, Logging, Restart, OfReentry},
 	Stab:            {"stabbing the hole", Trips, Logging, Restart, OfReentry},
+	WashDown:        {"washing down", Coring, RotaryCoring, NextUnit, OfReentry},
+	WashBarrel:      {"fetching wash barrel", Coring, AnySea, FinishFirst, OfReentry},
 	MakeUpCasing:    {"making up casing", Trips, PipeHandling, NextUnit, OfReentry},
 	JetCasing:       {"jetting in casing", Coring, RotaryCoring, Pause, OfReentry},
 	DrillInCasing:   {"drilling in casing", Coring, RotaryCoring, Pause, OfReentry},

@@ -100,6 +100,12 @@ func (b *book) item(item *voyage.Item, site, path string) {
 	if item.Hole.Existing > 0 {
 		b.stated("programme", site, "hole "+item.Name+": there already, down to", path+".existing", float64(item.Hole.Existing), mbsf)
 	}
+	if item.Hole.Fill > 0 {
+		b.stated("programme", site, "hole "+item.Name+": filled", path+".fill", float64(item.Hole.Fill), metres)
+	}
+	if item.Hole.CasedAlready > 0 {
+		b.stated("programme", site, "hole "+item.Name+": cased already to", path+".cased_to", float64(item.Hole.CasedAlready), mbsf)
+	}
 	for k, c := range item.Hole.Casing {
 		b.stated("programme", site, fmt.Sprintf("hole %s: casing %s to", item.Name, c.Name), fmt.Sprintf("%s.casing[%d].to", path, k), float64(c.To), mbsf)
 	}

@@ -117,6 +117,8 @@ type Condition struct {
 type Hole struct {
 	StartOffset  unit.Length // how much higher than usual the bit starts, so that core gaps are staggered
 	Existing     unit.Depth  // of a hole with a cone that is there already and is deepened; 0 for a new one
+	Fill         unit.Length // that has gathered in an existing one
+	CasedAlready unit.Depth  // how far an existing one is cased
 	DrillAheadTo unit.Depth  // 0 for none, at least Existing
 	Stages       []Stage
 	Oriented     bool // piston cores are oriented

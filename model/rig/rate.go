@@ -109,6 +109,8 @@ const (
 	CameraSpeed
 	FirstStab
 	NextStab
+	TripFill
+	WashDown
 
 	ConeMakeUp
 	CasingJoint
@@ -277,6 +279,9 @@ var meanings = [Rates]Meaning{
 	CameraSpeed: {"camera_speed", unit.OfSpeed, "camera down and up along the pipe", "m/min"},
 	FirstStab:   {"first_stab", unit.OfDuration, "searching and stabbing for the first time", "h"},
 	NextStab:    {"next_stab", unit.OfDuration, "searching and stabbing from then on", "h"},
+
+	TripFill: {"trip_fill", unit.OfLength, "fill at the bottom of a hole that the string comes back to, in mud; elsewhere with what sticks or falls in", "m"},
+	WashDown: {"wash_down", unit.OfSpeed, "washing down through fill", "m/h"},
 
 	ConeMakeUp:        {"cone_make_up", unit.OfDuration, "putting a re-entry cone together below the rig floor", "h"},
 	CasingJoint:       {"casing_joint", unit.OfDuration, "making up a joint of casing", "min"},

@@ -42,7 +42,7 @@ func (r *reader) did(k activity.Kind, seconds unit.Duration, to time.Time, next 
 		} else {
 			s.Bit = high
 		}
-	case activity.RunInHole:
+	case activity.RunInHole, activity.WashDown:
 		s.Bit = floor + unit.Length(s.Hole.Depth)
 	case activity.PullFromHole:
 		if s.Bit = floor; next == activity.RigUpLogging || next == activity.RunInHole {
