@@ -133,8 +133,10 @@
 // corer for each metre below the sea floor, drilling_rate of a rotated barrel, drilling_ahead_rate
 // without coring, or in place of both rock_strength, the compressive strength from which the rates are
 // worked out by specific energy with the weight that the ship's collars can put on the bit, sticking (how often pipe
-// sticks in it, against mud; 0 % for never) and recovery with a spread for any of APC, HLAPC, XCB and RCB (apc, hlapc, xcb,
-// rcb to the program). The lithologies are listed in lithologies.yaml.
+// sticks in it, against mud; 0 % for never), bit_wear (hours of a bit's life that an hour of rotating in it takes) and recovery with a spread for any of APC, HLAPC, XCB and RCB (apc, hlapc, xcb,
+// rcb to the program). On chert, basalt and gabbro with less than 5 m of sediment a place to spud is looked for by
+// camera (bare_survey), unless a task with pipe at the sea floor did so, starts are given up more often (bare_start), and rock is
+// cut more slowly until the collars stand in the hole, 50 m down. The lithologies are listed in lithologies.yaml.
 //
 // A refusal rule has overpull (the pull at which the corer is given up), partial_strokes (so many
 // in a row), drill_over (yes or no), advance (after an incomplete stroke the next core starts by
@@ -252,6 +254,7 @@
 //	side shear for each metre below the sea floor: from 0.001 kPa/m to 10000 kPa/m; less is water, more is more than any rock
 //	rate of drilling or coring: from 0.02 m/h to 1000 m/h; slower is half a metre a day, faster than pipe is run
 //	chance of sticking against that in mud: from 0 % to 5000 %; more is a hole that no string leaves
+//	wear of a bit against that in hard rock: from 1 % to 2000 %; more wears a bit in three hours
 //	recovery: from 0 % to 200 %; no core expands to more than twice what was cut
 //	factor of a lognormal spread: above 1, to 20; it is P90 over the median; the widest on record is 6, of what a troubled extended barrel costs
 //	shape_parameter of a Weibull spread: from 0.5 to 50; below, most draws are next to nothing; above, there is no spread
@@ -279,7 +282,7 @@
 //	speed of the ship: from 2 kn to 30 kn; slower, a current carries her off; faster is no drillship (sailing_speed)
 //	speed with pipe hanging: from 0.1 kn to 5 kn; slower is a drift, faster bends the pipe (hanging_speed)
 //	work on the rig floor, for each core, stand or station: from 0 h to 12 h; it takes no longer than a whole shift (positioning, securing, strapping, filling, top_drive, rig_service, offset_move, mudline_reset, piston_handling, half_piston_handling, extended_handling, rotary_handling, shot, core_pull, orientation_wait, temperature_stop, drill_over, connection, bench, catwalk_time, sweep, centre_bit, laboratory_time, bit_release, penetrometer, mammal_watch, casing_joint)
-//	operation, such as making up an assembly: from 0 d to 10 d; records have hours, at worst a few days (pilotage, piston_make_up, rotary_make_up, lay_down, slip_and_cut, hole_conditioning, logging_rig_up, logging_rig_down, string_change, seismic_stations, funnel_drop, first_stab, next_stab, heavy_mud, cement_plug, severing, home_reserve, first_site_work, cone_make_up, casing_landing, casing_cement, cement_setting, shoe_drilling)
+//	operation, such as making up an assembly: from 0 d to 10 d; records have hours, at worst a few days (pilotage, piston_make_up, rotary_make_up, lay_down, slip_and_cut, hole_conditioning, logging_rig_up, logging_rig_down, string_change, seismic_stations, funnel_drop, first_stab, next_stab, heavy_mud, cement_plug, severing, home_reserve, first_site_work, cone_make_up, casing_landing, casing_cement, cement_setting, shoe_drilling, bare_survey)
 //	time that trouble costs, or a repair: from 0 d to 100 d; longer ends the expedition (failed_start_time, piston_trouble_time, extended_trouble_time, rotary_trouble_time, stuck_time, hanger_time, repair_time)
 //	time between breakdowns: from 12 h to 10000 d; more often is no ship that sails, and ten thousand days are as good as never (breakdown_every)
 //	time between rig services: from 4 h to 1000 d; more often leaves no time for work (rig_service_every)
@@ -305,7 +308,7 @@
 //	duration factor: from 5 % to 1000 %; beyond is twenty times as fast or ten times as slow as the records (piston_duration_factor, piston_alone, extended_deep, extended_duration_factor, rotary_duration_factor, drill_in_pace)
 //	other work on site, against trips and moves: from 0 % to 2000 %; more is twenty times as long as the work itself (other_work)
 //	depth of layers against the survey: from 30 % to 300 %; a survey is off by some per cent (layer_depth)
-//	chance or share: from 0 % to 100 % (slowdown_per_metre, heave_loss, funnel_lost, piston_trouble, extended_trouble, rotary_trouble, blown_liner, stuck_chance, lost_bha, bridge, water_core, missed_mudline, failed_start, hanger_failure)
+//	chance or share: from 0 % to 100 % (slowdown_per_metre, heave_loss, funnel_lost, piston_trouble, extended_trouble, rotary_trouble, blown_liner, stuck_chance, lost_bha, bridge, water_core, missed_mudline, failed_start, bare_start, hanger_failure)
 //	chance or share: from 0 % to 100 % (forecast_skill)
 //	share of a limit below which work goes on: from 30 % to 100 %; lower, the sea hardly ever is (resume_at)
 //	friction of the stroke: from 1 % to 100 % (stroke_friction)

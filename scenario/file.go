@@ -77,6 +77,7 @@ type layerFile struct {
 	DrillingRate      *document.Spread           `mapstructure:"drilling_rate"`
 	DrillingAheadRate *document.Spread           `mapstructure:"drilling_ahead_rate"`
 	Sticking          *document.Spread           `mapstructure:"sticking"`
+	BitWear           *document.Spread           `mapstructure:"bit_wear"`
 	Recovery          map[string]document.Spread `mapstructure:"recovery"` // by the key of a coring.Tool
 }
 

@@ -63,9 +63,9 @@ func (s *ship) drillDown() {
 func (s *ship) drillTo(to, rate float64) {
 	for s.hole.depth < to && s.ended == goingOn && !s.bitWorn() && !s.outOfTime() {
 		from, length := s.hole.depth, min(s.rateMedian(rig.JointLength), to-s.hole.depth)
-		takes := length / rate
+		takes := length / (rate * s.weighted())
 		drilled := s.doInUnits(activity.DrillAhead, takes, takes)
-		s.rotating += drilled
+		s.rotating += drilled * s.wear()
 		s.deepen(length * drilled / takes)
 		s.connect(from, s.hole.depth)
 		s.meetStuckPipe()

@@ -100,6 +100,7 @@ type siteRecord struct {
 	cored, recovered float64 // m
 	cores            int
 	floorKnown       bool    // the mudline has been found
+	surveyed         bool    // the sea floor was looked at
 	closings         int     // times that were drawn at which it closes
 	breakdowns       int     // times that were drawn at which the rig breaks down there
 	toBreakdown      float64 // s on station until the next one; 0 until it is drawn

@@ -20,6 +20,7 @@ const (
 	SlipAndCut
 	RigService
 	OffsetMove
+	Survey
 	MudlineReset
 	WaterCore
 	FailedStart
@@ -110,6 +111,7 @@ var traits = [Kinds]Traits{
 	SlipAndCut:      {"slip and cut", Trips, AnySea, FinishFirst, OfRigUp},
 	RigService:      {"rig service", Trips, AnySea, FinishFirst, OfRigUp},
 	OffsetMove:      {"moving to next hole", Trips, Tripping, Pause, OfRigUp},
+	Survey:          {"survey of the floor", Measuring, Logging, Pause, OfMudline},
 	MudlineReset:    {"resetting for mudline", Coring, PistonCoring, Pause, OfMudline},
 	FailedStart:     {"start given up", Coring, AnySea, Pause, OfMudline},
 	WaterCore:       {"water core", Coring, AnySea, FinishFirst, OfMudline},

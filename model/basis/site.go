@@ -55,6 +55,7 @@ func (b *book) layer(s *voyage.Site, l int, path string) {
 	add("drilling rate", "drilling_rate", is.Lithology.Rate, rate, s.Layers[l].Rate)
 	add("drilling ahead", "drilling_ahead_rate", is.Lithology.Ahead, rate, s.Layers[l].Ahead)
 	add("chance of sticking against that in mud", "sticking", is.Lithology.Sticking, percent, s.Layers[l].Sticking)
+	add("wear of a bit against that in hard rock", "bit_wear", is.Lithology.Wear, percent, s.Layers[l].Wear)
 	for _, tool := range toolsAt(s) {
 		add("recovery "+tool.String(), "recovery."+tool.Key(), is.Lithology.Recovery[tool], percent, s.Layers[l].Recovery[tool])
 	}

@@ -48,6 +48,8 @@ const (
 	MudlineReset
 	FailedStart
 	FailedStartTime
+	BareStart
+	BareSurvey
 
 	PistonDurationFactor
 	PistonAlone
@@ -218,6 +220,9 @@ var meanings = [Rates]Meaning{
 	MudlineReset:     {"mudline_reset", unit.OfDuration, "setting the bit anew for another mudline shot", "min"},
 	FailedStart:      {"failed_start", unit.OfShare, "chance that a hole is given up near the sea floor and begun again", "%"},
 	FailedStartTime:  {"failed_start_time", unit.OfDuration, "time that it costs", "h"},
+
+	BareStart:  {"bare_start", unit.OfShare, "the same on rock with less than 5 m of sediment", "%"},
+	BareSurvey: {"bare_survey", unit.OfDuration, "survey by camera for a place to spud on such rock", "h"},
 
 	PistonDurationFactor:   {"piston_duration_factor", unit.OfShare, "duration of the piston cycle over its median; above 100 % is slower", "%"},
 	PistonAlone:            {"piston_alone", unit.OfShare, "duration factor of the piston cycle at sites where no other tool is used, against that of other sites", "%"},

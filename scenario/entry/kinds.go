@@ -72,6 +72,8 @@ var (
 		why: "slower is half a metre a day, faster than pipe is run"}
 	StickingMeasure = Measure{kind: "chance of sticking against that in mud", Of: unit.OfShare, Symbol: "%", Most: 50,
 		why: "more is a hole that no string leaves"}
+	WearMeasure = Measure{kind: "wear of a bit against that in hard rock", Of: unit.OfShare, Symbol: "%", Least: 0.01, Most: 20,
+		why: "more wears a bit in three hours"}
 	RecoveryMeasure = Measure{kind: "recovery", Of: unit.OfShare, Symbol: "%", Most: 2,
 		why: "no core expands to more than twice what was cut"}
 )

@@ -35,6 +35,7 @@ var RoundRates = map[rig.Rate]float64{
 	rig.StandLength: 30, rig.JointLength: 10, rig.Tripping: 20 / Hours, rig.TrippingInHole: 10 / Hours,
 	rig.StandsBetweenFills: 1e9, rig.TopDrive: 30 * Minutes, rig.PipeMass: 30, rig.TravellingMass: 50_000,
 	rig.OffsetMove: 60 * Minutes, rig.MudlineClearance: 4.5, rig.MudlineReset: 30 * Minutes,
+	rig.FailedStartTime: 3 * Hours, rig.BareSurvey: 8 * Hours,
 	rig.PistonDurationFactor: 1, rig.PistonAlone: 1, rig.ExtendedDeepFrom: 1e4, rig.ExtendedDeep: 1, rig.ExtendedDurationFactor: 1, rig.RotaryDurationFactor: 1,
 	rig.PistonWire: 250.0 / 60, rig.ExtendedWire: 250.0 / 60, rig.RotaryWire: 250.0 / 60,
 	rig.PistonHandling: 10 * Minutes, rig.HalfPistonHandling: 10 * Minutes, rig.ExtendedHandling: 10 * Minutes, rig.RotaryHandling: 10 * Minutes, rig.PistonAdvance: 9.5, rig.ExtendedAdvance: 9.5, rig.RotaryAdvance: 9.5,
@@ -77,7 +78,7 @@ func roundShip() rig.Ship {
 
 // Mud is a soft sediment that a piston corer can take to 300 m and of which all is recovered.
 func Mud() ground.Lithology {
-	l := ground.Lithology{Name: "mud", Strength: spread.Just(100), Rate: spread.Just(30 / Hours), Ahead: spread.Just(40 / Hours), Sticking: spread.Just(1)}
+	l := ground.Lithology{Name: "mud", Strength: spread.Just(100), Rate: spread.Just(30 / Hours), Ahead: spread.Just(40 / Hours), Sticking: spread.Just(1), Wear: spread.Just(1)}
 	for t := range l.Recovery {
 		l.Recovery[t] = spread.Just(1)
 	}
