@@ -218,7 +218,8 @@
 // collars_on_board; assemblies, complete ones on board, that in use included; derrick and hoist, the
 // forces that they carry; overpull, the pull kept back for freeing the string; roll, such as 6 deg,
 // and guide_horn, its radius, for the bending of the pipe at the top; compensator_load, rated, and
-// compensator_stroke; make_up_torque, the most that tongs or iron roughneck give, and rotating_torque, the
+// compensator_stroke; a string that is lost is drawn from assemblies, collars and pipe on board, and where none is left nothing more
+// is begun; make_up_torque, the most that tongs or iron roughneck give, and rotating_torque, the
 // most with which the string is rotated, which may be left out. Each of these but pipe is one
 // value, or {value, source}. The names of pipe are those of the built-in table, such as
 // "5 in 19.50 lb/ft S-140". The blocks are the rate travelling_mass.

@@ -71,6 +71,11 @@ func (s *ship) giveUpHole() {
 		s.finishItem(true)
 		return
 	}
+	if !s.equipped(s.here, s.item) {
+		s.fork()
+		s.finishItem(true)
+		return
+	}
 	lost := s.hole
 	s.hole = hole{stage: lost.stage, half: lost.half, cores: lost.cores, probes: lost.probes,
 		logged: lost.logged}

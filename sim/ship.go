@@ -62,6 +62,7 @@ type ship struct {
 	task     task
 	lastItem int // number + 1 of the item finished last at this site; 0 for none
 	hole     hole
+	gone     gone
 	deck     deck
 	sites    []siteRecord
 	items    []itemRecord

@@ -43,6 +43,7 @@ func (s *ship) meetStuckPipe() {
 		s.do(activity.SeverPipe, s.Rate(rig.Severing))
 		if s.ended == goingOn {
 			s.ended = stringLost
+			s.losesString()
 		}
 	}
 }

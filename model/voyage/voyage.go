@@ -41,6 +41,7 @@ type Voyage struct {
 	ClearFloor float64      // significant wave height at which the bit leaves the hole, m
 	Recover    float64      // significant wave height at which pipe is recovered, m
 	Items      int          // of all sites
+	OnBoard    OnBoard
 }
 
 // Site is a compiled site.
@@ -103,6 +104,7 @@ func compile(p *plan.Plan, known *shared) (*Voyage, error) {
 	for r, q := range p.Ship.Rates {
 		c.add(q, "rate", rig.Rate(r).Of().Key)
 	}
+	c.v.OnBoard = onBoard(&p.Ship)
 	c.v.InPort = c.add(p.InPort, "in port")
 	c.v.Courses = []sea.Course{sea.ByProcess(sea.NewProcess(sea.LongMemory, sea.ShortMemory, SeaStep))}
 	c.v.Forecast = sea.Forecast{
