@@ -77,6 +77,7 @@ type layerFile struct {
 	DrillingRate      *document.Spread           `mapstructure:"drilling_rate"`
 	DrillingAheadRate *document.Spread           `mapstructure:"drilling_ahead_rate"`
 	Sticking          *document.Spread           `mapstructure:"sticking"`
+	BitWear           *document.Spread           `mapstructure:"bit_wear"`
 	Recovery          map[string]document.Spread `mapstructure:"recovery"` // by the key of a coring.Tool
 }
 
@@ -88,6 +89,8 @@ type itemFile struct {
 	When         *whenFile         `mapstructure:"when"`
 	StartOffset  document.Text     `mapstructure:"start_offset"`
 	Existing     document.Text     `mapstructure:"existing"`
+	Fill         document.Text     `mapstructure:"fill"`
+	CasedTo      document.Text     `mapstructure:"cased_to"`
 	DrillAheadTo document.Text     `mapstructure:"drill_ahead_to"`
 	Core         []stageFile       `mapstructure:"core"`
 	Oriented     document.Text     `mapstructure:"oriented"`
@@ -95,6 +98,7 @@ type itemFile struct {
 	Penetrometer *penetrometerFile `mapstructure:"penetrometer"`
 	Logging      []document.Text   `mapstructure:"logging"`
 	Reentry      document.Text     `mapstructure:"reentry"`
+	Casing       []casingFile      `mapstructure:"casing"`
 	Abandon      document.Text     `mapstructure:"abandon"`
 	IfLost       document.Text     `mapstructure:"if_lost"`
 
@@ -122,6 +126,13 @@ type stageFile struct {
 	From    document.Text `mapstructure:"from"`
 	To      document.Text `mapstructure:"to"`
 	Advance document.Text `mapstructure:"advance"`
+}
+
+type casingFile struct {
+	String   document.Text `mapstructure:"string"`
+	To       document.Text `mapstructure:"to"`
+	By       document.Text `mapstructure:"by"`
+	Cemented document.Text `mapstructure:"cemented"`
 }
 
 type whenFile struct {

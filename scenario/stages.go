@@ -13,10 +13,11 @@ import (
 
 // stages reads the tools of a hole and how far each goes.
 func (r siteReader) stages(path string, f itemFile, h *plan.Hole) {
-	if len(f.Core) == 0 && !f.DrillAheadTo.Given {
+	if len(f.Core) == 0 && !f.DrillAheadTo.Given && len(f.Casing) == 0 {
 		r.Fault(document.Join(path, "core"), "", "a tool and how far it goes, such as {with: APC, to: refusal}, or drill_ahead_to")
 	}
 	r.reachable(document.Join(path, "drill_ahead_to"), f.DrillAheadTo, h.DrillAheadTo)
+	h.DrillAheadTo = max(h.DrillAheadTo, h.CasedTo())
 	depth := h.DrillAheadTo
 	for i, s := range entry.Few(r.Reader, document.Join(path, "core"), f.Core, entry.MostStages) {
 		inner := document.At(document.Join(path, "core"), i)

@@ -130,5 +130,6 @@ func (s *ship) waitsOn(k activity.Kind) {
 func (s *ship) losesString() {
 	if s.ended == goingOn {
 		s.ended = stringLost
+		s.writesOff()
 	}
 }

@@ -9,6 +9,10 @@ import (
 
 // makeUpBHA makes up the assembly that the hole in hand needs.
 func (s *ship) makeUpBHA() {
+	if s.assembly() == coring.CasingString {
+		s.makeUpCasing()
+		return
+	}
 	s.do(activity.MakeUpBHA, s.Rate(s.assembly().Of().MakeUp))
 	if s.ended != goingOn {
 		return
@@ -36,13 +40,10 @@ func (s *ship) recoverPipe() {
 	s.offset = false
 }
 
-// runToBottom brings the bit back to the bottom of the hole.
-func (s *ship) runToBottom() { s.move(activity.RunInHole, s.bottom()) }
-
 // drillDown drills without coring to the depth aimed at, a joint at a time, layer by layer. A worn bit stops it:
 // the centre bit then is recovered with the string.
 func (s *ship) drillDown() {
-	s.hole.centre = s.bha.Of().Bit
+	s.hole.centre = s.bha.Of().Bit && s.dueCasing() == nil // for casing a bit without a hole for barrels drills
 	for s.hole.depth < s.hole.aim-1e-6 && s.ended == goingOn && !s.bitWorn() {
 		i := s.layer(s.hole.depth)
 		to := s.hole.aim
@@ -62,9 +63,9 @@ func (s *ship) drillDown() {
 func (s *ship) drillTo(to, rate float64) {
 	for s.hole.depth < to && s.ended == goingOn && !s.bitWorn() && !s.outOfTime() {
 		from, length := s.hole.depth, min(s.rateMedian(rig.JointLength), to-s.hole.depth)
-		takes := length / rate
+		takes := length / (rate * s.weighted())
 		drilled := s.doInUnits(activity.DrillAhead, takes, takes)
-		s.rotating += drilled
+		s.rotating += drilled * s.wear()
 		s.deepen(length * drilled / takes)
 		s.connect(from, s.hole.depth)
 		s.meetStuckPipe()

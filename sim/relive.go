@@ -1,6 +1,8 @@
 package sim
 
 import (
+	"slices"
+
 	"coredays/model/activity"
 )
 
@@ -44,6 +46,9 @@ func (s *ship) relives(k activity.Kind, takes float64) (left float64) {
 		s.catchesUp()
 		return takes - part
 	}
+	if seldomWritten(k) && !slices.ContainsFunc(p.steps[p.at:], func(x pastStep) bool { return x.kind == k }) {
+		return 0
+	}
 	for i := p.at; i < len(p.steps); i++ {
 		if p.steps[i].kind != k {
 			p.amiss = p.amiss || p.watched && !byTheWay(p.steps[i].kind)
@@ -83,6 +88,9 @@ func byTheWay(k activity.Kind) bool {
 	}
 	return k.Of().Class == activity.Repair || k.Of().Class == activity.Waiting
 }
+
+// seldomWritten tells whether a log leaves an activity to the trip around it.
+func seldomWritten(k activity.Kind) bool { return k == activity.WashDown || k == activity.WashBarrel }
 
 // passes lets the time of the next step pass.
 func (s *ship) passes() {

@@ -63,6 +63,7 @@ type ship struct {
 	task     task
 	lastItem int // number + 1 of the item finished last at this site; 0 for none
 	hole     hole
+	gone     gone
 	deck     deck
 	sites    []siteRecord
 	items    []itemRecord
@@ -101,6 +102,7 @@ type siteRecord struct {
 	cored, recovered float64 // m
 	cores            int
 	floorKnown       bool    // the mudline has been found
+	surveyed         bool    // the sea floor was looked at
 	closings         int     // times that were drawn at which it closes
 	breakdowns       int     // times that were drawn at which the rig breaks down there
 	toBreakdown      float64 // s on station until the next one; 0 until it is drawn

@@ -84,9 +84,10 @@ func (s *ship) takesHole(x *Start) {
 		return
 	}
 	h := &now.Hole
-	s.hole = hole{open: h.Open, depth: float64(h.Depth), aim: float64(s.item.Hole.DrillAheadTo), stage: h.Stage, half: h.Half, cores: h.Cores,
+	s.hole = hole{open: h.Open, depth: float64(h.Depth), stage: h.Stage, half: h.Half, cores: h.Cores,
 		partials: h.Partials, probes: h.Probes, funnel: h.Funnel, stabs: h.Stabs, conditioned: h.Conditioned, released: h.Released,
 		hungLogging: h.Hung, logged: h.Logged, sweeps: h.Unswept, filled: h.Filled, finished: h.Finished, lost: h.Lost}
+	s.takesCasing(x)
 	if opened := h.Opened; opened.IsZero() {
 		s.hole.openedAt = x.since(x.State.Items[now.Item].Began)
 	} else {

@@ -16,7 +16,7 @@ import (
 // sediment. All from memory and common practice: 2,000 to 4,000 lbf for each inch of a roller-cone bit in
 // hard rock, on a 9-7/8 in bit, down to little but the weight of the assembly in sediment.
 var rockWeight = map[string]float64{
-	"chalk": 8, "claystone": 10, "volcaniclastic": 10, "limestone": 15, "chert": 20, "basalt": 20, "gabbro": 20,
+	"chalk": 8, "claystone": 10, "volcaniclastic": 10, "limestone": 15, "chert": 20, "basalt": 20, "gabbro": 20, "massive gabbro": 20,
 }
 
 const (

@@ -117,6 +117,8 @@ type Condition struct {
 type Hole struct {
 	StartOffset  unit.Length // how much higher than usual the bit starts, so that core gaps are staggered
 	Existing     unit.Depth  // of a hole with a cone that is there already and is deepened; 0 for a new one
+	Fill         unit.Length // that has gathered in an existing one
+	CasedAlready unit.Depth  // how far an existing one is cased
 	DrillAheadTo unit.Depth  // 0 for none, at least Existing
 	Stages       []Stage
 	Oriented     bool // piston cores are oriented
@@ -124,6 +126,7 @@ type Hole struct {
 	Penetrometer []unit.Depth // runs of a penetrometer before the core below that depth
 	Logging      []int        // indices into the ship's tool strings
 	Reentry      Reentry
+	Casing       []Casing // from the sea floor down; where Existing is 0, the first stands with a new cone
 	Abandon      Abandon
 	IfLost       IfLost
 }
@@ -144,7 +147,7 @@ type Reentry int
 const (
 	NoReentry Reentry = iota
 	Funnel            // free-fall funnel, dropped before pulling out
-	Cone              // stands on the sea floor already, with or without casing below it
+	Cone              // stands on the sea floor already, or is set with the first casing
 )
 
 // Abandon is how a hole is left.

@@ -48,6 +48,8 @@ const (
 	MudlineReset
 	FailedStart
 	FailedStartTime
+	BareStart
+	BareSurvey
 
 	PistonDurationFactor
 	PistonAlone
@@ -109,6 +111,20 @@ const (
 	CameraSpeed
 	FirstStab
 	NextStab
+	TripFill
+	WashDown
+
+	ConeMakeUp
+	CasingJoint
+	CasingJointLength
+	Jetting
+	DrillInPace
+	CasingLanding
+	CasingCement
+	CementSetting
+	ShoeDrilling
+	HangerFailure
+	HangerTime
 
 	HeavyMud
 	CementPlug
@@ -205,6 +221,9 @@ var meanings = [Rates]Meaning{
 	FailedStart:      {"failed_start", unit.OfShare, "chance that a hole is given up near the sea floor and begun again", "%"},
 	FailedStartTime:  {"failed_start_time", unit.OfDuration, "time that it costs", "h"},
 
+	BareStart:  {"bare_start", unit.OfShare, "the same on rock with less than 5 m of sediment", "%"},
+	BareSurvey: {"bare_survey", unit.OfDuration, "survey by camera for a place to spud on such rock", "h"},
+
 	PistonDurationFactor:   {"piston_duration_factor", unit.OfShare, "duration of the piston cycle over its median; above 100 % is slower", "%"},
 	PistonAlone:            {"piston_alone", unit.OfShare, "duration factor of the piston cycle at sites where no other tool is used, against that of other sites", "%"},
 	ExtendedDurationFactor: {"extended_duration_factor", unit.OfShare, "duration factor of the extended-barrel cycle, cutting left out", "%"},
@@ -265,6 +284,21 @@ var meanings = [Rates]Meaning{
 	CameraSpeed: {"camera_speed", unit.OfSpeed, "camera down and up along the pipe", "m/min"},
 	FirstStab:   {"first_stab", unit.OfDuration, "searching and stabbing for the first time", "h"},
 	NextStab:    {"next_stab", unit.OfDuration, "searching and stabbing from then on", "h"},
+
+	TripFill: {"trip_fill", unit.OfLength, "fill at the bottom of a hole that the string comes back to, in mud; elsewhere with what sticks or falls in", "m"},
+	WashDown: {"wash_down", unit.OfSpeed, "washing down through fill", "m/h"},
+
+	ConeMakeUp:        {"cone_make_up", unit.OfDuration, "putting a re-entry cone together below the rig floor", "h"},
+	CasingJoint:       {"casing_joint", unit.OfDuration, "making up a joint of casing", "min"},
+	CasingJointLength: {"casing_joint_length", unit.OfLength, "a joint of casing", "m"},
+	Jetting:           {"jetting", unit.OfSpeed, "jetting in casing", "m/h"},
+	DrillInPace:       {"drill_in_pace", unit.OfShare, "rate of drilling in casing, against drilling ahead without coring", "%"},
+	CasingLanding:     {"casing_landing", unit.OfDuration, "landing and releasing casing", "h"},
+	CasingCement:      {"casing_cement", unit.OfDuration, "mixing and pumping the cement of a casing string", "h"},
+	CementSetting:     {"cement_setting", unit.OfDuration, "from pumping until cement bears being drilled out", "h"},
+	ShoeDrilling:      {"shoe_drilling", unit.OfDuration, "drilling out cement and shoe of a casing string", "h"},
+	HangerFailure:     {"hanger_failure", unit.OfShare, "chance that a casing hanger does not land or let go at once", "%"},
+	HangerTime:        {"hanger_time", unit.OfDuration, "time that it costs", "h"},
 
 	HeavyMud:   {"heavy_mud", unit.OfDuration, "filling a hole with heavy mud", "h"},
 	CementPlug: {"cement_plug", unit.OfDuration, "setting a cement plug", "h"},

@@ -73,6 +73,7 @@ type Hole struct {
 	Probes      int
 	Funnel      bool
 	Stabs       int
+	Cased       Cased
 	Conditioned bool
 	Released    bool
 	Hung        bool // pipe at logging depth, rigged up

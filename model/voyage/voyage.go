@@ -10,6 +10,7 @@ import (
 	"coredays/model/activity"
 	"coredays/model/chance"
 	"coredays/model/coring"
+	"coredays/model/ground"
 	"coredays/model/places"
 	"coredays/model/plan"
 	"coredays/model/rig"
@@ -40,6 +41,7 @@ type Voyage struct {
 	ClearFloor float64      // significant wave height at which the bit leaves the hole, m
 	Recover    float64      // significant wave height at which pipe is recovered, m
 	Items      int          // of all sites
+	OnBoard    OnBoard
 }
 
 // Site is a compiled site.
@@ -50,7 +52,8 @@ type Site struct {
 	Section float64 // how deep the section goes that is wanted, m below sea floor
 	Layers  []Layer
 	Items   []Item
-	Alone   bool // no tool but piston corers is used here
+	Soft    float64 // sediment above the first hard rock by the survey, m; none is met where it is infinite
+	Alone   bool    // no tool but piston corers is used here
 	Waves   *sea.Table
 	Every   Quantity // mean time between closings; NoQuantity where nothing closes the site
 	Lasts   Quantity
@@ -70,6 +73,7 @@ type Layer struct {
 	Rate     Quantity
 	Ahead    Quantity
 	Sticking Quantity
+	Wear     Quantity
 	Recovery [coring.Tools]Quantity
 }
 
@@ -100,6 +104,7 @@ func compile(p *plan.Plan, known *shared) (*Voyage, error) {
 	for r, q := range p.Ship.Rates {
 		c.add(q, "rate", rig.Rate(r).Of().Key)
 	}
+	c.v.OnBoard = onBoard(&p.Ship)
 	c.v.InPort = c.add(p.InPort, "in port")
 	c.v.Courses = []sea.Course{sea.ByProcess(sea.NewProcess(sea.LongMemory, sea.ShortMemory, SeaStep))}
 	c.v.Forecast = sea.Forecast{
@@ -176,6 +181,7 @@ func (c *compiler) site(s *plan.Site) error {
 			Rate:     c.add(l.Lithology.Rate, "drilling rate", name, number),
 			Ahead:    c.add(l.Lithology.Ahead, "drilling ahead", name, number),
 			Sticking: c.add(l.Lithology.Sticking, "sticking", name, number),
+			Wear:     c.add(l.Lithology.Wear, "bit wear", name, number),
 		}
 		for t, r := range l.Lithology.Recovery {
 			layer.Recovery[t] = c.add(r, "recovery", name, number, coring.Tool(t).String())
@@ -188,6 +194,7 @@ func (c *compiler) site(s *plan.Site) error {
 	for i := range s.Items {
 		site.Items = append(site.Items, c.item(s, &s.Items[i]))
 	}
+	site.Soft = ground.SoftAbove(s.Layers)
 	site.Section, site.Alone = float64(s.SectionTo()), s.PistonAlone()
 	c.v.Sites = append(c.v.Sites, site)
 	return nil

@@ -16,8 +16,8 @@ type Bound struct {
 }
 
 // kinds are those of quantities that are no figures of the ship, in the order of the manual.
-var kinds = []Measure{DepthMeasure, WaterMeasure, OffsetMeasure, SeaDaysMeasure, CapMeasure, InPortMeasure, TaskMeasure, EveryMeasure, ClosingMeasure,
-	CoreMeasure, RankMeasure, StrokesMeasure, HeightMeasure, WaterLimitMeasure, RockMeasure, StrengthMeasure, PenetrationRate, StickingMeasure, RecoveryMeasure, FactorMeasure, weibullMeasure,
+var kinds = []Measure{DepthMeasure, WaterMeasure, FillMeasure, OffsetMeasure, SeaDaysMeasure, CapMeasure, InPortMeasure, TaskMeasure, EveryMeasure, ClosingMeasure,
+	CoreMeasure, RankMeasure, StrokesMeasure, HeightMeasure, WaterLimitMeasure, RockMeasure, StrengthMeasure, PenetrationRate, StickingMeasure, WearMeasure, RecoveryMeasure, FactorMeasure, weibullMeasure,
 	ShareMeasure, quantileMeasure, persistMeasure, commonMeasure, HullLength, HullBeam, HullDraught, BlockMeasure, FloorMeasure, PassesMeasure, StockMeasure,
 	CollarsMeasure, RatingMeasure, ReserveMeasure, OverpullMeasure, HornMeasure, EnduranceMeasure, StrokeMeasure, KeepingMeasure, CurrentMeasure, LeastMeasure}
 

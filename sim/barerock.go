@@ -1,0 +1,41 @@
+package sim
+
+import (
+	"coredays/model/activity"
+	"coredays/model/ground"
+	"coredays/model/rig"
+)
+
+// bare reports whether the hole in hand begins on rock, with next to no sediment on it.
+func (s *ship) bare() bool { return s.here.Soft*s.layerDepth < ground.Bare }
+
+// weighted is the share of its rate at which the bit cuts here: on rock the collars' weight comes to bear as the hole takes
+// them in. A rate that is stated for the layer is taken as it is.
+func (s *ship) weighted() float64 {
+	layer := s.layer(s.hole.depth)
+	if !ground.Hard(s.here.Site.Layers[layer].Lithology.Name) || s.here.Layers[layer].Stated {
+		return 1
+	}
+	return ground.Weighted(s.hole.depth)
+}
+
+// wear is how many hours of the bit's life an hour of rotating takes here.
+func (s *ship) wear() float64 { return s.Draw(s.here.Layers[s.layer(s.hole.depth)].Wear) }
+
+// startFails is the chance that a start is given up here.
+func (s *ship) startFails() rig.Rate {
+	if s.bare() {
+		return rig.BareStart
+	}
+	return rig.FailedStart
+}
+
+// surveyRock looks for a place to spud on rock, once a site, unless a task with pipe at the sea floor did so before.
+func (s *ship) surveyRock() {
+	site := &s.sites[s.siteNumber()]
+	if !s.bare() || site.floorKnown || site.surveyed {
+		return
+	}
+	s.do(activity.Survey, s.Rate(rig.BareSurvey))
+	site.surveyed = s.ended == goingOn
+}
