@@ -20,7 +20,6 @@ func TestAnAxisThatDoesNotBeginAtZeroSaysSo(t *testing.T) {
 	}
 }
 
-
 func TestACurveThatIsClippedSaysSo(t *testing.T) {
 	s := outputtest.Ordinary()
 	s.Needed.Curve = nil
