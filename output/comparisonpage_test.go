@@ -24,7 +24,7 @@ import (
 // pageOf is the page on a comparison.
 func pageOf(t *testing.T, c *result.Comparison) string {
 	t.Helper()
-	return printed(t, func(w io.Writer) error { return page.Comparison(w, c, "coredays test") })
+	return printed(t, func(w io.Writer) error { return page.Comparison(w, c, "coredays test", "") })
 }
 
 func TestEveryComparisonHasAPageThatFetchesNothing(t *testing.T) {

@@ -33,6 +33,7 @@ type comparison struct {
 	drop       bool
 	tracks     string // file of the map
 	page       string // file of the web page
+	dated      call.Dated
 	csv        string // folder of the tables
 	workbook   string // file of the workbook
 	gate
@@ -78,6 +79,7 @@ With several scenarios it compares them. With one, or with the built-in demonstr
 	cmd.Flags().BoolVar(&c.drop, "drop", false, "tell what each part of the programme costs and yields")
 	cmd.Flags().Var(call.OutFile(&c.tracks, call.AsMap...), "geojson", "write the tracks as a map to `FILE` too (GeoJSON)")
 	cmd.Flags().Var(call.OutFile(&c.page, call.AsPage...), "report", "write the comparison as one web page to `FILE.html` too: charts and tables, to read offline or to print")
+	c.dated.AddFlag(cmd.Flags())
 	cmd.Flags().Var(call.OutFolder(&c.csv), "csv", "write the tables of the comparison into `DIR` as CSV files, with dictionary.csv telling the columns")
 	cmd.Flags().Var(call.OutFile(&c.workbook, call.AsWorkbook...), "xlsx", "write a workbook of the comparison to `FILE.xlsx`: summary, charts and tables")
 	c.gate.addFlags(cmd)
@@ -94,7 +96,7 @@ func (c *comparison) execute(ctx context.Context, args []string, stdout, stderr 
 	if err != nil {
 		return err
 	}
-	if err := cmp.Or(c.wanted(args), c.misused()); err != nil {
+	if err := cmp.Or(c.wanted(args), c.misused(), c.dated.Without(c.page)); err != nil {
 		return err
 	}
 	var r *readyToCompare
@@ -228,7 +230,7 @@ func (c *comparison) report(ctx context.Context, compared *result.Comparison, st
 	}
 	failed := errors.Join(tables, call.WriteTo(ctx, "xlsx", c.workbook, func(w io.Writer) error { return sheet.ComparisonWorkbook(ctx, w, compared, program()) }),
 		call.WriteTo(ctx, "geojson", c.tracks, func(w io.Writer) error { return json.Tracks(w, compared) }),
-		call.WriteTo(ctx, "report", c.page, func(w io.Writer) error { return page.Comparison(w, compared, program()) }))
+		call.WriteTo(ctx, "report", c.page, func(w io.Writer) error { return page.Comparison(w, compared, program(), string(c.dated)) }))
 	given := c.Give(stdout,
 		func(w io.Writer) error { return alternatives.Print(w, compared) },
 		func(w io.Writer) error { return json.Comparison(w, compared) })

@@ -16,12 +16,13 @@ import (
 )
 
 // Comparison writes a comparison as one page that fetches nothing; program is the name and the
-// version of what made it.
-func Comparison(w io.Writer, c *result.Comparison, program string) error {
+// version of what made it, dated the date that it carries, if any.
+func Comparison(w io.Writer, c *result.Comparison, program, dated string) error {
 	view, err := comparisonViewOf(c, program)
 	if err != nil {
 		return err
 	}
+	view.Dated = dated
 	return writePage(w, "comparison.html.tmpl", view)
 }
 
@@ -29,6 +30,7 @@ func Comparison(w io.Writer, c *result.Comparison, program string) error {
 type comparisonView struct {
 	Style                template.CSS
 	Title, Sub, Question string
+	Dated                string // empty for none
 	Headline             []string
 	Standing             []string // how the others stand to the first
 	FactsOf              string
