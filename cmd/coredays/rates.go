@@ -139,7 +139,11 @@ func (r *ratesCall) execute(ctx context.Context, args []string, stdout, stderr i
 			return err
 		}
 	}
-	if err := call.WriteTo(ctx, "yaml", r.yaml, func(w io.Writer) error { _, err := io.WriteString(w, yaml); return err }); err != nil {
+	written := r.yaml
+	if papers.Empty() {
+		written = "" // of nothing there are no rates
+	}
+	if err := call.WriteTo(ctx, "yaml", written, func(w io.Writer) error { _, err := io.WriteString(w, yaml); return err }); err != nil {
 		return call.AsFault(err)
 	}
 	if err := call.WriteTo(ctx, "report", r.report, func(w io.Writer) error { return page.Rates(w, learned, papers.Notes, program(), string(r.dated)) }); err != nil {

@@ -68,19 +68,45 @@ func (p *Printer) Table(columns []Column, rows [][]string) error {
 	return nil
 }
 
-// fitted narrows the widest columns of words until the table is no wider than the page.
+// fitted narrows the widest columns of words until the table is no wider than the page: as far as their words stay
+// whole, and only then further.
 func fitted(columns []Column, rows [][]string, page int) []Column {
 	columns = slices.Clone(columns)
-	for over := widthOf(columns, rows) - page; over > 0; over-- {
-		widest := 0
+	whole := make([]int, len(columns))
+	for i := range columns {
+		if columns[i].text {
+			columns[i].width, whole[i] = columns[i].needs(rows, i)
+		}
+	}
+	least := func(i int) int { return max(narrowest, whole[i]) }
+	for widthOf(columns, rows) > page {
+		widest := -1
 		for i, c := range columns {
-			if c.text && (c.width > columns[widest].width || !columns[widest].text) {
+			if c.text && c.width > least(i) && (widest < 0 || c.width > columns[widest].width) {
 				widest = i
 			}
 		}
-		columns[widest].width = max(narrowest, columns[widest].width-1)
+		if widest < 0 {
+			if whole == nil {
+				break
+			}
+			whole, least = nil, func(int) int { return narrowest }
+			continue
+		}
+		columns[widest].width--
 	}
 	return columns
+}
+
+// needs are the width of the widest cell of a column of words, no more than the column may have, and of its longest word.
+func (c *Column) needs(rows [][]string, i int) (widest, word int) {
+	for _, row := range rows {
+		widest = max(widest, words.Displayed(row[i]))
+		for w := range strings.FieldsSeq(row[i]) {
+			word = max(word, words.Displayed(w)+len(row[i])-len(strings.TrimLeft(row[i], " ")))
+		}
+	}
+	return min(widest, c.width), min(word, c.width)
 }
 
 // stacked sets the ranges of numbers below them, the widest column first, where a table is still wider than the page.
