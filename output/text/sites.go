@@ -56,7 +56,7 @@ func SiteHeads(several bool) []string {
 func SiteRow(site *result.Site, replications int) []string {
 	reached, complete := words.Chance(site.ChanceReached, replications), words.Chance(site.ChanceComplete, replications)
 	if site.ChanceReached == 0 {
-		reached, complete = "not reached", words.Absent
+		complete = words.Absent
 	}
 	return []string{
 		words.SiteName(site), words.Ranks(site),

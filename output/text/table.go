@@ -34,17 +34,17 @@ const (
 
 // Table prints rows below their headings, a rule between, columns two blanks apart.
 func (p *Printer) Table(columns []Column, rows [][]string) error {
-	columns = stacked(fitted(columns, rows, p.width), rows, p.width)
+	columns = stacked(fitted(columns, rows, p.width, true), rows, p.width)
 	between := gap
 	if over := widthOf(columns, rows) - p.width; over > 0 {
 		between = closeGap
-		columns = fitted(columns, rows, p.width+(gap-closeGap)*len(columns))
+		columns = fitted(columns, rows, p.width+(gap-closeGap)*(len(columns)-1), false)
 	}
 	var rendered strings.Builder
 	t := tablewriter.NewTable(&rendered, layout(columns, between)...)
 	var headings []string
 	for _, c := range columns {
-		headings = append(headings, c.set(c.heading))
+		headings = append(headings, c.head())
 	}
 	t.Header(headings)
 	for _, row := range rows {
@@ -68,30 +68,28 @@ func (p *Printer) Table(columns []Column, rows [][]string) error {
 	return nil
 }
 
-// fitted narrows the widest columns of words until the table is no wider than the page: as far as their words stay
-// whole, and only then further.
-func fitted(columns []Column, rows [][]string, page int) []Column {
+// fitted narrows the widest columns of words until the table is no wider than the page, but none so far that it would
+// break a word that is to stay whole.
+func fitted(columns []Column, rows [][]string, page int, whole bool) []Column {
 	columns = slices.Clone(columns)
-	whole := make([]int, len(columns))
+	least := make([]int, len(columns))
 	for i := range columns {
 		if columns[i].text {
-			columns[i].width, whole[i] = columns[i].needs(rows, i)
+			columns[i].width, least[i] = columns[i].needs(rows, i)
+		}
+		if !whole {
+			least[i] = 0
 		}
 	}
-	least := func(i int) int { return max(narrowest, whole[i]) }
 	for widthOf(columns, rows) > page {
 		widest := -1
 		for i, c := range columns {
-			if c.text && c.width > least(i) && (widest < 0 || c.width > columns[widest].width) {
+			if c.text && c.width > max(narrowest, least[i]) && (widest < 0 || c.width > columns[widest].width) {
 				widest = i
 			}
 		}
 		if widest < 0 {
-			if whole == nil {
-				break
-			}
-			whole, least = nil, func(int) int { return narrowest }
-			continue
+			break
 		}
 		columns[widest].width--
 	}
@@ -133,7 +131,16 @@ func (c *Column) hasRanges(rows [][]string, i int) bool {
 	return slices.ContainsFunc(rows, func(row []string) bool { return strings.Contains(row[i], rangeAt) })
 }
 
-// set is a cell or heading as it is set.
+// head is the heading as it is set: of a stacked column the range stands below, but no unit.
+func (c *Column) head() string {
+	first, last, several := strings.Cut(c.heading, "\n")
+	if !several {
+		return c.heading
+	}
+	return first + "\n" + c.set(last)
+}
+
+// set is a cell as it is set.
 func (c *Column) set(text string) string {
 	if c.stacked {
 		return strings.ReplaceAll(text, rangeAt, "\n(")
@@ -156,7 +163,7 @@ func widthOf(columns []Column, rows [][]string) int {
 	total := len(Indent) - gap
 	for i, c := range columns {
 		width := c.width
-		for line := range strings.Lines(c.set(c.heading)) {
+		for line := range strings.Lines(c.head()) {
 			width = max(width, words.Displayed(strings.TrimSuffix(line, "\n")))
 		}
 		if !c.text {
