@@ -24,7 +24,7 @@ import (
 // pageOf is the page on a comparison.
 func pageOf(t *testing.T, c *result.Comparison) string {
 	t.Helper()
-	return printed(t, func(w io.Writer) error { return page.Comparison(w, c, "coredays test") })
+	return printed(t, func(w io.Writer) error { return page.Comparison(w, c, "coredays test", "") })
 }
 
 func TestEveryComparisonHasAPageThatFetchesNothing(t *testing.T) {
@@ -114,14 +114,31 @@ func TestPageAndJSONOfAComparisonHoldTheSameFigures(t *testing.T) {
 		}
 		for _, row := range rows {
 			for key, path := range map[string]string{"days_p10": "days_needed.p10", "days_p50": "days_needed.p50", "days_p90": "days_needed.p90", "chance_primary": "chance_primary",
-				"chance_all": "chance_all", "more_mean": "days_behind_best.mean", "track_nmi": "track_nmi", "waiting_mean": "waiting.mean", "recovered_mean": "recovered_m.mean"} {
+				"chance_all": "chance_all", "track_nmi": "track_nmi", "waiting_mean": "waiting.mean", "recovered_mean": "recovered_m.mean"} {
 				if shown, there := row[key]; there {
 					sameFigure(t, name+" "+key, shown, at(t, byName[row["alternative"]], path))
 				}
 			}
+			if c.Question == result.WhichOrder {
+				more, known := at(t, byName[row["alternative"]], "more_than_order_of_scenario").(map[string]any)
+				for key, path := range map[string]string{"chance_primary_more": "chance_primary", "days_more": "days"} {
+					if !known {
+						sameFigure(t, name+" "+key, row[key+"_mean"], nil)
+						continue
+					}
+					ci := at(t, more, path+".ci").([]any)
+					sameFigure(t, name+" "+key, row[key+"_mean"], at(t, more, path+".mean"))
+					sameFigure(t, name+" "+key+" low", row[key+"_low"], ci[0])
+					sameFigure(t, name+" "+key+" high", row[key+"_high"], ci[1])
+				}
+				continue
+			}
 			ci := at(t, byName[row["alternative"]], "days_behind_best.ci").([]any)
-			sameFigure(t, name+" low", row["more_low"], ci[0])
-			sameFigure(t, name+" high", row["more_high"], ci[1])
+			if row["alternative"] == whole["best"] {
+				ci = []any{nil, nil}
+			}
+			sameFigure(t, name+" low", row["days_more_low"], ci[0])
+			sameFigure(t, name+" high", row["days_more_high"], ci[1])
 			if standing, there := row["standing"]; there && standing != at(t, byName[row["alternative"]], "standing") {
 				t.Errorf("%s: %s stands %q on the page", name, row["alternative"], standing)
 			}
@@ -231,7 +248,10 @@ func TestAReportShowsTheOrdersAndItsTablesHaveThem(t *testing.T) {
 	csvs, book := readCSV(t, r), readBook(t, r)
 	for _, row := range append(csvs["alternatives"], book["alternatives"]...) {
 		sameFigure(t, "rank 1", row["chance_primary"], at(t, byName[row["alternative"]], "chance_primary"))
-		sameFigure(t, "days", row["more_mean"], at(t, byName[row["alternative"]], "days_behind_best.mean"))
+		more, _ := at(t, byName[row["alternative"]], "more_than_order_of_scenario").(map[string]any)
+		if more != nil {
+			sameFigure(t, "days", row["days_more_mean"], at(t, more, "days.mean"))
+		}
 	}
 	if len(csvs["alternatives"]) != 3 || len(book["alternatives"]) != 3 {
 		t.Errorf("%d and %d alternatives", len(csvs["alternatives"]), len(book["alternatives"]))

@@ -20,6 +20,7 @@ type Report struct {
 	Orders       *result.Comparison   // of the sites; nil where nobody looked for the best
 	Replications *result.Replications // for CSV and the workbook; nil for the page
 	Program      string               // name and version
+	Dated        string               // date that the page carries; empty for none
 }
 
 // Passage is the way between two places of the programme.

@@ -15,6 +15,7 @@ import (
 	"coredays/model/voyage"
 	"coredays/output/json"
 	"coredays/output/page"
+	"coredays/output/sheet"
 	"coredays/output/text/alternatives"
 	"coredays/output/words"
 	"coredays/sim"
@@ -32,6 +33,9 @@ type comparison struct {
 	drop       bool
 	tracks     string // file of the map
 	page       string // file of the web page
+	dated      call.Dated
+	csv        string // folder of the tables
+	workbook   string // file of the workbook
 	gate
 	call.Answer
 }
@@ -57,6 +61,7 @@ With several scenarios it compares them. With one, or with the built-in demonstr
   coredays compare plan.yaml --drop --replications 200 --json drop.json
   coredays compare --orders --replications 100 --geojson tracks.geojson
   coredays compare plan.yaml --drop --replications 200 --report drop.html
+  coredays compare plan.yaml --drop --replications 200 --csv tables --xlsx drop.xlsx
   coredays compare plan.yaml --drop --replications 200 --shard 3/16 --part share-03.part`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if cmd.Flags().Changed("precision") {
@@ -74,6 +79,9 @@ With several scenarios it compares them. With one, or with the built-in demonstr
 	cmd.Flags().BoolVar(&c.drop, "drop", false, "tell what each part of the programme costs and yields")
 	cmd.Flags().Var(call.OutFile(&c.tracks, call.AsMap...), "geojson", "write the tracks as a map to `FILE` too (GeoJSON)")
 	cmd.Flags().Var(call.OutFile(&c.page, call.AsPage...), "report", "write the comparison as one web page to `FILE.html` too: charts and tables, to read offline or to print")
+	c.dated.AddFlag(cmd.Flags())
+	cmd.Flags().Var(call.OutFolder(&c.csv), "csv", "write the tables of the comparison into `DIR` as CSV files, with dictionary.csv telling the columns")
+	cmd.Flags().Var(call.OutFile(&c.workbook, call.AsWorkbook...), "xlsx", "write a workbook of the comparison to `FILE.xlsx`: summary, charts and tables")
 	c.gate.addFlags(cmd)
 	c.Answer.AddFlags(cmd)
 	if precision := cmd.Flags().Lookup("precision"); precision != nil {
@@ -88,7 +96,7 @@ func (c *comparison) execute(ctx context.Context, args []string, stdout, stderr 
 	if err != nil {
 		return err
 	}
-	if err := cmp.Or(c.wanted(args), c.misused()); err != nil {
+	if err := cmp.Or(c.wanted(args), c.misused(), c.dated.Without(c.page)); err != nil {
 		return err
 	}
 	var r *readyToCompare
@@ -214,8 +222,15 @@ func (c *comparison) voyages(args []string) (list []*voyage.Voyage, warnings []s
 // report prints the answer and writes the files asked for.
 func (c *comparison) report(ctx context.Context, compared *result.Comparison, stdout io.Writer) error {
 	ctx = call.EvenIf(compared.StoppedEarly, ctx)
-	failed := errors.Join(call.WriteTo(ctx, "geojson", c.tracks, func(w io.Writer) error { return json.Tracks(w, compared) }),
-		call.WriteTo(ctx, "report", c.page, func(w io.Writer) error { return page.Comparison(w, compared, program()) }))
+	var tables error
+	if c.csv != "" {
+		if err := sheet.ComparisonCSV(ctx, c.csv, compared, program()); err != nil {
+			tables = call.Unwritten(ctx, "csv", c.csv, err)
+		}
+	}
+	failed := errors.Join(tables, call.WriteTo(ctx, "xlsx", c.workbook, func(w io.Writer) error { return sheet.ComparisonWorkbook(ctx, w, compared, program()) }),
+		call.WriteTo(ctx, "geojson", c.tracks, func(w io.Writer) error { return json.Tracks(w, compared) }),
+		call.WriteTo(ctx, "report", c.page, func(w io.Writer) error { return page.Comparison(w, compared, program(), string(c.dated)) }))
 	given := c.Give(stdout,
 		func(w io.Writer) error { return alternatives.Print(w, compared) },
 		func(w io.Writer) error { return json.Comparison(w, compared) })

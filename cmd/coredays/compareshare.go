@@ -20,7 +20,7 @@ func (c *comparison) misused() error {
 	if c.round != "" && (!c.orders || c.shard.asked == "") {
 		return errors.New("--round goes with --orders and --shard: a search on one machine needs none")
 	}
-	return c.shard.misused(c.runs.Replications, c.JSONFile != "" || c.tracks != "" || c.page != "")
+	return c.shard.misused(c.runs.Replications, c.JSONFile != "" || c.tracks != "" || c.page != "" || c.csv != "" || c.workbook != "")
 }
 
 // shared is what the shares of a comparison have in common, or of a round of a search.
@@ -93,7 +93,7 @@ func (c *comparison) resume(r *readyToCompare, run sim.Run) error {
 // comparison puts together what compare sailed.
 func (m *merging) comparison(ctx context.Context, all share.All) (joined, error) {
 	shared, run := &all[0].Head.Call, runOf(&all[0].Head.Call)
-	c := &comparison{chosen: chosen{cmd: m.cmd}, Answer: m.Answer, tracks: m.files.track, page: m.files.report}
+	c := &comparison{chosen: chosen{cmd: m.cmd}, Answer: m.Answer, tracks: m.files.track, page: m.files.report, csv: m.files.csv, workbook: m.files.workbook, dated: m.files.dated}
 	c.takeOptions(shared)
 	if c.orders == (m.round == "") {
 		return nil, errors.New("--round FILE goes with the shares of a search for the best order, and with no others: it takes the next round")

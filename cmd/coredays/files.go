@@ -30,12 +30,14 @@ import (
 // with it, and the log that it sets beside what was simulated.
 type files struct {
 	report, charts, csv, workbook, track, log string
+	dated                                     call.Dated
 	orders                                    bool // look for the best order of the sites, for the report and the tables
 }
 
 func (f *files) addFlags(cmd *cobra.Command) {
 	named := func(file *call.FileName, flag, usage string) { cmd.Flags().Var(file, flag, usage) }
 	named(call.OutFile(&f.report, call.AsPage...), "report", "write a report as one web page to `FILE.html`: charts, tables, check and basis, to read offline or to print")
+	f.dated.AddFlag(cmd.Flags())
 	named(call.OutFolder(&f.charts), "charts", "write the charts into `DIR`, each as SVG and as PNG")
 	cmd.Flags().BoolVar(&f.orders, "orders", false, "with --report: look for the best order of the sites too, and show it on the page")
 	named(call.OutFolder(&f.csv), "csv", "write all tables into `DIR` as CSV files, every replication among them, with dictionary.csv telling the columns")
@@ -56,7 +58,7 @@ func (f *files) write(ctx context.Context, v *voyage.Voyage, results *statistics
 		if r = reportOf(ctx, v, results, s); r == nil {
 			return fmt.Errorf("the files were not written: %w", call.ErrInterrupted)
 		}
-		r.Log, r.Orders = log, orders
+		r.Log, r.Orders, r.Dated = log, orders, string(f.dated)
 	}
 	failed := []error{call.WriteTo(ctx, "report", f.report, func(w io.Writer) error { return page.Report(w, r) }), into(ctx, "charts", f.charts, chart.Files, r)}
 	if f.csv != "" || f.workbook != "" {

@@ -1,6 +1,8 @@
 package main
 
 import (
+	"bytes"
+	"cmp"
 	"context"
 	"fmt"
 	"io"
@@ -17,6 +19,7 @@ import (
 	"coredays/scenario/records"
 	"coredays/sim"
 	"coredays/sim/hindcast"
+	builtin "coredays/testdata/published"
 )
 
 // hindcasting is a call of hindcast.
@@ -32,11 +35,12 @@ type hindcasting struct {
 func newHindcast() *cobra.Command {
 	var h hindcasting
 	cmd := &cobra.Command{
-		Use:   "hindcast HOLES.csv",
+		Use:   "hindcast [HOLES.csv]",
 		Short: "The simulator scored against holes really drilled",
-		Long: `Hindcast sails every site of a table of holes with the built-in ship, at its place and date, and scores the
+		Long: `Hindcast sails every site of a table of holes, or without one of the built-in extract of those on record, with the built-in ship, at its place and date, and scores the
 days that it foresees against the days that it took; so too the metres of core and the cores, of each site and of
-whole legs, whose sites are summed with the draws that an expedition shares.
+whole legs, whose sites are summed with the draws that an expedition shares. The defaults are fitted to the legs of the
+built-in extract among others: its score is not one of sites never seen.
 
 At the level "programme" it is told of each hole the tools and the depth that each reached; holes that stopped
 above 20 m below the sea floor are left out, as the simulator draws failed starts itself. At the level "counts" it is
@@ -65,12 +69,17 @@ to be the first of the leg, where rig and tools are tried out.
 The table of cores has program, leg, site, hole, water_depth_m, core (its number), type (H, F, X or R), top_depth_mbsf,
 cored_m, recovered_m and time_on_deck.
 Rows that can't be read are listed and left out with their site.`,
-		Example: `  coredays hindcast holes.csv
+		Example: `  coredays hindcast --replications 200
+  coredays hindcast holes.csv
   coredays hindcast holes.csv --cores cores.csv --level counts --json score.json
   coredays hindcast holes.csv --shard 3/16 --part share-03.part`,
 		Args: oneTable,
 		RunE: func(c *cobra.Command, args []string) error {
-			return h.execute(c.Context(), args[0], c.OutOrStdout(), c.ErrOrStderr())
+			file := ""
+			if len(args) > 0 {
+				file = args[0]
+			}
+			return h.execute(c.Context(), file, c.OutOrStdout(), c.ErrOrStderr())
 		},
 	}
 	cmd.Flags().Var(call.InFile(&h.cores), "cores", "score core cycles and recovery by this table of cores")
@@ -84,9 +93,9 @@ Rows that can't be read are listed and left out with their site.`,
 	return cmd
 }
 
-// oneTable wants one file.
+// oneTable wants one file at most.
 func oneTable(_ *cobra.Command, args []string) error {
-	if len(args) != 1 {
+	if len(args) > 1 {
 		return fmt.Errorf("hindcast takes one table of holes, and %d are given", len(args))
 	}
 	return nil
@@ -142,10 +151,11 @@ func (h *hindcasting) read(file string, run sim.Run, stderr io.Writer) (*readyTo
 	if err != nil {
 		return nil, fmt.Errorf("--level %w", err)
 	}
-	sites, out, err := records.HolesIn(file)
+	sites, out, err := holesOf(file)
 	if err != nil {
 		return nil, call.AsFault(err)
 	}
+	file = tableName(file)
 	if len(sites) == 0 {
 		for _, o := range out {
 			fmt.Fprintf(stderr, "%s:%d: %s\n", file, o.Row, o.Why)
@@ -161,6 +171,19 @@ func (h *hindcasting) read(file string, run sim.Run, stderr io.Writer) (*readyTo
 		r.cored, err = readCores(h.cores, sites)
 	}
 	return r, call.AsFault(err)
+}
+
+// tableName is that of a table of holes, for people.
+func tableName(file string) string { return cmp.Or(file, builtInHoles) }
+
+const builtInHoles = "the built-in extract (holes on record, among those that the defaults are fitted to)"
+
+// holesOf reads a table of holes, or the built-in one where none is named.
+func holesOf(file string) ([]record.Site, []record.LeftOut, error) {
+	if file == "" {
+		return records.ReadHoles(builtInHoles, bytes.NewReader(builtin.SiteDays))
+	}
+	return records.HolesIn(file)
 }
 
 // sail sails all sites and judges.

@@ -14,6 +14,7 @@ import (
 	"coredays/sim"
 	"coredays/sim/parts"
 	"coredays/sim/share"
+	builtin "coredays/testdata/published"
 )
 
 // workAtASite is the work of a site beside that of its cores, in cores: trips and the beginning of a replication. By
@@ -31,6 +32,11 @@ func (f *foreseen) shared() parts.Sites {
 
 // tables are the tables of a hindcast, each with the digest of its bytes: what is made of them is up to the program.
 func (h *hindcasting) tables(file string) (plans [][]listing.Line, err error) {
+	if file == builtInHoles {
+		sum := sha256.Sum256(builtin.SiteDays)
+		plans = append(plans, []listing.Line{{Path: file, Value: hex.EncodeToString(sum[:8])}})
+		file = ""
+	}
 	for _, name := range []string{file, h.cores} {
 		if name == "" {
 			continue
@@ -55,7 +61,11 @@ func (h *hindcasting) sailShare(ctx context.Context, r *readyToScore, stdout, st
 	if err != nil {
 		return call.AsFault(err)
 	}
-	shared := share.Call{Command: "hindcast", Files: []string{r.file}, Options: []string{"--level", h.level, "--cores", h.cores, "--as-it-goes", strconv.FormatBool(h.goes)}, Seed: r.run.Seed, Replications: r.run.Replications}
+	var files []string
+	if r.file != builtInHoles {
+		files = []string{r.file}
+	}
+	shared := share.Call{Command: "hindcast", Files: files, Options: []string{"--level", h.level, "--cores", h.cores, "--as-it-goes", strconv.FormatBool(h.goes)}, Seed: r.run.Seed, Replications: r.run.Replications}
 	return h.shard.sail(ctx, shared, tables, func(put func(any) error) error {
 		err := parts.SailHindcast(ctx, r.f.shared(), r.run, h.shard.which, put)
 		if err == nil && r.cored != nil {
@@ -69,7 +79,11 @@ func (h *hindcasting) sailShare(ctx context.Context, r *readyToScore, stdout, st
 func (m *merging) hindcast(ctx context.Context, all share.All) (joined, error) {
 	shared := &all[0].Head.Call
 	h := &hindcasting{level: shared.Options[1], cores: shared.Options[3], goes: shared.Options[5] == strconv.FormatBool(true), Answer: m.Answer}
-	r, err := h.read(shared.Files[0], runOf(shared), io.Discard)
+	file := ""
+	if len(shared.Files) > 0 {
+		file = shared.Files[0]
+	}
+	r, err := h.read(file, runOf(shared), io.Discard)
 	if err != nil {
 		return nil, err
 	}

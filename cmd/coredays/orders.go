@@ -11,12 +11,12 @@ import (
 	"coredays/sim/choice"
 )
 
-// nowhereToShow gives a search for an order whose answer nothing would show.
+// nowhereToShow gives a search for an order, or a date, that nothing would show.
 func (f *files) nowhereToShow() error {
 	if f.orders && f.report == "" {
 		return errors.New("--orders shows the best order of the sites on the page of --report; give that too, or call coredays compare --orders")
 	}
-	return nil
+	return f.dated.Without(f.report)
 }
 
 // bestOrder looks for the best order of the sites as compare does, where that was asked for.

@@ -34,6 +34,7 @@ type ratesCall struct {
 	chosen
 	words, yaml  string
 	report       string
+	dated        call.Dated
 	zone         string
 	starter      bool
 	replications int
@@ -70,6 +71,7 @@ Words of the ship's own are given their meaning by --words FILE; --words-starter
 	cmd.Flags().BoolVar(&r.starter, "words-starter", false, "print a commented word list to begin with, and do nothing else")
 	cmd.Flags().Var(call.OutFile(&r.yaml, ".yaml", ".yml"), "yaml", "write the rates to use to `FILE.yaml`, for a scenario's rates: {file: …}")
 	cmd.Flags().Var(call.OutFile(&r.report, call.AsPage...), "report", "write a web page to `FILE.html`: the table, and a chart of each rate")
+	r.dated.AddFlag(cmd.Flags())
 	cmd.Flags().Var((*call.FreeText)(&r.zone), "zone", "of local times: how far they are ahead of UTC, as `±hh:mm`")
 	cmd.Flags().IntVar(&r.replications, "replications", 500, "with a scenario: how many expeditions to simulate, with the ship's rates and with those learned")
 	cmd.Flags().Uint64Var(&r.seed, "seed", 1, "seed of all chance of that simulation")
@@ -89,6 +91,9 @@ func (r *ratesCall) execute(ctx context.Context, args []string, stdout, stderr i
 	}
 	if r.replications < 2 {
 		return fmt.Errorf("--replications %d: give 2 at least", r.replications)
+	}
+	if err := r.dated.Without(r.report); err != nil {
+		return err
 	}
 	var plans, files []string
 	for _, a := range args {
@@ -134,10 +139,14 @@ func (r *ratesCall) execute(ctx context.Context, args []string, stdout, stderr i
 			return err
 		}
 	}
-	if err := call.WriteTo(ctx, "yaml", r.yaml, func(w io.Writer) error { _, err := io.WriteString(w, yaml); return err }); err != nil {
+	written := r.yaml
+	if papers.Empty() {
+		written = "" // of nothing there are no rates
+	}
+	if err := call.WriteTo(ctx, "yaml", written, func(w io.Writer) error { _, err := io.WriteString(w, yaml); return err }); err != nil {
 		return call.AsFault(err)
 	}
-	if err := call.WriteTo(ctx, "report", r.report, func(w io.Writer) error { return page.Rates(w, learned, papers.Notes, program()) }); err != nil {
+	if err := call.WriteTo(ctx, "report", r.report, func(w io.Writer) error { return page.Rates(w, learned, papers.Notes, program(), string(r.dated)) }); err != nil {
 		return call.AsFault(err)
 	}
 	err = r.Give(stdout,

@@ -29,6 +29,7 @@ type studying struct {
 	runs  call.Runs
 	shard shard
 	csv   string // folder
+	dated call.Dated
 	page  string // file of the web page
 	gate
 	call.Answer
@@ -68,6 +69,7 @@ read and checked before the first is simulated. What one machine takes too long 
 	s.shard.addFlags(cmd)
 	cmd.Flags().Var(call.OutFolder(&s.csv), "csv", "write the table into `DIR` as CSV, with dictionary.csv telling the columns")
 	cmd.Flags().Var(call.OutFile(&s.page, call.AsPage...), "report", "write the study as one web page to `FILE.html` too: charts and table, to read offline or to print")
+	s.dated.AddFlag(cmd.Flags())
 	s.gate.addFlags(cmd)
 	s.Answer.AddFlags(cmd)
 	if precision := cmd.Flags().Lookup("precision"); precision != nil {
@@ -82,7 +84,7 @@ func (s *studying) execute(ctx context.Context, file string, stdout, stderr io.W
 	if err != nil {
 		return err
 	}
-	if err := s.shard.misused(run.Replications, s.JSONFile != "" || s.csv != "" || s.page != ""); err != nil {
+	if err := cmp.Or(s.shard.misused(run.Replications, s.JSONFile != "" || s.csv != "" || s.page != ""), s.dated.Without(s.page)); err != nil {
 		return err
 	}
 	var p *studied.Plans
@@ -151,7 +153,7 @@ func (s *studying) conclude(ctx context.Context, p *studied.Plans, figures []res
 			failed = call.Unwritten(files, "csv", s.csv, err)
 		}
 	}
-	failed = errors.Join(failed, call.WriteTo(files, "report", s.page, func(w io.Writer) error { return page.Study(w, r, program()) }))
+	failed = errors.Join(failed, call.WriteTo(files, "report", s.page, func(w io.Writer) error { return page.Study(w, r, program(), string(s.dated)) }))
 	given := s.Give(stdout, func(w io.Writer) error { return alternatives.Study(w, r) }, func(w io.Writer) error { return json.Study(w, r) })
 	if err := errors.Join(given, failed); err != nil {
 		return call.AsFault(err)
@@ -165,7 +167,7 @@ func (s *studying) conclude(ctx context.Context, p *studied.Plans, figures []res
 // study puts together what study sailed.
 func (m *merging) study(ctx context.Context, all share.All) (joined, error) {
 	shared, run := &all[0].Head.Call, runOf(&all[0].Head.Call)
-	s := &studying{cmd: m.cmd, gate: gate{shared.Anyway}, Answer: m.Answer, csv: m.files.csv, page: m.files.report}
+	s := &studying{cmd: m.cmd, gate: gate{shared.Anyway}, Answer: m.Answer, csv: m.files.csv, page: m.files.report, dated: m.files.dated}
 	p, err := s.read(ctx, shared.Files[0], run)
 	if err != nil {
 		return nil, err

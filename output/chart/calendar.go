@@ -28,11 +28,11 @@ func calendarChart(r *output.Report) *Chart {
 	p := newPlot("days after sailing, and dates (UTC)", "")
 	rows := float64(len(s.Sites) + 2)
 	end := words.InDays(s.Needed.Total)
-	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = 0, calendarEnd(s), -0.6, rows+0.1
+	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = 0, calendarEnd(s), -0.75, rows+0.1
 	p.X.Tick.Marker = dateTicks(s.Sails, p.X.Max)
 	gridlines(p, true, false)
 	days := s.Allotted.SeaDays.Days()
-	p.Add(line(draw.LineStyle{Color: ink, Width: 1, Dashes: dashes[2]}, plotter.XYs{{X: days, Y: -0.6}, {X: days, Y: rows - 0.4}}))
+	p.Add(line(draw.LineStyle{Color: ink, Width: 1, Dashes: dashes[2]}, plotter.XYs{{X: days, Y: -0.75}, {X: days, Y: rows - 0.4}}))
 	var ticks plot.ConstantTicks
 	last := plotter.XY{X: 0, Y: rows - 1}
 	ticks = append(ticks, plot.Tick{Value: last.Y, Label: clipped(portOf(r, true), 22)})
@@ -47,6 +47,7 @@ func calendarChart(r *output.Report) *Chart {
 		passage(p, last, plotter.XY{X: end.P50, Y: 0})
 		rangeOf(p, end, 0, 0, draw.CircleGlyph{}, draw.RingGlyph{}, plum)
 	}
+	inHand(p, s, c)
 	p.Add(remarks(remark{x: days, y: rows - 0.15, text: words.Given(days) + " sea days", bare: true, inside: true}), rangesKey(days < p.X.Max/2, rows-0.15, s.Replications))
 	p.Y.Tick.Marker = ticks
 	p.Y.Tick.Length = 0
@@ -54,6 +55,20 @@ func calendarChart(r *output.Report) *Chart {
 	c.Desc = calendarWords(s)
 	c.alone(p)
 	return c
+}
+
+// leastInHand is what is told of days in hand: less rounds to nothing.
+const leastInHand = 0.05 // d
+
+// inHand draws the days that are left at the end of what gets done within the sea days, before these, if there are any.
+func inHand(p *plot.Plot, s *result.Summary, c *Chart) {
+	left, days := words.InDays(words.Supported(s.Allotted.InHand)).P50, s.Allotted.SeaDays.Days()
+	if !(left >= leastInHand) {
+		return
+	}
+	c.Key += " At the foot: days in hand, P50, of what gets done within the sea days."
+	at := plotter.XYs{{X: days - left, Y: -0.45}, {X: days, Y: -0.45}}
+	p.Add(line(draw.LineStyle{Color: ink, Width: 3}, at), remarks(remark{x: days - left, y: -0.45, text: words.Fixed(left, words.DayPlaces) + " d in hand", align: -1}))
 }
 
 // calendarEnd leaves room for the latest dates, but not for those of an expedition that never ends.

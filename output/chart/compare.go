@@ -24,13 +24,13 @@ func Alternatives(c *result.Comparison) []*Chart {
 	r := &rowsChart{marked: slices.Index(list, c.Planned), Chart: Chart{Name: "alternatives", Title: sheet.Titles[c.Question],
 		Key: "Left: days of the whole programme, no deadline: P50 as a circle, P10 to P90 as a line; upright dashes: the sea days. Middle: what gets done within the days; full circle: all of rank 1, " +
 			"open square: everything. " + words.OrLess("Arrow: the order of the scenario. ", c.Planned >= 0) + moreKey(c),
-	}, table: sheet.Alternatives(c).Only("alternative", "row", "sea_days", "days_p10", "days_p50", "days_p90", "chance_primary", "chance_all", "more_mean", "more_low", "more_high")}
+	}, table: sheet.Alternatives(c).Only(append([]string{"alternative", "row", "sea_days", "days_p10", "days_p50", "days_p90", "chance_primary", "chance_all"}, sheet.ShownMore...)...)}
 	for _, i := range list {
 		r.names, r.words = append(r.names, alternativeLabel(c, i)), append(r.words, alternativeWords(c, i))
 	}
 	allotted := func(i int) *result.Allotted { return &c.Alternatives[list[i]].Summary.Allotted }
 	r.sides = []rowsPanel{neededPanel(c, list), chancesPanel(0.24, c.Replications, allotted)}
-	if len(list) > 1 {
+	if len(list) > 1 && c.Replications > 1 {
 		r.sides = append(r.sides, morePanel(c, list))
 	}
 	return r.sheets()
@@ -48,10 +48,11 @@ const mostOfAFile = 26 // columns
 
 // moreKey says how to read the right of the chart.
 func moreKey(c *result.Comparison) string {
-	if len(c.Alternatives) == 1 {
+	if len(c.Alternatives) == 1 || c.Replications < 2 {
 		return ""
 	}
-	return fmt.Sprintf("Right: mean days more than the first (upright line) with an interval; open circle: indistinguishable from the first, full circle: behind it. The intervals hold all at once with %.0f %% confidence. ", 100*c.Confidence) +
+	return "Right: " + words.OrElse(words.OrLess("mean days", alternatives.ByDays(c)), "points of rank 1 done") + " more than " + alternatives.AgainstName(c) + " (upright line), which decides, with its interval; " +
+		"open circle: indistinguishable from the first, full circle: behind it, square: the first; " + alternatives.HeldWords(c) + ". " +
 		words.OrLess("The number of a row is in the table too.", len(c.Alternatives) > 2)
 }
 
@@ -63,7 +64,10 @@ func alternativeWords(c *result.Comparison, i int) string {
 	if i == c.Best {
 		line += "; first"
 	} else {
-		line += "; " + alternatives.More(c, i) + " days more than the first; " + alternatives.Standing(c, i)
+		line += "; " + alternatives.Standing(c, i)
+	}
+	if more := alternatives.MoreWords(c, i); more != "" {
+		line += "; " + more
 	}
 	return line + words.OrLess("; the order of the scenario", i == c.Planned)
 }
@@ -103,33 +107,48 @@ func chancesPanel(width float64, replications int, of func(row int) *result.Allo
 		}}
 }
 
-// morePanel is days more than the first.
+// morePanel is what decides: the chance of rank 1, or the days, more than those of the one that all are held against.
 func morePanel(c *result.Comparison, list []int) rowsPanel {
+	title, axis, of := "rank 1 more than "+alternatives.AgainstName(c), "points", func(i int) result.Interval { return scaledBy(alternatives.MoreChance(c, i), 100) }
+	if alternatives.ByDays(c) {
+		title, axis, of = "days more than "+alternatives.AgainstName(c), "days", func(i int) result.Interval { return words.DaysInterval(alternatives.MoreDays(c, i)) }
+	}
 	low, high := 0.0, 0.0
 	for _, i := range list {
-		for _, x := range threeOfInterval(words.DaysInterval(c.Alternatives[i].Behind)) {
+		for _, x := range threeOfInterval(of(i)) {
 			low, high = min(low, x), max(high, x)
 		}
 	}
 	margin := 0.06*(high-low) + 0.05
-	return rowsPanel{width: 0.27, title: "days more than the first", axis: "days", low: low - margin, high: high + margin, parts: 5,
-		row: func(p *plot.Plot, i int, y float64) {
+	return rowsPanel{width: 0.27, title: title, axis: axis, low: low - margin, high: high + margin, parts: 5,
+		row: func(p *plot.Plot, row int, y float64) {
 			upright(p, draw.LineStyle{Color: ink, Width: 1}, 0, y, 0.5)
-			if list[i] == c.Best {
-				p.Add(remarks(remark{x: 0, y: y, text: "first"}))
+			i := list[row]
+			if i == alternatives.Against(c) {
+				p.Add(remarks(remark{x: 0, y: y, text: alternatives.AgainstName(c)}))
 				return
 			}
-			behind := words.DaysInterval(c.Alternatives[list[i]].Behind)
-			if known := threeOfInterval(behind); len(known) == 3 {
-				p.Add(whisker(draw.LineStyle{Color: plum, Width: 1.4}, behind.Low, behind.High, y, 0.14))
+			more := of(i)
+			if !words.Defined(more.Mean) {
+				return
 			}
-			at := plotter.XYs{{X: behind.Mean, Y: y}}
-			if c.Alternatives[list[i]].Alike {
+			if known := threeOfInterval(more); len(known) == 3 {
+				p.Add(whisker(draw.LineStyle{Color: plum, Width: 1.4}, more.Low, more.High, y, 0.14))
+			}
+			at := plotter.XYs{{X: more.Mean, Y: y}}
+			switch {
+			case i == c.Best:
+				p.Add(spots(draw.BoxGlyph{}, plum, 2.8, at))
+			case c.Alternatives[i].Alike:
 				p.Add(hollow(draw.CircleGlyph{}, draw.RingGlyph{}, plum, 2.8, at))
-			} else {
+			default:
 				p.Add(spots(draw.CircleGlyph{}, plum, 2.8, at))
 			}
 		}}
+}
+
+func scaledBy(i result.Interval, by float64) result.Interval {
+	return result.Interval{Mean: by * i.Mean, Low: by * i.Low, High: by * i.High}
 }
 
 // threeOfInterval are the figures of an interval that exist.

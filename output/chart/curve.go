@@ -28,6 +28,7 @@ func curveChart(s *result.Summary) *Chart {
 	days, share := s.Allotted.SeaDays.Days(), 100*s.Needed.Fits
 	p.X.Min, p.X.Max = curveRange(points, days)
 	p.Y.Min, p.Y.Max = 0, 113 // the sea days are named above the curve
+	saysItsStart(&p.X)
 	step := roundStep(p.X.Max-p.X.Min, 10)
 	p.X.Tick.Marker = evenly(0, p.X.Max, step, func(x float64) string { return words.Figures(x) })
 	p.Y.Tick.Marker = evenly(0, 100, 20, func(x float64) string { return fmt.Sprintf("%.0f", x) })
@@ -52,7 +53,9 @@ func curveChart(s *result.Summary) *Chart {
 		names = append(names, remark{x: days, y: done, text: words.Percent(done/100) + " get done", bare: true})
 	}
 	if p.X.Max < s.Needed.Curve[len(s.Needed.Curve)-1]/words.SecondsOfDay {
-		c.Key += fmt.Sprintf(" The longest, up to %s days, are not drawn.", words.Figures(s.Needed.Curve[len(s.Needed.Curve)-1]/words.SecondsOfDay))
+		longest := words.Figures(s.Needed.Curve[len(s.Needed.Curve)-1] / words.SecondsOfDay)
+		c.Key += fmt.Sprintf(" The longest, up to %s days, are not drawn.", longest)
+		p.Add(remarks(remark{x: p.X.Max, y: 108.5, text: "goes on to " + longest + " d →", align: -1, bare: true}))
 	}
 	p.Add(whereFree(names, points, plotter.XYs{{X: days, Y: 0}, {X: days, Y: 104}}))
 	c.Desc = fmt.Sprintf("One expedition in ten needs less than %s days, half less than %s, nine in ten less than %s; %s of 100 need no more than the %s sea days.",

@@ -84,6 +84,7 @@ func MoreDays(c *result.Comparison) *Chart {
 	days, list := c.Alternatives[0].Summary.Allotted.SeaDays.Days(), alternatives.DaysAndPlanned(c)
 	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = days+list[0].Days-0.3, days+list[len(list)-1].Days+0.7, 0, 104
 	p.Y.Tick.Marker = evenly(0, 100, 20, func(x float64) string { return fmt.Sprintf("%.0f", x) })
+	saysItsStart(&p.X)
 	var ticks plot.ConstantTicks
 	for _, d := range list {
 		ticks = append(ticks, plot.Tick{Value: days + d.Days, Label: words.Given(days + d.Days)})

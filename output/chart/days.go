@@ -46,4 +46,7 @@ func spreadAt(p *plot.Plot, s result.Spread, y float64) {
 		p.Add(whisker(draw.LineStyle{Color: deep, Width: 1.8}, s.P10, s.P90, y, 0.16))
 	}
 	p.Add(hollow(draw.CircleGlyph{}, draw.RingGlyph{}, deep, 3, plotter.XYs{{X: s.P50, Y: y}}))
+	if s.P90 > p.X.Max {
+		p.Add(remarks(remark{x: p.X.Max, y: y, dy: 7, text: "to " + words.Figures(s.P90) + " →", align: -1}))
+	}
 }

@@ -57,6 +57,7 @@ func rateChart(x *rates.Rate) *Chart {
 	p.X.Min, p.X.Max = left, right
 	step := roundStep(math.Max(high-low, 1e-3), 5)
 	p.Y.Min, p.Y.Max = math.Floor(low/step)*step, math.Ceil(high/step)*step
+	saysItsStart(&p.Y)
 	p.Y.Tick.Marker = evenly(p.Y.Min, p.Y.Max, step, func(y float64) string { return words.Figures(y) })
 	gridlines(p, false, true)
 	across := func(y float64) plotter.XYs { return plotter.XYs{{X: left, Y: inUnit(y)}, {X: right, Y: inUnit(y)}} }

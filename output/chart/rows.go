@@ -114,6 +114,7 @@ func (r *rowsPanel) plot(from, to int) *plot.Plot {
 	titled(p, r.title)
 	n := to - from
 	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = r.low, r.high, 0.4-float64(n), 0.5+float64((0.75+topScale(n))/rowHeight(n))
+	saysItsStart(&p.X)
 	step := roundStep(r.high-r.low, r.parts)
 	first := math.Ceil(r.low/step) * step
 	ticks := evenly(first, r.high, step, func(x float64) string { return words.Figures(math.Round(x/step) * step) })

@@ -122,6 +122,7 @@ func seaScale(p *plot.Plot, lines []plotter.XYs) {
 	}
 	step := roundStep(max(high-low, 0.1), 5)
 	p.Y.Min, p.Y.Max = math.Floor(low/step)*step, math.Ceil(high/step)*step
+	saysItsStart(&p.Y)
 	p.Y.Tick.Marker = evenly(p.Y.Min, p.Y.Max, step, func(y float64) string { return words.Figures(y) })
 	gridlines(p, false, true)
 }

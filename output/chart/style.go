@@ -1,6 +1,7 @@
 package chart
 
 import (
+	"fmt"
 	"image/color"
 
 	"gonum.org/v1/plot"
@@ -9,6 +10,8 @@ import (
 	plottext "gonum.org/v1/plot/text"
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
+
+	"coredays/output/words"
 )
 
 // Colours that keep apart for people who see red and green alike: they differ in lightness, and none
@@ -19,7 +22,7 @@ var (
 	stone  = color.NRGBA{92, 102, 114, 255}
 	faint  = color.NRGBA{222, 226, 231, 255}
 	deep   = color.NRGBA{22, 84, 130, 255}
-	ochre  = color.NRGBA{176, 98, 8, 255}
+	ochre  = color.NRGBA{154, 82, 4, 255}
 	plum   = color.NRGBA{122, 52, 116, 255}
 	sand   = color.NRGBA{243, 237, 224, 255}
 	sand2  = color.NRGBA{232, 221, 198, 255}
@@ -63,6 +66,14 @@ func newPlot(x, y string) *plot.Plot {
 		axis.Padding = 0
 	}
 	return p
+}
+
+// saysItsStart has the name of an axis that does not begin at zero say where it begins: lengths on it are
+// not in the proportion of their values.
+func saysItsStart(axis *plot.Axis) {
+	if axis.Min > 0 {
+		axis.Label.Text += fmt.Sprintf(" (axis from %s)", words.Figures(axis.Min))
+	}
 }
 
 // titled writes a heading above a panel.

@@ -31,10 +31,11 @@ func wayPlot(site *result.Site, days float64, c *Chart) *plot.Plot {
 	return p
 }
 
-// usualMarks are the marks of a hole worth drawing: those that half of the visits came to.
+// usualMarks are the marks of a hole worth drawing: those that half of the holes begun came to. So a line ends at the
+// median depth, as the table has it.
 func usualMarks(h *result.Hole) (list []result.DepthMark) {
 	for _, m := range h.Marks {
-		if m.Share >= 0.5 {
+		if m.Share > 0 && m.Share >= h.Marks[0].Share/2 {
 			list = append(list, m)
 		}
 	}

@@ -56,6 +56,20 @@ type alternativeJSON struct {
 	Behind        intervalJSON `json:"days_behind_best"` // all of these hold together
 	Less          intervalJSON `json:"chance_primary_behind_best"`
 	Standing      string       `json:"standing"`
+	Planned       *moreJSON    `json:"more_than_order_of_scenario"`
+}
+
+// moreJSON is what an order has more than that of the scenario; each interval by itself.
+type moreJSON struct {
+	Days   intervalJSON `json:"days"`
+	Chance intervalJSON `json:"chance_primary"`
+}
+
+func moreOf(c *result.Comparison, i int) *moreJSON {
+	if !alternatives.ByPlanned(c) || i == c.Planned {
+		return nil
+	}
+	return &moreJSON{intervalOf(words.DaysInterval(alternatives.MoreDays(c, i))), intervalOf(alternatives.MoreChance(c, i))}
 }
 
 // intervalJSON is a mean with its interval.
@@ -168,7 +182,7 @@ func alternativeJSONOf(c *result.Comparison, i int) alternativeJSON {
 		InHand: daysOf(s.Allotted.InHand), Late: number(s.Allotted.Late), Behind: intervalOf(words.DaysInterval(a.Behind)), Less: intervalOf(a.Less),
 	}
 	if c.Question != result.WhatToCut {
-		j.Standing = alternatives.Standing(c, i)
+		j.Standing, j.Planned = alternatives.Standing(c, i), moreOf(c, i)
 	}
 	return j
 }

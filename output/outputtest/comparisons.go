@@ -45,6 +45,13 @@ func ThreeOrders() *result.Comparison {
 		Search: &result.Search{Allowed: 40_320, Estimated: 40_320, Stages: []result.Stage{{Orders: 1000, Replications: 8}, {Orders: 250, Replications: 32}}, LeftOut: 740,
 			NextDays: result.Interval{Mean: 1.4 * Day}, NextFirst: 0.07, ErrorDays: 0.21 * Day, ErrorFirst: 0.031, Rule: "a rule with its source"},
 	}
+	pair := func(a, b int, days, chance float64) {
+		c.Differences = append(c.Differences, result.Difference{A: a, B: b, Days: result.Interval{Mean: days * Day, Low: (days - 0.4) * Day, High: (days + 0.5) * Day},
+			Chance: result.Interval{Mean: chance, Low: chance - 0.02, High: chance + 0.03}, Metres: result.Interval{Mean: 5, Low: -20, High: 30}, AShorter: 0.4, Pairing: 1.7})
+	}
+	pair(0, 1, 0.8, -0.005)
+	pair(0, 2, 1.8, 0.275)
+	pair(1, 2, 1, 0.28)
 	c.Alternatives[2].Summary.Sites[0].Holes[0].ChanceDone = 0.7
 	c.Alternatives[2].Summary.Needed.ByClass[activity.Waiting].Mean += Day
 	return c
@@ -91,7 +98,7 @@ var Comparisons = map[string]func() *result.Comparison{
 func ManyDates() *result.Comparison {
 	c := ThreeOrders()
 	c.Question, c.Search, c.Reference, c.Planned, c.Best = result.WhichDeparture, nil, -1, -1, 44
-	c.Alternatives = nil
+	c.Alternatives, c.Differences = nil, nil
 	for i := range 45 {
 		c.Alternatives = append(c.Alternatives, ways(fmt.Sprint("date ", i), 0.5+float64(i)/100, 41+float64(i%7), i > 40))
 		if i != c.Best {

@@ -38,7 +38,7 @@ func alternativesViewOf(c *result.Comparison) (*alternativesView, error) {
 	if c.Planned >= 0 {
 		v.Notes = append(v.Notes, "Planned: the order of the scenario.")
 	}
-	columns := []string{"alternative", "row", "standing", "chance_primary", "chance_all", "days_p50", "more_mean", "more_low", "more_high"}
+	columns := append([]string{"alternative", "row", "standing", "chance_primary", "chance_all", "days_p50"}, sheet.ShownMore...)
 	if c.Question == result.WhichOrder {
 		columns = append(columns, "track_nmi", "recovered_mean")
 		v.Why, v.Searched = whyViewOf(c), alternatives.SearchLines(c)

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"html/template"
 	"io"
-	"slices"
 	"strings"
 
 	"coredays/model/check"
@@ -17,12 +16,13 @@ import (
 )
 
 // Comparison writes a comparison as one page that fetches nothing; program is the name and the
-// version of what made it.
-func Comparison(w io.Writer, c *result.Comparison, program string) error {
+// version of what made it, dated the date that it carries, if any.
+func Comparison(w io.Writer, c *result.Comparison, program, dated string) error {
 	view, err := comparisonViewOf(c, program)
 	if err != nil {
 		return err
 	}
+	view.Dated = dated
 	return writePage(w, "comparison.html.tmpl", view)
 }
 
@@ -30,6 +30,7 @@ func Comparison(w io.Writer, c *result.Comparison, program string) error {
 type comparisonView struct {
 	Style                template.CSS
 	Title, Sub, Question string
+	Dated                string // empty for none
 	Headline             []string
 	Standing             []string // how the others stand to the first
 	FactsOf              string
@@ -52,7 +53,7 @@ type tableView struct {
 
 func comparisonViewOf(c *result.Comparison, program string) (*comparisonView, error) {
 	v := &comparisonView{Style: template.CSS(reportStyle), Title: words.OrElse(c.Title, "Unnamed scenario"), Sub: comparisonSub(c), Question: alternatives.Questions[c.Question],
-		Warnings: c.Warnings, Cautions: check.Cautions(), Run: comparedSheet(c, program), Call: alternatives.Call(c)}
+		Warnings: c.Warnings, Cautions: check.Cautions(), Run: sheet.Compared(c, program), Call: alternatives.Call(c)}
 	if !alternatives.Answers(c) {
 		v.Headline = alternatives.MadeOf(c)
 		return v, nil
@@ -70,7 +71,7 @@ func comparisonViewOf(c *result.Comparison, program string) (*comparisonView, er
 
 // cut fills in what to cut and what a day is worth.
 func (v *comparisonView) cut(c *result.Comparison) error {
-	v.Headline = slices.Concat([]string{alternatives.AsPlannedSentence(c)}, alternatives.BestCutSentences(c), oneDaySentence(c))
+	v.Headline = alternatives.AnswerLines(c)
 	v.FactsOf, v.Facts = "As planned", text.Facts(c.Alternatives[0].Summary)
 	cuts, err := picturesOf(chart.Cuts(c))
 	if err != nil {
@@ -90,16 +91,6 @@ func firstWords(c *result.Comparison) string {
 	return alternatives.FirstHeading(c) + ". " + strings.Join(alternatives.FirstLines(c), " ")
 }
 
-// oneDaySentence says what a day more is worth, where one was tried.
-func oneDaySentence(c *result.Comparison) []string {
-	for _, d := range c.Days {
-		if d.Days == 1 {
-			return []string{fmt.Sprintf("With one day more, rank 1 gets done %s, the whole programme %s.", words.Often(d.First, c.Replications), words.Often(d.All, c.Replications))}
-		}
-	}
-	return nil
-}
-
 func comparisonSub(c *result.Comparison) string {
 	line := words.OrElse(c.Ship, "unnamed ship")
 	if alternatives.Answers(c) && (c.Question == result.WhichOrder || c.Question == result.WhatToCut) {
@@ -110,18 +101,4 @@ func comparisonSub(c *result.Comparison) string {
 		line += allMadeUp
 	}
 	return line
-}
-
-// comparedSheet says what was compared and how to repeat it.
-func comparedSheet(c *result.Comparison, program string) *sheet.Table {
-	t := &sheet.Table{Name: "compared", Title: "What was compared", Fields: []sheet.Field{{Key: "what", Heading: "what", Kind: sheet.OfWords}, {Key: "value", Heading: "value", Kind: sheet.OfWords}}}
-	t.Add("scenario", c.Title)
-	t.Add("invented demonstration", words.YesNo(c.Invented))
-	t.Add("ship", c.Ship)
-	t.Add("question", alternatives.Questions[c.Question])
-	t.Add("replications of each", fmt.Sprint(c.Replications))
-	t.Add("stopped early", words.YesNo(c.StoppedEarly))
-	t.Add("seed", fmt.Sprint(c.Seed))
-	t.Add("program", program)
-	return t
 }

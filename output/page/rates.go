@@ -21,12 +21,13 @@ type ratesView struct {
 	Notes    []string
 	YAML     string
 	Program  string
+	Dated    string // empty for none
 }
 
 // Rates writes what was learned of a rig's rates as one page that fetches nothing, with a chart of each; program is the
-// name and the version of what made it.
-func Rates(w io.Writer, r *rates.Result, notes []riglog.Note, program string) error {
-	v := &ratesView{Style: template.CSS(reportStyle), Title: "Rates from " + strings.Join(r.Files, ", "), Table: sheet.Rates(r), YAML: crewrates.YAML(r), Program: program}
+// name and the version of what made it, dated the date that it carries, if any.
+func Rates(w io.Writer, r *rates.Result, notes []riglog.Note, program, dated string) error {
+	v := &ratesView{Style: template.CSS(reportStyle), Title: "Rates from " + strings.Join(r.Files, ", "), Table: sheet.Rates(r), YAML: crewrates.YAML(r), Program: program, Dated: dated}
 	var err error
 	if v.Pictures, err = picturesOf(chart.Rates(r)); err != nil {
 		return err

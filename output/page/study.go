@@ -16,6 +16,7 @@ type studyView struct {
 	Style    template.CSS
 	Title    string
 	Program  string
+	Dated    string // empty for none
 	Headline []string
 	Made     []string
 	Warnings []string
@@ -24,9 +25,10 @@ type studyView struct {
 	Call     string
 }
 
-// Study writes a study as one page that fetches nothing; program is the name and the version of what made it.
-func Study(w io.Writer, s *result.Study, program string) error {
-	v := &studyView{Style: template.CSS(reportStyle), Title: s.Title, Program: program, Made: alternatives.StudyMadeOf(s), Warnings: s.Warnings, Cautions: check.Cautions(),
+// Study writes a study as one page that fetches nothing; program is the name and the version of what made it,
+// dated the date that it carries, if any.
+func Study(w io.Writer, s *result.Study, program, dated string) error {
+	v := &studyView{Style: template.CSS(reportStyle), Title: s.Title, Program: program, Dated: dated, Made: alternatives.StudyMadeOf(s), Warnings: s.Warnings, Cautions: check.Cautions(),
 		Call: alternatives.StudyCall(s)}
 	if len(s.Plans) > 0 {
 		v.Headline = alternatives.StudyLines(s)

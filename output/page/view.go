@@ -19,6 +19,7 @@ import (
 type reportView struct {
 	Style       template.CSS
 	Title, Sub  string
+	Dated       string // empty for none
 	Headline    []string
 	Facts       []text.Fact
 	Warnings    []string
@@ -72,7 +73,7 @@ type basisGroup struct {
 // reportViewOf gathers what the page shows.
 func reportViewOf(r *output.Report) (*reportView, error) {
 	s := r.Summary
-	v := &reportView{Style: template.CSS(reportStyle), Title: words.OrElse(s.Scenario, "Unnamed scenario"), Sub: subtitle(r), Headline: append(text.Headlines(s), otherOrder(r.Orders)...),
+	v := &reportView{Style: template.CSS(reportStyle), Title: words.OrElse(s.Scenario, "Unnamed scenario"), Sub: subtitle(r), Dated: r.Dated, Headline: append(text.Headlines(s), otherOrder(r.Orders)...),
 		Facts: text.Facts(s), Warnings: s.Warnings, Pictures: map[string]*picture{}, Consumables: sheet.Consumables(s), Cautions: check.Cautions(),
 		Run: sheet.Run(r).Only("what", "value"), Call: text.Call(s), BasisWords: text.BasisCounted(r.Basis) + " Three figures are P10, P50 and P90.", Matters: mattersSheet(r)}
 	for _, c := range chart.Of(r) {

@@ -21,8 +21,9 @@ func Alternatives(c *result.Comparison) *Table {
 		{"chance_late", "late", ofShare, "chance that port is reached after the sea days"}}}
 	t.Fields = append(t.Fields, Field{"days_mean", "days needed", ofDays, "whole programme, no deadline: mean"})
 	t.Fields = append(t.Fields, threeFields("days", "days needed", "whole programme, no deadline", ofDays)...)
-	t.Fields = append(t.Fields, intervalFields("more", "days more than the first", "days needed more than those of the first, replication by replication", ofDays)...)
-	t.Fields = append(t.Fields, intervalFields("less", "rank 1 less than the first", "chance of rank 1 less than that of the first", ofPoints)...)
+	than := " more than " + alternatives.AgainstName(c)
+	t.Fields = append(t.Fields, intervalFields("chance_primary_more", "rank 1"+than, "chance of all of rank 1"+than+", replication by replication", ofPoints)...)
+	t.Fields = append(t.Fields, intervalFields("days_more", "days"+than, "days needed"+than+", replication by replication", ofDays)...)
 	t.Fields = append(t.Fields, Field{"waiting_mean", "waiting", ofDays, "on weather, whole programme: mean"}, Field{"track_nmi", "track", ofNauticalMiles, "from port to port"},
 		Field{"recovered_mean", "core", ofMetres, "recovered within the days: mean"}, Field{"in_hand_p50", "in hand P50", ofDays, "at the end: half stay below"})
 	for n, i := range alternatives.ByMerit(c) {
@@ -30,6 +31,9 @@ func Alternatives(c *result.Comparison) *Table {
 	}
 	return t
 }
+
+// ShownMore are the columns of the differences from the one that all are held against.
+var ShownMore = []string{"chance_primary_more_mean", "chance_primary_more_low", "chance_primary_more_high", "days_more_mean", "days_more_low", "days_more_high"}
 
 var Titles = map[result.Question]string{
 	result.WhichPlan: "Plans side by side", result.WhichOrder: "Orders side by side", result.WhichDeparture: "Departures side by side"}
@@ -41,8 +45,8 @@ func alternativeRow(c *result.Comparison, n, i int) []any {
 	needed := words.InDays(words.Supported(s.Needed.Total))
 	row := []any{a.Name, float64(n + 1), alternatives.Standing(c, i), i == c.Planned, a.Unbeaten, s.Allotted.SeaDays.Days(), s.Allotted.ChancePrimary, s.Allotted.ChanceAll, s.Allotted.Late, needed.Mean}
 	row = append(row, threeOf(needed)...)
-	row = append(row, threeBounds(words.DaysInterval(a.Behind))...)
-	row = append(row, threeBounds(a.Less)...)
+	row = append(row, threeBounds(alternatives.MoreChance(c, i))...)
+	row = append(row, threeBounds(words.DaysInterval(alternatives.MoreDays(c, i)))...)
 	return append(row, alternatives.WaitingDays(s), float64(a.Distance/unit.NauticalMile), s.Allotted.Recovered.Mean, words.InDays(words.Supported(s.Allotted.InHand)).P50)
 }
 

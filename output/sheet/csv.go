@@ -13,8 +13,8 @@ import (
 )
 
 // Tables are the names of all tables that there may be.
-var Tables = []string{"alternatives", "basis", "chances", "check", "classes", "consumables", "days_needed", "depth_days", "dictionary", "differences", "drivers",
-	"holes", "layers", "logged", "passages", "replications", "results", "run", "sea", "section", "sites"}
+var Tables = []string{"alternatives", "basis", "chances", "check", "classes", "compared", "consumables", "cuts", "days_needed", "depth_days", "dictionary", "differences", "drivers",
+	"holes", "items", "layers", "logged", "passages", "replications", "results", "run", "sea", "sea_days", "section", "sites", "visits"}
 
 // CSV writes all tables into a folder, a file each, and dictionary.csv, which says what each column is.
 // Where the context ends, what is not written yet is not.
@@ -23,6 +23,11 @@ func CSV(ctx context.Context, folder string, r *output.Report) error {
 	if r.Replications != nil {
 		all = append(all, replicationsSheet(r.Replications, false))
 	}
+	return writeCSV(ctx, folder, all)
+}
+
+// writeCSV writes tables and a dictionary of their columns into a folder.
+func writeCSV(ctx context.Context, folder string, all []*Table) error {
 	if err := os.MkdirAll(folder, 0o777); err != nil {
 		return err
 	}

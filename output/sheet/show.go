@@ -38,11 +38,11 @@ func inWords(value float64, k Kind, largest float64) string {
 		return words.Orderable(value)
 	case ofPoints:
 		return words.SignedFixed(100*value, words.Places(100*largest))
-	case ofNumber, ofNauticalMiles:
+	case ofNumber:
 		return words.Figure(value)
 	case ofDays:
 		return words.Fixed(value, words.DayPlaces)
-	case ofCount:
+	case ofCount, ofNauticalMiles:
 		return words.Fixed(value, 0)
 	case ofMetres, ofPercent:
 		if largest >= 10 {

@@ -2,12 +2,8 @@ package sheet
 
 import (
 	"context"
-	"errors"
-	"os"
-	"path/filepath"
 
 	"coredays/model/result"
-	"coredays/output"
 	"coredays/output/text/alternatives"
 	"coredays/output/words"
 )
@@ -79,13 +75,5 @@ func StudyForPeople(s *result.Study) *Table {
 
 // StudyCSV writes the table of a study into a folder, with a dictionary of its columns.
 func StudyCSV(ctx context.Context, folder string, s *result.Study) error {
-	if err := os.MkdirAll(folder, 0o777); err != nil {
-		return err
-	}
-	t := Study(s)
-	var failed []error
-	for _, t := range []*Table{t, dictionary([]*Table{t}, ".csv")} {
-		failed = append(failed, output.WriteFile(ctx, filepath.Join(folder, t.Name+".csv"), t.csv))
-	}
-	return errors.Join(failed...)
+	return writeCSV(ctx, folder, []*Table{Study(s)})
 }

@@ -4,6 +4,9 @@ import (
 	"context"
 	"errors"
 	"io"
+	"math"
+	"strconv"
+	"strings"
 	"time"
 
 	"github.com/xuri/excelize/v2"
@@ -25,18 +28,30 @@ func Workbook(ctx context.Context, w io.Writer, r *output.Report) error {
 		sheets = append(sheets, Logged(s, r.Log))
 	}
 	sheets = append(sheets, Check(r.Found), Basis(r.Basis))
+	curve := Curve(s)
+	if s.Replications > 1 {
+		sheets = append(sheets, curve)
+	}
 	if r.Orders != nil {
 		sheets = append(sheets, Alternatives(r.Orders), Differences(r.Orders))
 	}
+	return writeBook(ctx, w, s.Scenario, sheets, reportPictures(s, curve))
+}
+
+// writeBook writes sheets, a dictionary of their columns and, behind the first of them, what is drawn of them.
+func writeBook(ctx context.Context, w io.Writer, title string, sheets []*Table, drawn []picture) error {
 	sheets = append(sheets, dictionary(sheets, ""))
 	book := excelize.NewFile()
-	err := errors.Join(book.SetDefaultFont("Arial"), signed(book, s.Scenario))
+	err := errors.Join(book.SetDefaultFont("Arial"), signed(book, title))
 	for i, s := range sheets {
 		if i == 0 {
 			err = errors.Join(err, book.SetSheetName("Sheet1", s.Name))
 		} else {
 			_, failed := book.NewSheet(s.Name)
 			err = errors.Join(err, failed)
+		}
+		if i == 1 && len(drawn) > 0 {
+			err = errors.Join(err, drawnOn(book, drawn))
 		}
 		err = errors.Join(err, s.fillIn(ctx, book))
 	}
@@ -57,6 +72,9 @@ func signed(book *excelize.File, title string) error {
 // with few figures.
 func (s *Table) fillIn(ctx context.Context, book *excelize.File) error {
 	if err := s.printed(book); err != nil {
+		return err
+	}
+	if err := s.filtered(book); err != nil {
 		return err
 	}
 	out, err := book.NewStreamWriter(s.Name)
@@ -88,25 +106,68 @@ func (s *Table) fillIn(ctx context.Context, book *excelize.File) error {
 	return errors.Join(err, out.Flush())
 }
 
-// summarySheet is the answer in words, then what was simulated.
-func summarySheet(r *output.Report) *Table {
-	run := Run(r)
-	t := &Table{Name: "summary", Title: "Summary", Fields: run.Fields}
-	for _, text := range append(text.Headlines(r.Summary), text.CheckedWords(r.Found)) {
-		t.Add("answer", text)
+// filtered gives every column of a table its filter, so that one sorts and picks rows where they stand. It stands before
+// the rows are streamed, and says how many there will be.
+func (s *Table) filtered(book *excelize.File) error {
+	rows := 1
+	for range s.all() {
+		rows++
 	}
-	for _, f := range text.Facts(r.Summary) {
+	if rows < 3 { // nothing to pick from
+		return nil
+	}
+	last, err := excelize.CoordinatesToCellName(len(s.Fields), rows)
+	if err != nil {
+		return err
+	}
+	return book.AutoFilter(s.Name, "A1:"+last, nil)
+}
+
+// summarySheet is the answer in words, then its figures as numbers, then what was simulated.
+func summarySheet(r *output.Report) *Table {
+	return summaryOf(append(text.Headlines(r.Summary), text.CheckedWords(r.Found)), text.Facts(r.Summary), Run(r))
+}
+
+// summaryOf is a summary of sentences, facts and what they rest on.
+func summaryOf(sentences []string, facts []text.Fact, run *Table) *Table {
+	t := &Table{Name: "summary", Title: "Summary", Fields: []Field{{"what", "what", OfWords, ""}, {"value", "value", OfWords, "as people read it"},
+		{"figure", "figure", ofNumber, "of value, with all its digits; P50 where there are several"}, {"unit", "unit", OfWords, "of the figure; 1 for counts and shares"}}}
+	for _, text := range sentences {
+		t.Add("answer", text, math.NaN(), "")
+	}
+	for _, f := range facts {
 		text := f.Value
 		if f.Note != "" {
 			text += " (" + f.Note + ")"
 		}
-		t.Add(f.Label, text)
+		t.Add(f.Label, text, numberIn(f.Exact), unitOf(f.Value))
 	}
-	t.Rows = append(t.Rows, run.Rows...)
+	for _, row := range run.Rows {
+		value, _ := row[1].(string)
+		t.Add(row[0], value, numberIn(value), words.OrLess("1", words.Defined(numberIn(value))))
+	}
 	for _, c := range check.Cautions() {
-		t.Add("caution", c)
+		t.Add("caution", c, math.NaN(), "")
 	}
 	return t
+}
+
+// numberIn is the number that a text is; not-a-number where it is none.
+func numberIn(text string) float64 {
+	x, err := strconv.ParseFloat(text, 64)
+	if err != nil {
+		return math.NaN()
+	}
+	return x
+}
+
+// unitOf is the unit of the figure behind a fact: people read shares in per cent.
+func unitOf(value string) string {
+	_, unit, _ := strings.Cut(value, " ")
+	if unit == "d" || unit == "m" {
+		return unit
+	}
+	return "1"
 }
 
 // printed sets a sheet on A4 across, as wide as the page. Sheets of a hundred columns are for screens.
@@ -165,12 +226,8 @@ func (s *Table) width(column int) float64 {
 	return float64(min(widest, 120))
 }
 
-// workbookValue is a cell; not-a-number leaves it empty, and what is true is given in words, since not
-// every program shows it so.
+// workbookValue is a cell; not-a-number leaves it empty.
 func workbookValue(cell any) any {
-	if yes, is := cell.(bool); is {
-		return words.Exact(yes)
-	}
 	if text, is := cell.(string); is {
 		return words.CellText(text)
 	}

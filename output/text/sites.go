@@ -15,23 +15,26 @@ func (p *Printer) sites(s *result.Summary) error {
 	p.Heading("Sites in the order of the visits")
 	p.explainSites(s)
 	p.WriteByte('\n')
-	several := s.Replications >= 2
-	below := words.OrLess("\nP50 (P10–P90)", several)
-	cols := []Column{
-		WordColumn("site", SiteWidth), NumberColumn("ranks"),
-		NumberColumn("days (d)" + below), NumberColumn("waiting (d)" + below),
-		NumberColumn("core (m)" + words.OrLess("\nP50", several)), NumberColumn("recovered\n(%)"),
-		NumberColumn("reached" + words.OrLess("\n(%)", several)), NumberColumn("complete" + words.OrLess("\n(%)", several)),
+	var cols []Column
+	for i, head := range SiteHeads(s.Replications >= 2) {
+		if i == 0 {
+			cols = append(cols, WordColumn(head, SiteWidth))
+		} else {
+			cols = append(cols, NumberColumn(head))
+		}
 	}
 	var rows [][]string
 	for i := range s.Sites {
-		rows = append(rows, siteRow(&s.Sites[i], s.Replications))
+		rows = append(rows, SiteRow(&s.Sites[i], s.Replications))
 	}
 	return p.Table(cols, rows)
 }
 
 // explainSites says what the figures of sites belong to.
-func (p *Printer) explainSites(s *result.Summary) {
+func (p *Printer) explainSites(s *result.Summary) { p.Say("%s", SitesNote(s)) }
+
+// SitesNote says what the figures of sites belong to.
+func SitesNote(s *result.Summary) string {
 	text := fmt.Sprintf("Of the whole programme; chances are within the %s days.", words.Given(s.Allotted.SeaDays.Days()))
 	for _, site := range s.Sites {
 		if site.Alternate {
@@ -39,14 +42,21 @@ func (p *Printer) explainSites(s *result.Summary) {
 			break
 		}
 	}
-	p.Say("%s", text)
+	return text
 }
 
-// siteRow is the row of one site.
-func siteRow(site *result.Site, replications int) []string {
+// SiteHeads head the columns of SiteRow.
+func SiteHeads(several bool) []string {
+	below := words.OrLess("\nP50 (P10–P90)", several)
+	return []string{"site", "ranks", "days (d)" + below, "waiting (d)" + below, "core (m)" + words.OrLess("\nP50", several),
+		"recovered\n(%)", "reached" + words.OrLess("\n(%)", several), "complete" + words.OrLess("\n(%)", several)}
+}
+
+// SiteRow is the row of one site.
+func SiteRow(site *result.Site, replications int) []string {
 	reached, complete := words.Chance(site.ChanceReached, replications), words.Chance(site.ChanceComplete, replications)
 	if site.ChanceReached == 0 {
-		reached, complete = "not reached", words.Absent
+		complete = words.Absent
 	}
 	return []string{
 		words.SiteName(site), words.Ranks(site),

@@ -39,17 +39,17 @@ const (
 
 // Table prints rows below their headings, a rule between, columns two blanks apart.
 func (p *Printer) Table(columns []Column, rows [][]string) error {
-	columns = stacked(fitted(columns, rows, p.width), rows, p.width)
+	columns = stacked(fitted(columns, rows, p.width, true), rows, p.width)
 	between := gap
 	if over := widthOf(columns, rows) - p.width; over > 0 {
 		between = closeGap
-		columns = fitted(columns, rows, p.width+(gap-closeGap)*len(columns))
+		columns = fitted(columns, rows, p.width+(gap-closeGap)*(len(columns)-1), false)
 	}
 	var rendered strings.Builder
 	t := tablewriter.NewTable(&rendered, layout(columns, between)...)
 	var headings []string
 	for _, c := range columns {
-		headings = append(headings, c.set(c.heading))
+		headings = append(headings, c.head())
 	}
 	t.Header(headings)
 	for _, row := range rows {
@@ -73,19 +73,43 @@ func (p *Printer) Table(columns []Column, rows [][]string) error {
 	return nil
 }
 
-// fitted narrows the widest columns of words until the table is no wider than the page.
-func fitted(columns []Column, rows [][]string, page int) []Column {
+// fitted narrows the widest columns of words until the table is no wider than the page, but none so far that it would
+// break a word that is to stay whole.
+func fitted(columns []Column, rows [][]string, page int, whole bool) []Column {
 	columns = slices.Clone(columns)
-	for over := widthOf(columns, rows) - page; over > 0; over-- {
-		widest := 0
+	least := make([]int, len(columns))
+	for i := range columns {
+		if columns[i].text {
+			columns[i].width, least[i] = columns[i].needs(rows, i)
+		}
+		if !whole {
+			least[i] = 0
+		}
+	}
+	for widthOf(columns, rows) > page {
+		widest := -1
 		for i, c := range columns {
-			if c.text && (c.width > columns[widest].width || !columns[widest].text) {
+			if c.text && c.width > max(narrowest, least[i]) && (widest < 0 || c.width > columns[widest].width) {
 				widest = i
 			}
 		}
-		columns[widest].width = max(narrowest, columns[widest].width-1)
+		if widest < 0 {
+			break
+		}
+		columns[widest].width--
 	}
 	return columns
+}
+
+// needs are the width of the widest cell of a column of words, no more than the column may have, and of its longest word.
+func (c *Column) needs(rows [][]string, i int) (widest, word int) {
+	for _, row := range rows {
+		widest = max(widest, words.Displayed(row[i]))
+		for w := range strings.FieldsSeq(row[i]) {
+			word = max(word, words.Displayed(w)+len(row[i])-len(strings.TrimLeft(row[i], " ")))
+		}
+	}
+	return min(widest, c.width), min(word, c.width)
 }
 
 // stacked sets the ranges of numbers below them, the widest column first, where a table is still wider than the page.
@@ -112,7 +136,16 @@ func (c *Column) hasRanges(rows [][]string, i int) bool {
 	return slices.ContainsFunc(rows, func(row []string) bool { return strings.Contains(row[i], rangeAt) })
 }
 
-// set is a cell or heading as it is set.
+// head is the heading as it is set: of a stacked column the range stands below, but no unit.
+func (c *Column) head() string {
+	first, last, several := strings.Cut(c.heading, "\n")
+	if !several {
+		return c.heading
+	}
+	return first + "\n" + c.set(last)
+}
+
+// set is a cell as it is set.
 func (c *Column) set(text string) string {
 	if c.stacked {
 		return strings.ReplaceAll(text, rangeAt, "\n(")
@@ -135,7 +168,7 @@ func widthOf(columns []Column, rows [][]string) int {
 	total := len(Indent) - gap
 	for i, c := range columns {
 		width := c.width
-		for line := range strings.Lines(c.set(c.heading)) {
+		for line := range strings.Lines(c.head()) {
 			width = max(width, words.Displayed(strings.TrimSuffix(line, "\n")))
 		}
 		if !c.text {

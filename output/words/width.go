@@ -40,14 +40,19 @@ func Wrap(text string, width int) []string {
 	return lines
 }
 
-// Pieces cuts a word that is wider than a line.
+// Pieces cuts a word that is wider than a line, a key of several words behind one of them.
 func Pieces(word string, width int) []string {
 	var done []string
 	piece, used := "", 0
 	for _, r := range word {
 		wide := Displayed(string(r))
 		if piece != "" && used+wide > width {
-			done, piece, used = append(done, piece), "", 0
+			cut := len(piece)
+			if i := strings.LastIndexAny(piece, "_/"); i > 0 {
+				cut = i + 1
+			}
+			done, piece = append(done, piece[:cut]), piece[cut:]
+			used = Displayed(piece)
 		}
 		piece, used = piece+string(r), used+wide
 	}

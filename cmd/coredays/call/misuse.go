@@ -16,6 +16,7 @@ var wantedOf = map[string]string{
 	"bool":   "true or false",
 	"name":   "the name of a file or folder; - is for --json alone",
 	"words":  "a value, or leave the flag out",
+	"date":   "a date such as 2026-11-26",
 
 	"name or -":               "the name of a file that ends in .json, or -",
 	"name ending in .html":    "the name of a file that ends in .html",

@@ -4,8 +4,12 @@ import (
 	"encoding/json"
 	"os"
 	"path/filepath"
+	"strconv"
 	"strings"
 	"testing"
+
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
 
 	"coredays/cmd/coredays/desk/desktest"
 )
@@ -22,6 +26,36 @@ func inQuotes(t *testing.T, name string) string {
 		t.Fatal(err)
 	}
 	return string(quoted)
+}
+
+func TestALogIsChosenByKeyboardAloneOnANarrowScreen(t *testing.T) {
+	p := desktest.At(t, 360, laid)
+	p.Reads(`{const t = document.getElementById("text"); t.value = ` + inQuotes(t, "plan.yaml") + `; t.dispatchEvent(new Event("input", {bubbles: true})); "typed"}`)
+	p.Refined()
+	p.Tabs("#lookahead summary")
+	p.Presses(kb.Enter)
+	for _, paper := range []struct{ field, name string }{{"#paper-cores", "cores.csv"}, {"#paper-forecast", "forecast.csv"}, {"#paper-log", "log.csv"}} {
+		file, err := filepath.Abs(filepath.Join("../../../testdata/lookahead", paper.name))
+		if err != nil {
+			t.Fatal(err)
+		}
+		back := chromedp.KeyModifiers(0)
+		if paper.field == "#paper-log" { // the first of the fields: the log is chosen last, so that one morning page is made
+			back = chromedp.KeyModifiers(chromedp.ModifierShift)
+		}
+		p.Tabs(paper.field, back)
+		p.Chooses(file)
+		p.Waits(`document.getElementById("aheadsaid").textContent.includes(` + strconv.Quote(paper.name) + `)`)
+	}
+	p.Waits(`document.querySelector("#ahead pre")`)
+	if from := p.Reads(`document.getElementById("aheadsaid").textContent`); !strings.Contains(from, "cores.csv, forecast.csv, log.csv") {
+		t.Errorf("it is made from %q", from)
+	}
+	p.Tabs("#ahead pre")
+	if page := p.Reads(`document.activeElement.textContent`); !strings.Contains(page, "When to leave") {
+		t.Errorf("the morning page says\n%s", page)
+	}
+	takesAPicture(t, p, "morning-360")
 }
 
 func TestALogDroppedOnThePageGivesTheMorningPage(t *testing.T) {

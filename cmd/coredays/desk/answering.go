@@ -14,6 +14,7 @@ import (
 	jsonout "coredays/output/json"
 	textout "coredays/output/text"
 	"coredays/output/text/alternatives"
+	"coredays/output/words"
 	"coredays/sim"
 	"coredays/sim/choice"
 	"coredays/sim/statistics"
@@ -31,9 +32,17 @@ type said struct {
 	Simulation json.RawMessage `json:"simulation"`
 	Headlines  []string        `json:"headlines"`
 	Facts      []textout.Fact  `json:"facts"`
-	Sites      []string        `json:"sites"`
+	Sites      sitesSaid       `json:"sites"`
+	Drivers    []string        `json:"drivers"`
 	Charts     []chartSaid     `json:"charts"`
 	Call       string          `json:"call"`
+}
+
+// sitesSaid is the table of the sites, as it is printed.
+type sitesSaid struct {
+	Note  string     `json:"note"`
+	Heads []string   `json:"heads"`
+	Rows  [][]string `json:"rows"`
 }
 
 type chartSaid struct{ Name, Title, Desc, Key, SVG string }
@@ -112,8 +121,13 @@ func (d *Desk) answerOf(now *reading, results *statistics.Results, rough bool) (
 		return a, err
 	}
 	a.Simulation = simulation.Bytes()
+	a.Sites = sitesSaid{Note: textout.SitesNote(s), Heads: textout.SiteHeads(s.Replications >= 2)}
 	for i := range s.Sites {
-		a.Sites = append(a.Sites, textout.SiteWords(&s.Sites[i]))
+		a.Sites.Rows = append(a.Sites.Rows, textout.SiteRow(&s.Sites[i], s.Replications))
+	}
+	causes, _ := textout.Shown(s.Drivers)
+	for _, d := range causes {
+		a.Drivers = append(a.Drivers, d.Name+" "+words.Percent(d.Share)+" %")
 	}
 	if !rough { // charts of few replications would only flicker
 		a.Charts, err = chartsOf(now, s)

@@ -56,6 +56,9 @@ card("SB-03").dispatchEvent(new DragEvent("drop", {dataTransfer: data, bubbles: 
 	p.Refined()
 	p.Does(chromedp.Click[string]("#orders"))
 	p.Waits(`document.querySelector("#found button") != null`)
+	if own := p.Reads(`[...document.querySelectorAll("#found li")].filter(l => l.textContent.includes("the order on screen")).map(l => String(l.querySelector("button"))).join()`); own != "null" {
+		t.Errorf("beside the order that the plan has already stands %q", own)
+	}
 	wanted := p.Reads(`document.querySelector("#found strong").textContent`)
 	p.Does(chromedp.Click[string]("#found button"))
 	p.Waits(`[...document.querySelectorAll("#history .link")].at(-1).textContent == ` + strconv.Quote(wanted))
@@ -74,18 +77,26 @@ func TestAnEditThatChangesNothingLeavesTheAnswer(t *testing.T) {
 
 // TestTheDeskIsPictured writes pictures of the page for people to look at, where DESK_PICTURES names a folder.
 func TestTheDeskIsPictured(t *testing.T) {
-	folder := os.Getenv("DESK_PICTURES")
-	if folder == "" {
+	if os.Getenv("DESK_PICTURES") == "" {
 		t.Skip("DESK_PICTURES names no folder")
 	}
-	for _, width := range []int64{360, 800, 1600} {
-		p := desktest.At(t, width, laid)
-		picture, err := chromedp.Run(p.Ctx, chromedp.FullScreenshot(100))
-		if err != nil {
-			t.Fatal(err)
-		}
-		if err := os.WriteFile(filepath.Join(folder, strconv.FormatInt(width, 10)+".png"), picture, 0o644); err != nil {
-			t.Fatal(err)
-		}
+	for _, width := range []int64{360, 800, 1200, 1600} {
+		takesAPicture(t, desktest.At(t, width, laid), strconv.FormatInt(width, 10))
+	}
+}
+
+// takesAPicture writes the whole page as it stands into the folder that DESK_PICTURES names, if it names one.
+func takesAPicture(t *testing.T, p desktest.Planner, name string) {
+	t.Helper()
+	folder := os.Getenv("DESK_PICTURES")
+	if folder == "" {
+		return
+	}
+	picture, err := chromedp.Run(p.Ctx, chromedp.FullScreenshot(100))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := os.WriteFile(filepath.Join(folder, name+".png"), picture, 0o644); err != nil {
+		t.Fatal(err)
 	}
 }

@@ -41,7 +41,7 @@ func foundIn(c *result.Comparison, take func(i int) []change) (f found) {
 		}
 		return f
 	}
-	f.Lines = append(alternatives.FirstLines(c), alternatives.StandingLines(c)...)
+	f.Lines = slices.Concat([]string{alternatives.FirstHeading(c) + "."}, alternatives.FirstLines(c), alternatives.StandingLines(c))
 	order := alternatives.ByMerit(c)
 	slices.SortStableFunc(order, func(a, b int) int { // the best on top: it is what one takes over
 		switch c.Best {
@@ -56,9 +56,12 @@ func foundIn(c *result.Comparison, take func(i int) []change) (f found) {
 		a := &c.Alternatives[i]
 		p := proposal{Name: a.Name, Best: i == c.Best, Words: alternatives.Standing(c, i) + "; P50 " + words.Figures(words.InDays(a.Summary.Needed.Total).P50) +
 			" d; rank 1 " + words.Often(a.Summary.Allotted.ChancePrimary, c.Replications)}
-		if take != nil {
+		switch {
+		case take != nil:
 			p.Take = take(i)
-		} else {
+		case i == c.Planned:
+			p.Words = "the order on screen; " + p.Words
+		default:
 			p.Take = []change{{"order", "[" + strings.Join(a.Order, ", ") + "]"}}
 		}
 		f.Proposals = append(f.Proposals, p)

@@ -39,6 +39,12 @@ func TestAPlannerDoesAllByKeyboardOnANarrowScreen(t *testing.T) {
 	}
 	p.Overtypes("2500 m")
 	p.Refined()
+	if tried := p.Reads(`document.querySelector("#history [aria-current] .link").textContent`); tried != "site SB-02, water depth: 2500 m" {
+		t.Errorf("what was tried is called %q", tried)
+	}
+	if cells := p.Reads(`[...document.querySelectorAll("#sites ~ .wide tbody tr:nth-child(2) > *")].map(e => e.textContent).join("|")`); !strings.HasPrefix(cells, "SB-02|") || strings.Count(cells, "|") != 7 {
+		t.Errorf("the second row of the sites is %q", cells)
+	}
 	p.Waits(`document.getElementById("difference").textContent.includes("d less than the pinned plan") || document.getElementById("difference").textContent.includes("within the noise")`)
 
 	p.Tabs("[aria-label='Site SB-02 later']")
@@ -75,6 +81,20 @@ func TestAPlannerDoesAllByKeyboardOnANarrowScreen(t *testing.T) {
 	p.Refined()
 	p.Presses("z", control)
 	p.Refined()
+
+	p.Tabs("#orders", chromedp.KeyModifiers(chromedp.ModifierShift))
+	p.Presses(kb.Enter)
+	p.Waits(`document.querySelector("#found button") != null`)
+	p.Tabs("#found button")
+	order := p.Reads(`document.activeElement.getAttribute("aria-label").replace("Take over: ", "")`)
+	p.Presses(kb.Enter)
+	p.Waits(`document.querySelector("#history [aria-current] .link").textContent == ` + strconv.Quote(order))
+	if text := p.Reads(`document.getElementById("text").value`); !strings.Contains(text, "order: ["+order) {
+		t.Errorf("the order taken over is %q, and the plan does not say so", order)
+	}
+	p.Refined()
+	takesAPicture(t, p, "orders-360")
+	p.Presses("z", control)
 
 	p.Tabs("#stepname", chromedp.KeyModifiers(chromedp.ModifierShift))
 	p.Overtypes("Without C")

@@ -82,6 +82,11 @@ func FromTheFirst(c *result.Comparison, d result.Difference) result.Difference {
 	if d.A != c.Best {
 		return d
 	}
+	return turnedRound(d)
+}
+
+// turnedRound takes the one away from the other.
+func turnedRound(d result.Difference) result.Difference {
 	d.A, d.B = d.B, d.A
 	d.Days, d.Chance, d.Metres = turned(d.Days), turned(d.Chance), turned(d.Metres)
 	d.AShorter = max(0, 1-d.AShorter-d.Same)

@@ -2,6 +2,7 @@ package alternatives
 
 import (
 	"fmt"
+	"strings"
 
 	"coredays/model/activity"
 	"coredays/model/result"
@@ -17,7 +18,8 @@ func (p *printer) sideBySide(c *result.Comparison) error {
 	order := c.Question == result.WhichOrder
 	columns := []text.Column{text.WordColumn(HeadingOf(c.Question), 30), text.NumberColumn("done (%):\nrank 1"), text.NumberColumn("\nall")}
 	if order {
-		columns = append(columns, text.NumberColumn("days (d)\nP50"), text.NumberColumn("days more than\nthe first (d)"), text.NumberColumn("track\n(nmi)"), text.NumberColumn("mean\ncore (m)"))
+		than := "more than\n" + AgainstName(c)
+		columns = append(columns, text.NumberColumn("rank 1 (points)\n"+than), text.NumberColumn("days (d)\nP50"), text.NumberColumn("days (d)\n"+than), text.NumberColumn("mean\ncore (m)"))
 	} else {
 		columns = append(columns, text.NumberColumn("days needed (d)\nP50 (P10–P90)"), text.NumberColumn("days more than\nthe first (d)"), text.NumberColumn("mean\nwait (d)"), text.NumberColumn("mean\ncore (m)"))
 	}
@@ -42,8 +44,11 @@ func (p *printer) sideBySide(c *result.Comparison) error {
 
 // SideNote says what the columns of the table are of.
 func SideNote(c *result.Comparison) string {
-	return fmt.Sprintf("Done and core: within the days (%s d for the first). Days and waiting: of the whole programme, no deadline. Days more, "+
-		"waiting and core are means; the intervals hold all at once with %.0f %% confidence.", words.Given(c.Alternatives[c.Best].Summary.Allotted.SeaDays.Days()), 100*c.Confidence)
+	means := "Days and waiting: of the whole programme, no deadline. Days more, waiting and core are means"
+	if c.Question == result.WhichOrder {
+		means = "Days: of the whole programme, no deadline. Days more and core are means"
+	}
+	return fmt.Sprintf("Done and core: within the days (%s d for the first). "+means+"; %s.", words.Given(c.Alternatives[c.Best].Summary.Allotted.SeaDays.Days()), HeldWords(c))
 }
 
 const UnbeatenWords = "as estimated, no other here beats it in chance, days and core at once"
@@ -81,19 +86,17 @@ func sideRow(c *result.Comparison, i int, order bool) []string {
 	days := words.InDays(a.Summary.Needed.Total)
 	row := []string{a.Name, words.Chance(a.Summary.Allotted.ChancePrimary, c.Replications), words.Chance(a.Summary.Allotted.ChanceAll, c.Replications)}
 	if order {
-		row = append(row, words.Fixed(days.P50, 1), More(c, i), words.Fixed(float64(a.Distance/unit.NauticalMile), 0))
+		chance, more := chanceMore(c, i), daysMore(c, i)
+		if ByDays(c) { // the interval is that of the figure that decides
+			chance, _, _ = strings.Cut(chance, " (")
+		} else {
+			more, _, _ = strings.Cut(more, " (")
+		}
+		row = append(row, chance, words.Fixed(days.P50, 1), more)
 	} else {
-		row = append(row, words.Ranged(days, 1), More(c, i), words.Fixed(WaitingDays(a.Summary), 1))
+		row = append(row, words.Ranged(days, 1), daysMore(c, i), words.Fixed(WaitingDays(a.Summary), 1))
 	}
 	return append(row, words.Fixed(a.Summary.Allotted.Recovered.Mean, 0), words.OrLess("planned, ", order && i == c.Planned)+Standing(c, i)+words.OrLess(" *", Starred(c, i)))
-}
-
-// More is how many days an alternative needs more than the first.
-func More(c *result.Comparison, i int) string {
-	if i == c.Best {
-		return ""
-	}
-	return words.Bounded(words.DaysInterval(c.Alternatives[i].Behind), 1)
 }
 
 // Standing says how an alternative stands to the first.

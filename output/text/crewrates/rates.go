@@ -76,7 +76,7 @@ func ratesSpan(r *rates.Result) string {
 // Triple writes P10, P50 and P90 in the unit of a rate, as one number where they are equal.
 func Triple(x *rates.Rate, t rates.Triple) string {
 	if math.IsNaN(t[1]) {
-		return "-"
+		return words.Absent
 	}
 	low, mid, high := x.Of.InUnit(t[0]), x.Of.InUnit(t[1]), x.Of.InUnit(t[2])
 	if low == high {

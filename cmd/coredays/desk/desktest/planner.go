@@ -11,6 +11,9 @@ import (
 	"testing"
 	"time"
 
+	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/dom"
+	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 
@@ -135,6 +138,42 @@ func (p Planner) Overtypes(value string) {
 	p.Helper()
 	p.Presses("a", chromedp.KeyModifiers(chromedp.ModifierCtrl))
 	p.Presses(value)
+}
+
+// Chooses opens the browser's dialog for files from the field that has the focus, by Enter, and chooses one there.
+func (p Planner) Chooses(file string) {
+	p.Helper()
+	p.intercepts(true)
+	defer p.intercepts(false)
+	opened := make(chan cdp.BackendNodeID, 1)
+	ctx, end := context.WithCancel(p.Ctx)
+	defer end()
+	if err := chromedp.Listen(ctx, func(event any) {
+		if e, is := event.(*page.EventFileChooserOpened); is {
+			opened <- e.BackendNodeID
+		}
+	}); err != nil {
+		p.Fatal(err)
+	}
+	p.Presses(kb.Enter)
+	select {
+	case field := <-opened:
+		p.Does(func(ctx context.Context, t *chromedp.Target) (none chromedp.Void, err error) {
+			_, err = cdp.Call(ctx, t, dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: []string{file}, BackendNodeID: field})
+			return none, err
+		})
+	case <-time.After(patience):
+		p.Fatal("Enter opens no dialog for files")
+	}
+}
+
+// intercepts has the dialog for files be told to the test, or shown again.
+func (p Planner) intercepts(it bool) {
+	p.Helper()
+	p.Does(func(ctx context.Context, t *chromedp.Target) (none chromedp.Void, err error) {
+		_, err = cdp.Call(ctx, t, page.SetInterceptFileChooserDialog, page.SetInterceptFileChooserDialogParams{Enabled: it})
+		return none, err
+	})
 }
 
 // Another opens the page in a further window of the same browser.

@@ -16,6 +16,10 @@ function mark(a) {
 const listed = list => element("ul", {}, list.map(l => element("li", {}, l)));
 const folded = (fold, name, ...contents) => element("details", {"data-fold": fold}, element("summary", {}, name), ...contents);
 
+const table = t => element("div", {class: "wide", tabindex: "0", role: "group", "aria-label": "Site by site"}, element("table", {},
+  element("thead", {}, element("tr", {}, t.heads.map(h => element("th", {scope: "col"}, h)))),
+  element("tbody", {}, t.rows.map(r => element("tr", {}, r.map((c, n) => element(n ? "td" : "th", n ? {} : {scope: "row"}, c)))))));
+
 // inBrief is the days and the chance of rank 1.
 export const inBrief = a => [a.facts[0], a.facts[2]].map(f => f.Label + " " + f.Value).join("; ");
 
@@ -25,8 +29,8 @@ export function showAnswer(a) {
   at("answer").replaceChildren(
     element("div", {class: "headline"}, a.headlines.map(h => element("p", {}, h))),
     element("dl", {class: "facts"}, a.facts.map(f => element("div", {}, element("dt", {}, f.Label), element("dd", {"data-exact": f.Exact}, f.Value, f.Note ? element("small", {}, f.Note) : null)))),
-    element("h3", {}, "Site by site"), element("ul", {}, a.sites.map((s, n) => element("li", {}, element("strong", {}, a.simulation.sites[n].name + ": "), s))),
-    element("h3", {}, "What drives the days"), listed(a.simulation.drivers.map(d => `${d.name}: ${(100 * d.share).toFixed(0)} %`)),
+    element("h3", {id: "sites"}, "Site by site"), element("p", {class: "how"}, a.sites.note), table(a.sites),
+    element("h3", {}, "What drives the days"), element("p", {}, "Of the variance of the days needed: " + a.drivers.join("; ") + "."),
     ...(a.charts ?? []).map(figure),
     element("div", {id: "sea"}),
     folded("weak", "What makes it weaker than it looks", listed(a.simulation.warnings)),

@@ -7,10 +7,11 @@ import {showAnswer, showCheck, showDifference, showSea, inBrief, hide} from "./a
 import {search, stopSearch} from "./search.js";
 import {lookahead} from "./morning.js";
 import {History} from "./history.js";
+import {place} from "./words.js";
 import {save, saveAs, showFile, watch, here} from "./saving.js";
 
 const history = new History();
-const desk = {text: "", saved: "", digest: "", file: "", pinned: null, asking: null, refined: false, busy: false, queue: Promise.resolve()};
+const desk = {text: "", tree: null, saved: "", digest: "", file: "", pinned: null, asking: null, refined: false, busy: false, queue: Promise.resolve()};
 
 const say = text => at("said").textContent = text;
 
@@ -47,6 +48,7 @@ async function ask(remake) {
       read: still(r => {
         const tree = r.tree && typeof r.tree == "object" ? r.tree : null;
         if (tree && remake) { showPlan(desk, tree); document.title = at("title").textContent = tree.title ?? "The desk"; }
+        desk.tree = tree ?? desk.tree;
         if (remake) desk.busy = false;
         showFaults(tree, r.faults);
         showCheck(r);
@@ -87,7 +89,7 @@ async function edited(edits, name, key) {
   }
 }
 
-desk.typed = (path, value) => { if (!desk.busy) hide("Simulating this plan."); desk.change([{path, value}], `${path} = ${value}`, "typed " + path); };
+desk.typed = (path, value) => { if (!desk.busy) hide("Simulating this plan."); desk.change([{path, value}], `${place(desk.tree, path)}: ${value}`, "typed " + path); };
 desk.reorder = (order, from, to) => {
   if (from == to || to < 0 || to >= order.length) return;
   const list = order.toSpliced(from, 1).toSpliced(to, 0, order[from]);

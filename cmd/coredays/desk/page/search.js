@@ -18,7 +18,7 @@ export async function search(desk, what, dates) {
     await events("search", {text: desk.text, search: what, dates}, {
       progress: p => at("progress").textContent = `${p.done.toLocaleString("en")} ${p.of ? "of " + p.of.toLocaleString("en") : ""} expeditions simulated` + (p.left ? `; about ${Math.ceil(p.left)} s left.` : "."),
       superseded: () => end = "Ended: the plan was changed, or another window asked.",
-      found: f => { end = f.lines.join(" "); show(desk, f); },
+      found: f => { end = "Done."; show(desk, f); },
     }, mine.signal);
   } catch (e) { if (e.name != "AbortError") end = e.message; }
   if (running != mine) return;
@@ -28,6 +28,6 @@ export async function search(desk, what, dates) {
 }
 
 function show(desk, f) {
-  at("found").replaceChildren(element("ol", {class: "found"}, f.proposals.map(p => element("li", {}, element("strong", {}, p.name), ": " + p.words + " ",
+  at("found").replaceChildren(...f.lines.map(l => element("p", {}, l)), element("ol", {class: "found"}, f.proposals.map(p => element("li", {}, element("strong", {}, p.name), ": " + p.words + " ",
     p.take?.length ? button("Take over", () => desk.change(p.take, p.name), {"aria-label": "Take over: " + p.name}) : null))));
 }
