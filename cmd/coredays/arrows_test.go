@@ -35,7 +35,7 @@ var onlyIn = map[string][]string{
 	"github.com/spf13/cobra":              {"cmd/coredays", "cmd/coredays/call"},
 	"github.com/rogpeppe/go-internal":     {"cmd/coredays"},
 	"github.com/cheggaaa/pb":              {"output/progress"},
-	"gonum.org/v1/plot":                   {"output/chart", "cmd/fitlevels/refit"},
+	"gonum.org/v1/plot":                   {"output/chart", "cmd/fitlevels/refit", "cmd/coredays/lookahead"},
 	"github.com/go-viper/mapstructure/v2": {"scenario"},
 	"github.com/xuri/excelize":            {"output/sheet", "output", "scenario/spreadsheet", "scenario/sitetable", "cmd/coredays"},
 	"html/template":                       {"output/page", "output/chart"},
