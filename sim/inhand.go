@@ -1,6 +1,7 @@
 package sim
 
 import (
+	"math"
 	"slices"
 
 	"coredays/model/activity"
@@ -101,10 +102,9 @@ func (s *ship) endsTrouble() bool {
 		left = s.Beyond(voyage.Quantity(of), x.since) - x.since
 	}
 	until := s.agenda.at[theRig]
+	s.agenda.plan(theRig, math.Inf(1)) // what is stopped does not wear
 	s.doUnstopped(x.kind, left)
-	if s.positioned && until <= s.agenda.at[theRig] { // what is stopped does not wear
-		s.agenda.plan(theRig, until+left)
-	}
+	s.agenda.plan(theRig, until+left)
 	switch x.kind {
 	case activity.StuckPipe:
 		if s.Happens(rig.LostBHA) {

@@ -341,3 +341,18 @@ func TestWhatIsLearnedOfOneTellsOfThoseThatHaveItsLevels(t *testing.T) {
 		near(t, "sd of the other", got.SD, math.Sqrt(c.va), fine)
 	}
 }
+
+// Seen of both, by hand: scores of 1 and 0.4, each with a run's variance of 0.5, are two readings of one x with a variance
+// of 0.5: precision 6, mean (2 + 0.8) / 6, whichever quantity comes next.
+func TestValuesOfBothTellOfWhatTheyHaveInCommon(t *testing.T) {
+	q := spread.Quantity{Shape: linear{}, Shares: spread.Shares{spread.Expedition: 0.2, spread.Site: 0.2, spread.Hole: 0.1, spread.Run: 0.5}}
+	p, err := From(Evidence{Of: q, Seen: []Observation{{Value: valueAt(1)}}, Above: 7}, Evidence{Of: q, Seen: []Observation{{Value: valueAt(0.4)}}, Above: 7})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for of := range 2 {
+		got := p.Total(of, Place{})
+		near(t, "mean", got.Mean, 2.8/6, fine)
+		near(t, "sd", got.SD, math.Sqrt(1.0/6+0.5), fine)
+	}
+}

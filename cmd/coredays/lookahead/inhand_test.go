@@ -151,3 +151,53 @@ func TestTroubleInHandGoesOnWithoutAJump(t *testing.T) {
 		}
 	}
 }
+
+// A logging run that a breakdown stopped half way begins again after the repair, and the rig does not break down while it
+// is repaired, however often it does.
+func TestWhatARepairStoppedBeginsAgainWhereItMust(t *testing.T) {
+	p, err := scenario.WithSettings(scenario.DemonstrationText(), "demonstration.yaml", nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	certain(p)
+	v, err := voyage.Compile(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	d := sim.Diary(context.Background(), v, 1, 0, true)
+	n := slices.IndexFunc(d.Entries, func(e result.Entry) bool { return e.Kind == activity.RunString })
+	run := d.Entries[n]
+	whole, repair := run.To.Sub(run.From), time.Duration(p.Ship.Rates[rig.RepairTime].Median()*float64(time.Second))
+	stopped := run.From.Add(whole / 2)
+	d.Entries = append(d.Entries[:n+1], run)
+	d.Entries[n].To = stopped
+	last := &d.Entries[n+1]
+	last.Kind, last.From, last.To = activity.Breakdown, stopped, stopped.Add(repair/2)
+	st, faults := state.Read(p, papersOf(t, d), last.To)
+	if len(faults) > 0 {
+		t.Fatal(faults)
+	}
+	want := stopped.Add(repair).Add(whole)
+	after := sim.DiaryFrom(context.Background(), sim.TakeUp(v, st), 1, 0).Entries
+	again := slices.IndexFunc(after, func(e result.Entry) bool { return e.Kind == activity.RunString && e.From.After(last.To) })
+	if again < 0 || after[again].To.Sub(want).Abs() > 2*time.Second {
+		t.Fatalf("run %d, until %v, want %v", again, after[max(0, again)].To, want)
+	}
+
+	p.NoTrouble = false
+	p.Ship.Rates[rig.BreakdownEvery] = spread.Just(3600)
+	if v, err = voyage.Compile(p); err != nil {
+		t.Fatal(err)
+	}
+	x := sim.TakeUp(v, st)
+	for i := range 30 {
+		for _, e := range sim.DiaryFrom(context.Background(), x, 1, i).Entries {
+			if e.Kind == activity.Breakdown && e.To.After(last.To) {
+				if off := e.To.Sub(stopped.Add(repair)); off.Abs() > 2*time.Second {
+					t.Errorf("replication %d: the repair ends %v off", i, off)
+				}
+				break
+			}
+		}
+	}
+}
