@@ -80,7 +80,7 @@
 //	title                   of the expedition; the name of the file without it
 //	sails                   when she leaves the first port
 //	sea_days                from leaving the first port to reaching the last, at most 400 d
-//	ports                   from and to, each with name and position
+//	ports                   from and to, each with name and position; via, a list of waypoints, with the last
 //	in_port_before_sailing  spread; days apart from sea_days; the ship's without it
 //	ship                    "riserless drillship", which is built in, or the path of a ship file,
 //	                        from the folder of the scenario
@@ -94,6 +94,9 @@
 //	least_water_depth       shallowest water in which she holds station; the ship's without it
 //	position_keeping        how far off the hole she is moved in the roughest sea in which she works; the ship's without it
 //	most_current            strongest current from ahead in which she holds station; the ship's without it
+//	stops                   list of what stops work wherever the ship is, such as a medical evacuation: {because, every: mean
+//	                        time on site between them, lasts: from leaving the work until it is gone on with}. As with unusable
+//	                        below, pipe is recovered meanwhile
 //	sites                   list
 //	order                   names of sites in the order of the visits; every primary site must be
 //	                        there but those with left_out, alternates that are not there come last.
@@ -121,6 +124,9 @@
 //	              significant wave heights of a year and more beside the scenario; source
 //	unusable      what closes the site for a while, such as ice, current or cyclones: {because: text,
 //	              every: mean time between closings, lasts: time}. Pipe is recovered meanwhile.
+//	closings      list of more of the same, where several things close a site
+//	call          {port: name, position, takes: spread}: a call on the way to the site, before its waypoints; without position a boat
+//	              comes to the ship. Crew change, stores, an injured person
 //	places        what the built-in tables of known places are used for: check only (also without it):
 //	              cautions of cyclones, ice, current, depth, land; built in: cyclones and ice close the
 //	              site as well; off: neither. Closures are not drawn unless asked for: the cells are
@@ -162,6 +168,9 @@
 //	temperature     {tool: shoe, on_cores: [4, 7, 10]}: a shoe that is the only tool so far
 //	penetrometer    {at: [40 mbsf, 80 mbsf]}
 //	logging         names of the ship's tool strings, in order
+//	ends_early      {because: text, chance, from: depth, waits, plugged}: a rule that ends the hole before its target, such as gas:
+//	                the chance that it is met below from, after waiting so long for results; the hole is plugged with cement unless
+//	                plugged: no. All holes of a site meet it at the same depth, or none does
 //	reentry         none, free-fall funnel, or cone: that of a hole that is there already
 //	existing        depth of such a hole, which is found by camera and deepened; it never begins anew where it is lost
 //	casing          list of {string, to, by, cemented}: strings of casing from the sea floor down; see below
@@ -218,11 +227,11 @@
 // collars_on_board; assemblies, complete ones on board, that in use included; derrick and hoist, the
 // forces that they carry; overpull, the pull kept back for freeing the string; roll, such as 6 deg,
 // and guide_horn, its radius, for the bending of the pipe at the top; compensator_load, rated, and
-// compensator_stroke; a string that is lost is drawn from assemblies, collars and pipe on board, and where none is left nothing more
-// is begun; make_up_torque, the most that tongs or iron roughneck give, and rotating_torque, the
+// compensator_stroke; make_up_torque, the most that tongs or iron roughneck give, and rotating_torque, the
 // most with which the string is rotated, which may be left out. Each of these but pipe is one
 // value, or {value, source}. The names of pipe are those of the built-in table, such as
 // "5 in 19.50 lb/ft S-140". The blocks are the rate travelling_mass.
+// A string that is lost is drawn from assemblies, collars and pipe on board: where none is left, nothing more is begun.
 //
 // # What can be meant
 //
@@ -321,6 +330,7 @@
 //	stages of a hole: at most 20; there are four tools
 //	waypoints to a site: at most 50; a passage has a few
 //	temperatures or penetrometer runs in a hole: at most 100; each costs an hour
+//	things that close a site: at most 20; a season has a few
 //	limits of sea: at most 100; there are six classes of work
 //	rules of order: at most 1000; a dozen sites have 66 pairs
 //	quantiles of a spread: at most 100; a hundred are every per cent
