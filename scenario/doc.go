@@ -163,11 +163,13 @@
 //	core            list of {with, from, to, advance}: a tool (APC, HLAPC, XCB, RCB) and a depth, or refusal for
 //	                a piston corer, which then goes at most to approved_to and the lowest layer; from (a
 //	                depth) where the hole is drilled without coring below the tool before, as for spot cores;
-//	                advance, such as 4.8 m, where the crew is to cut cores shorter than usual
+//	                advance, such as 4.8 m, where the crew is to cut cores shorter than usual; shoe, hard where a rotated tool has
+//	                a cutting shoe or bit for hard ground: faster in rock, with more recovery, and slower in sediment (standard without)
 //	oriented        yes: piston cores are oriented
 //	temperature     {tool: shoe, on_cores: [4, 7, 10]}: a shoe that is the only tool so far
 //	penetrometer    {at: [40 mbsf, 80 mbsf]}
-//	logging         names of the ship's tool strings, in order
+//	logging         names of the ship's tool strings, in order, or what is measured: density (porosity, gamma), resistivity, sonic
+//	                (velocity), image, seismic (check shots); standard suite is all that do not shoot
 //	ends_early      {because: text, chance, from: depth, waits, plugged}: a rule that ends the hole before its target, such as gas:
 //	                the chance that it is met below from, after waiting so long for results; the hole is plugged with cement unless
 //	                plugged: no. All holes of a site meet it at the same depth, or none does
@@ -315,7 +317,7 @@
 //	mass of pipe: from 5 kg/m to 200 kg/m; the lightest tubing has less, collars have more (pipe_mass)
 //	mass of the travelling gear: from 1 t to 500 t (travelling_mass)
 //	work of the drilling line between cuts: from 50 ton-mile to 100000 ton-mile; common practice is some 1,500 (line_work)
-//	duration factor: from 5 % to 1000 %; beyond is twenty times as fast or ten times as slow as the records (piston_duration_factor, piston_alone, extended_deep, extended_duration_factor, rotary_duration_factor, drill_in_pace)
+//	duration factor: from 5 % to 1000 %; beyond is twenty times as fast or ten times as slow as the records (piston_duration_factor, piston_alone, extended_deep, extended_duration_factor, rotary_duration_factor, drill_in_pace, hard_shoe_in_rock, hard_shoe_in_soft, hard_shoe_recovery)
 //	other work on site, against trips and moves: from 0 % to 2000 %; more is twenty times as long as the work itself (other_work)
 //	depth of layers against the survey: from 30 % to 300 %; a survey is off by some per cent (layer_depth)
 //	chance or share: from 0 % to 100 % (slowdown_per_metre, heave_loss, funnel_lost, piston_trouble, extended_trouble, rotary_trouble, blown_liner, stuck_chance, lost_bha, bridge, water_core, missed_mudline, failed_start, bare_start, hanger_failure)

@@ -145,6 +145,7 @@ type stageFile struct {
 	From    document.Text `mapstructure:"from"`
 	To      document.Text `mapstructure:"to"`
 	Advance document.Text `mapstructure:"advance"`
+	Shoe    document.Text `mapstructure:"shoe"`
 }
 
 type casingFile struct {

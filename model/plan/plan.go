@@ -141,6 +141,7 @@ type Stage struct {
 	From      unit.Depth  // drilled down to without coring below the stage before; 0 to go on where that ended
 	To        unit.Depth  // the deepest it may go
 	Advance   unit.Length // of each core where that is known; 0 for the stroke of the tool
+	HardShoe  bool        // a cutting shoe, or bit, for hard ground
 	ToRefusal bool        // no depth was given but the tool's refusal; To is then the deepest that is allowed
 }
 
