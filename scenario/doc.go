@@ -80,7 +80,7 @@
 //	title                   of the expedition; the name of the file without it
 //	sails                   when she leaves the first port
 //	sea_days                from leaving the first port to reaching the last, at most 400 d
-//	ports                   from and to, each with name and position
+//	ports                   from and to, each with name and position; via, a list of waypoints, with the last
 //	in_port_before_sailing  spread; days apart from sea_days; the ship's without it
 //	ship                    "riserless drillship", which is built in, or the path of a ship file,
 //	                        from the folder of the scenario
@@ -94,6 +94,9 @@
 //	least_water_depth       shallowest water in which she holds station; the ship's without it
 //	position_keeping        how far off the hole she is moved in the roughest sea in which she works; the ship's without it
 //	most_current            strongest current from ahead in which she holds station; the ship's without it
+//	stops                   list of what stops work wherever the ship is, such as a medical evacuation: {because, every: mean
+//	                        time on site between them, lasts: from leaving the work until it is gone on with}. As with unusable
+//	                        below, pipe is recovered meanwhile
 //	sites                   list
 //	order                   names of sites in the order of the visits; every primary site must be
 //	                        there but those with left_out, alternates that are not there come last.
@@ -121,6 +124,9 @@
 //	              significant wave heights of a year and more beside the scenario; source
 //	unusable      what closes the site for a while, such as ice, current or cyclones: {because: text,
 //	              every: mean time between closings, lasts: time}. Pipe is recovered meanwhile.
+//	closings      list of more of the same, where several things close a site
+//	call          {port: name, position, takes: spread}: a call on the way to the site, before its waypoints; without position a boat
+//	              comes to the ship. Crew change, stores, an injured person
 //	places        what the built-in tables of known places are used for: check only (also without it):
 //	              cautions of cyclones, ice, current, depth, land; built in: cyclones and ice close the
 //	              site as well; off: neither. Closures are not drawn unless asked for: the cells are
@@ -157,11 +163,16 @@
 //	core            list of {with, from, to, advance}: a tool (APC, HLAPC, XCB, RCB) and a depth, or refusal for
 //	                a piston corer, which then goes at most to approved_to and the lowest layer; from (a
 //	                depth) where the hole is drilled without coring below the tool before, as for spot cores;
-//	                advance, such as 4.8 m, where the crew is to cut cores shorter than usual
+//	                advance, such as 4.8 m, where the crew is to cut cores shorter than usual; shoe, hard where a rotated tool has
+//	                a cutting shoe or bit for hard ground: faster in rock, with more recovery, and slower in sediment (standard without)
 //	oriented        yes: piston cores are oriented
 //	temperature     {tool: shoe, on_cores: [4, 7, 10]}: a shoe that is the only tool so far
 //	penetrometer    {at: [40 mbsf, 80 mbsf]}
-//	logging         names of the ship's tool strings, in order
+//	logging         names of the ship's tool strings, in order, or what is measured: density (porosity, gamma), resistivity, sonic
+//	                (velocity), image, seismic (check shots); standard suite is all that do not shoot
+//	ends_early      {because: text, chance, from: depth, waits, plugged}: a rule that ends the hole before its target, such as gas:
+//	                the chance that it is met below from, after waiting so long for results; the hole is plugged with cement unless
+//	                plugged: no. All holes of a site meet it at the same depth, or none does
 //	reentry         none, free-fall funnel, or cone: that of a hole that is there already
 //	existing        depth of such a hole, which is found by camera and deepened; it never begins anew where it is lost
 //	casing          list of {string, to, by, cemented}: strings of casing from the sea floor down; see below
@@ -218,11 +229,11 @@
 // collars_on_board; assemblies, complete ones on board, that in use included; derrick and hoist, the
 // forces that they carry; overpull, the pull kept back for freeing the string; roll, such as 6 deg,
 // and guide_horn, its radius, for the bending of the pipe at the top; compensator_load, rated, and
-// compensator_stroke; a string that is lost is drawn from assemblies, collars and pipe on board, and where none is left nothing more
-// is begun; make_up_torque, the most that tongs or iron roughneck give, and rotating_torque, the
+// compensator_stroke; make_up_torque, the most that tongs or iron roughneck give, and rotating_torque, the
 // most with which the string is rotated, which may be left out. Each of these but pipe is one
 // value, or {value, source}. The names of pipe are those of the built-in table, such as
 // "5 in 19.50 lb/ft S-140". The blocks are the rate travelling_mass.
+// A string that is lost is drawn from assemblies, collars and pipe on board: where none is left, nothing more is begun.
 //
 // # What can be meant
 //
@@ -306,7 +317,7 @@
 //	mass of pipe: from 5 kg/m to 200 kg/m; the lightest tubing has less, collars have more (pipe_mass)
 //	mass of the travelling gear: from 1 t to 500 t (travelling_mass)
 //	work of the drilling line between cuts: from 50 ton-mile to 100000 ton-mile; common practice is some 1,500 (line_work)
-//	duration factor: from 5 % to 1000 %; beyond is twenty times as fast or ten times as slow as the records (piston_duration_factor, piston_alone, extended_deep, extended_duration_factor, rotary_duration_factor, drill_in_pace)
+//	duration factor: from 5 % to 1000 %; beyond is twenty times as fast or ten times as slow as the records (piston_duration_factor, piston_alone, extended_deep, extended_duration_factor, rotary_duration_factor, drill_in_pace, hard_shoe_in_rock, hard_shoe_in_soft, hard_shoe_recovery)
 //	other work on site, against trips and moves: from 0 % to 2000 %; more is twenty times as long as the work itself (other_work)
 //	depth of layers against the survey: from 30 % to 300 %; a survey is off by some per cent (layer_depth)
 //	chance or share: from 0 % to 100 % (slowdown_per_metre, heave_loss, funnel_lost, piston_trouble, extended_trouble, rotary_trouble, blown_liner, stuck_chance, lost_bha, bridge, water_core, missed_mudline, failed_start, bare_start, hanger_failure)
@@ -321,6 +332,7 @@
 //	stages of a hole: at most 20; there are four tools
 //	waypoints to a site: at most 50; a passage has a few
 //	temperatures or penetrometer runs in a hole: at most 100; each costs an hour
+//	things that close a site: at most 20; a season has a few
 //	limits of sea: at most 100; there are six classes of work
 //	rules of order: at most 1000; a dozen sites have 66 pairs
 //	quantiles of a spread: at most 100; a hundred are every per cent

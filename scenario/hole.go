@@ -23,6 +23,7 @@ func (r siteReader) hole(path string, f itemFile) *plan.Hole {
 	r.existing(path, f, h)
 	r.stages(path, f, h)
 	r.measurements(path, f, h)
+	r.endsEarly(document.Join(path, "ends_early"), f.EndsEarly, h)
 	return h
 }
 

@@ -24,6 +24,7 @@ func (r siteReader) stages(path string, f itemFile, h *plan.Hole) {
 		stage := plan.Stage{With: r.tool(document.Join(inner, "with"), s.With)}
 		r.follows(document.Join(inner, "with"), stage.With, h)
 		stage.Advance = r.advance(document.Join(inner, "advance"), s.Advance, stage.With)
+		stage.HardShoe = r.shoe(document.Join(inner, "shoe"), s.Shoe, stage.With)
 		r.begin(document.Join(inner, "from"), s.From, &stage, depth, i)
 		r.target(document.Join(inner, "to"), s.To, &stage, max(depth, stage.From))
 		if !stage.ToRefusal {
@@ -40,6 +41,15 @@ func (r siteReader) advance(path string, t document.Text, tool coring.Tool) unit
 		r.Infeasible(path, t.Value, "no longer than a core of the "+tool.Of().What+", "+unit.OfLength.Format(float64(stroke), "m"))
 	}
 	return length
+}
+
+// shoe reads whether a tool cuts with what is made for hard ground.
+func (r siteReader) shoe(path string, t document.Text, tool coring.Tool) bool {
+	hard := r.Choice(path, t, "standard", "hard") == 1
+	if hard && tool.Of().Cut != coring.Rotated {
+		r.Fault(path, t.Value, "standard, or no word: a "+tool.Of().What+" is shot, and does not turn")
+	}
+	return hard
 }
 
 // begin reads the depth down to which is drilled without coring before the tool.

@@ -31,8 +31,10 @@ type hole struct {
 	cleaned     bool // of a bridge, once
 	logged      int  // strings run
 
-	filled   bool // with heavy mud or cement
-	finished bool // nothing more is wanted of it
+	rule     float64 // depth at which a rule ends it, m below sea floor; 0 for none
+	ruled    bool    // it did
+	filled   bool    // with heavy mud or cement
+	finished bool    // nothing more is wanted of it
 	lost     bool
 }
 

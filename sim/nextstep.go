@@ -26,6 +26,7 @@ var steps = []step{
 	{"run pipe for the task", (*ship).taskWantsPipe, (*ship).runPipe},
 	{"do the task", (*ship).taskInHand, (*ship).doTask},
 	{"give up a lost hole", (*ship).holeIsLost, (*ship).giveUpHole},
+	{"end the hole by rule", (*ship).endsByRule, (*ship).endByRule},
 	{"leave the hole", (*ship).holeFinished, (*ship).leaveHole},
 	{"the hole is cased", (*ship).casedIsAll, (*ship).completeHole},
 	{"pull out for casing", (*ship).casingWantsOut, (*ship).pullOutForCasing},

@@ -19,7 +19,7 @@ func (s *ship) coreRotated(tool coring.Tool) {
 	is := tool.Of()
 	pace, wire := s.Rate(is.DurationFactor), s.Rate(is.Wire)
 	way := s.bit / wire * pace
-	rate := s.Draw(s.here.Layers[s.layer(s.hole.depth)].Rate) * s.deepDown(tool) * s.weighted()
+	rate := s.Draw(s.here.Layers[s.layer(s.hole.depth)].Rate) * s.deepDown(tool) * s.weighted() * s.shoed(tool)
 	length := min(s.stroke(tool, s.Rate), s.toGo())
 	slow := is.LeastRate != coring.NoRate && rate < s.rateMedian(is.LeastRate)
 	if slow {

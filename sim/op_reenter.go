@@ -86,6 +86,7 @@ func (s *ship) giveUpHole() {
 	s.retireBit()
 	s.Place.Hole = attemptKey(s.item, log.attempts)
 	s.meetGround()
+	s.hole.rule = s.ruleAt()
 }
 
 // mostAttempts is how often a hole is begun again before a crew gives it up.

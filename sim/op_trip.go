@@ -44,7 +44,7 @@ func (s *ship) recoverPipe() {
 // the centre bit then is recovered with the string.
 func (s *ship) drillDown() {
 	s.hole.centre = s.bha.Of().Bit && s.dueCasing() == nil // for casing a bit without a hole for barrels drills
-	for s.hole.depth < s.hole.aim-1e-6 && s.ended == goingOn && !s.bitWorn() {
+	for s.hole.depth < s.ruledTo(s.hole.aim)-1e-6 && s.ended == goingOn && !s.bitWorn() {
 		i := s.layer(s.hole.depth)
 		to := s.hole.aim
 		if bottom := s.here.Layers[i].Bottom * s.layerDepth; i < len(s.here.Layers)-1 && bottom < to {
@@ -61,7 +61,7 @@ func (s *ship) drillDown() {
 // drillTo drills at a rate to a depth, a joint at a time: the joint in hand is finished in any sea, and
 // the bit is where it got to when the sea or the end of the time stops the work.
 func (s *ship) drillTo(to, rate float64) {
-	for s.hole.depth < to && s.ended == goingOn && !s.bitWorn() && !s.outOfTime() {
+	for s.hole.depth < s.ruledTo(to) && s.ended == goingOn && !s.bitWorn() && !s.outOfTime() {
 		from, length := s.hole.depth, min(s.rateMedian(rig.JointLength), to-s.hole.depth)
 		takes := length / (rate * s.weighted())
 		drilled := s.doInUnits(activity.DrillAhead, takes, takes)

@@ -63,6 +63,7 @@ func (s *ship) begin(i *voyage.Item) {
 		s.offset = s.bit > 0
 		s.retireBit()
 		s.meetGround()
+		s.hole.rule = s.ruleAt()
 		if i.Hole.Existing > 0 {
 			s.findExisting()
 		}

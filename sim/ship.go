@@ -37,6 +37,7 @@ type ship struct {
 	here       *voyage.Site // nil at sea or in port
 	positioned bool
 	closed     bool         // the site can't be used now
+	closing    int          // of the site, by its number: what closes it next or does so now
 	shut       bool         // a cyclone or ice of the known place closes it now
 	offset     bool         // the ship must move before the next hole is begun
 	handled    float64      // s of work that brings other work since that was done last

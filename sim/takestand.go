@@ -88,6 +88,9 @@ func (s *ship) takesHole(x *Start) {
 		partials: h.Partials, probes: h.Probes, funnel: h.Funnel, stabs: h.Stabs, conditioned: h.Conditioned, released: h.Released,
 		hungLogging: h.Hung, logged: h.Logged, sweeps: h.Unswept, filled: h.Filled, finished: h.Finished, lost: h.Lost}
 	s.takesCasing(x)
+	if s.hole.rule = s.ruleAt(); s.hole.rule <= s.hole.depth { // it was gone on with
+		s.hole.rule = 0
+	}
 	if opened := h.Opened; opened.IsZero() {
 		s.hole.openedAt = x.since(x.State.Items[now.Item].Began)
 	} else {

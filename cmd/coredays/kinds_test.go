@@ -29,8 +29,8 @@ var kinds = map[string]struct {
 	"deep_sediment": {does: []activity.Kind{activity.ShootPiston, activity.DrillAhead, activity.CutCore, activity.RunString}, sites: 1, caution: "radioactive sources"},
 	"double_piston": {does: []activity.Kind{activity.ShootPiston, activity.OffsetMove}, spares: []activity.Kind{activity.CutCore, activity.DrillAhead}, sites: 1},
 	"observatory":   {does: []activity.Kind{activity.JetCasing, activity.CementCasing, activity.DrillShoe, activity.Task, activity.FrailTask}, sites: 1},
-	"possible_gas":  {does: []activity.Kind{activity.ShootPiston, activity.CementPlug}, sites: 1, caution: "sand beneath other sediment"},
-	"transect":      {does: []activity.Kind{activity.ShootPiston, activity.Passage}, spares: []activity.Kind{activity.CutCore}, sites: 5},
+	"possible_gas":  {does: []activity.Kind{activity.ShootPiston, activity.AwaitResults, activity.CementPlug}, sites: 1, caution: "sand beneath other sediment"},
+	"transect":      {does: []activity.Kind{activity.ShootPiston, activity.Call, activity.Passage}, spares: []activity.Kind{activity.CutCore}, sites: 5},
 }
 
 func TestTenKindsOfProgrammesRun(t *testing.T) {

@@ -8,6 +8,7 @@ const (
 	Pilotage Kind = iota
 	Passage
 	HangingPassage
+	Call
 	Position
 	Secure
 	MakeUpBHA
@@ -69,6 +70,7 @@ const (
 	WaitForDaylight
 	MammalWatch
 	Penetrometer
+	AwaitResults
 	HeavyMud
 	CementPlug
 	OtherWork
@@ -99,6 +101,7 @@ var traits = [Kinds]Traits{
 	Pilotage:        {"pilotage", Port, AnySea, Pause, OfSailing},
 	Passage:         {"passage", Sailing, AnySea, Pause, OfSailing},
 	HangingPassage:  {"moving, pipe hanging", Sailing, Tripping, Pause, OfSailing},
+	Call:            {"call on the way", Port, AnySea, Pause, OfSailing},
 	Position:        {"positioning", Trips, Positioning, Pause, OfRigUp},
 	Secure:          {"securing for sea", Trips, AnySea, Pause, OfRigUp},
 	MakeUpBHA:       {"making up the BHA", Trips, PipeHandling, NextUnit, OfRigUp},
@@ -160,6 +163,7 @@ var traits = [Kinds]Traits{
 	WaitForDaylight: {"waiting for daylight", Measuring, AnySea, Pause, OfMeasuring},
 	MammalWatch:     {"marine mammal watch", Measuring, Logging, Restart, OfMeasuring},
 	Penetrometer:    {"penetrometer run", Measuring, PistonCoring, Restart, OfMeasuring},
+	AwaitResults:    {"waiting for results", Other, AnySea, Pause, OfLeaving},
 	HeavyMud:        {"filling with heavy mud", Trips, AnySea, FinishFirst, OfLeaving},
 	CementPlug:      {"setting a cement plug", Trips, RotaryCoring, FinishFirst, OfLeaving},
 	OtherWork:       {"other work on site", Other, Tripping, Pause, OfOtherWork},

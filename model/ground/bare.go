@@ -37,3 +37,12 @@ func SoftAbove(layers []Layer) (thick float64) {
 // Weighted is the share of its rate at which hard rock is cut at a depth below the sea floor, m: as the collars come to stand in
 // the hole the weight on the bit rises, and the rate with it (in proportion: Teale 1965 at the same torque factor).
 func Weighted(depth float64) float64 { return min(1, max(leastWeight, depth/Buried)) }
+
+// Rock reports whether a lithology is more than soft sediment to a cutting shoe.
+func Rock(lithology string) bool {
+	switch lithology {
+	case "limestone", "claystone", "volcaniclastic":
+		return true
+	}
+	return Hard(lithology)
+}

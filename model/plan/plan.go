@@ -48,6 +48,7 @@ type Plan struct {
 type Port struct {
 	Name     string
 	Position geo.Position
+	Via      []geo.Position // waypoints on the way to it from the last site
 }
 
 // Precedence is a constraint on the order of two sites.
@@ -71,6 +72,8 @@ type Site struct {
 	Climate    sea.Climate
 	Likeness   *sea.Likeness // of a record of the sea there, in place of the climate; nil for none
 	Unusable   Unusable
+	More       []Unusable // what closes it besides
+	Call       Call       // on the way to it
 	Places     Places
 	// NotBefore and NotAfter are the first and the last date for work here; zero for none. The ship
 	// waits for the first; after the last nothing more is begun here.
@@ -124,7 +127,8 @@ type Hole struct {
 	Oriented     bool // piston cores are oriented
 	Temperature  []int
 	Penetrometer []unit.Depth // runs of a penetrometer before the core below that depth
-	Logging      []int        // indices into the ship's tool strings
+	EndsEarly    *EndsEarly
+	Logging      []int // indices into the ship's tool strings
 	Reentry      Reentry
 	Casing       []Casing // from the sea floor down; where Existing is 0, the first stands with a new cone
 	Abandon      Abandon
@@ -137,6 +141,7 @@ type Stage struct {
 	From      unit.Depth  // drilled down to without coring below the stage before; 0 to go on where that ended
 	To        unit.Depth  // the deepest it may go
 	Advance   unit.Length // of each core where that is known; 0 for the stroke of the tool
+	HardShoe  bool        // a cutting shoe, or bit, for hard ground
 	ToRefusal bool        // no depth was given but the tool's refusal; To is then the deepest that is allowed
 }
 

@@ -79,6 +79,9 @@ const (
 	CoresBetweenSweeps
 	CentreBit
 	BitLife
+	HardShoeInRock
+	HardShoeInSoft
+	HardShoeRecovery
 	ExtendedLeastRate
 	ExtendedDeepFrom
 	ExtendedDeep
@@ -252,6 +255,9 @@ var meanings = [Rates]Meaning{
 	CoresBetweenSweeps:     {"cores_between_sweeps", unit.OfCount, "rotary cores between mud sweeps", ""},
 	CentreBit:              {"centre_bit", unit.OfDuration, "handling the centre bit after drilling ahead", "min"},
 	BitLife:                {"bit_life", unit.OfDuration, "rotating hours of a rotary bit", "h"},
+	HardShoeInRock:         {"hard_shoe_in_rock", unit.OfShare, "cutting rate of a shoe or bit for hard ground in rock, against the standard one", "%"},
+	HardShoeInSoft:         {"hard_shoe_in_soft", unit.OfShare, "the same in sediment", "%"},
+	HardShoeRecovery:       {"hard_shoe_recovery", unit.OfShare, "recovery with such a shoe or bit in rock, against the standard one", "%"},
 	ExtendedLeastRate:      {"extended_least_rate", unit.OfSpeed, "slower than this the extended barrel is given up", "m/h"},
 	ExtendedDeepFrom:       {"extended_deep_from", unit.OfLength, "depth below the sea floor from which the extended barrel cuts slower, where no drilling rate is stated", "m"},
 	ExtendedDeep:           {"extended_deep", unit.OfShare, "cutting rate of the extended barrel from that depth on, against that of the lithology", "%"},

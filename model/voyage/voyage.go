@@ -55,11 +55,16 @@ type Site struct {
 	Soft    float64 // sediment above the first hard rock by the survey, m; none is met where it is infinite
 	Alone   bool    // no tool but piston corers is used here
 	Waves   *sea.Table
-	Every   Quantity // mean time between closings; NoQuantity where nothing closes the site
-	Lasts   Quantity
+	Closes  []Closing
 	Known   *places.Year // what closes the site by the tables of known places; nil where they are not to
 	Course  int          // index into Voyage.Courses
 	Most    Limits
+}
+
+// Closing is something that closes a site for a while.
+type Closing struct {
+	Every Quantity // mean time between closings
+	Lasts Quantity
 }
 
 // Limits is the significant wave height above which each class of work stops, m.
@@ -90,6 +95,7 @@ type Leg struct {
 	Key      chance.Key
 	Distance float64 // m
 	Waves    *sea.Table
+	Call     Quantity // time of a call on the way; NoQuantity without one
 }
 
 // Compile works out a plan. It fails where the plan's sea cannot be made or a figure of the ship is missing.
@@ -140,6 +146,7 @@ const SeaStep = unit.Hour
 type compiler struct {
 	*shared
 	v       *Voyage
+	calls   []Quantity            // before each site
 	courses map[*sea.Likeness]int // indices into Voyage.Courses
 }
 
@@ -164,8 +171,15 @@ func (c *compiler) site(s *plan.Site) error {
 	if err != nil {
 		return err
 	}
-	site := Site{Site: s, Key: chance.KeyOf("site", s.Name), Floor: float64(s.WaterDepth), Waves: waves, Course: course, Most: most,
-		Every: c.add(s.Unusable.Every, "site closed every", s.Name), Lasts: c.add(s.Unusable.Lasts, "site closed for", s.Name)}
+	site := Site{Site: s, Key: chance.KeyOf("site", s.Name), Floor: float64(s.WaterDepth), Waves: waves, Course: course, Most: most}
+	for k, u := range s.Closings() {
+		purpose := []string{s.Name}
+		if k > 0 {
+			purpose = append(purpose, fmt.Sprint(k))
+		}
+		site.Closes = append(site.Closes, Closing{c.add(u.Every, append([]string{"site closed every"}, purpose...)...), c.add(u.Lasts, append([]string{"site closed for"}, purpose...)...)})
+	}
+	c.calls = append(c.calls, c.add(s.Call.Takes, "call before", s.Name))
 	if s.Places == plan.PlacesMet {
 		site.Known = places.YearAt(s.Position)
 	}

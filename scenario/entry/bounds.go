@@ -58,6 +58,6 @@ func (b Bound) String() string {
 }
 
 // counted are the lists that may not be of any length.
-var counted = []most{MostSites, MostItems, MostLayers, MostStages, MostWaypoints, MostStops, MostLimits, MostRules, mostQuantiles, MostStrings}
+var counted = []most{MostSites, MostItems, MostLayers, MostStages, MostWaypoints, MostStops, MostClosings, MostLimits, MostRules, mostQuantiles, MostStrings}
 
 func (m most) String() string { return fmt.Sprintf("%s: at most %d; %s", m.things, m.number, m.why) }

@@ -104,7 +104,7 @@ var rateGroups = []struct {
 	{linearMass, []rig.Rate{rig.PipeMass}},
 	{gearMass, []rig.Rate{rig.TravellingMass}},
 	{lineWork, []rig.Rate{rig.LineWork}},
-	{pace, []rig.Rate{rig.PistonDurationFactor, rig.PistonAlone, rig.ExtendedDeep, rig.ExtendedDurationFactor, rig.RotaryDurationFactor, rig.DrillInPace}},
+	{pace, []rig.Rate{rig.PistonDurationFactor, rig.PistonAlone, rig.ExtendedDeep, rig.ExtendedDurationFactor, rig.RotaryDurationFactor, rig.DrillInPace, rig.HardShoeInRock, rig.HardShoeInSoft, rig.HardShoeRecovery}},
 	{otherWork, []rig.Rate{rig.OtherWork}},
 	{depthShare, []rig.Rate{rig.LayerDepth}},
 	{chance, []rig.Rate{rig.SlowdownPerMetre, rig.HeaveLoss, rig.FunnelLost, rig.PistonTrouble, rig.ExtendedTrouble, rig.RotaryTrouble,

@@ -49,7 +49,7 @@ var RoundRates = map[rig.Rate]float64{
 	rig.StringChange: 1 * Hours, rig.LoggingSpeed: 300 / Hours, rig.LoggingWire: 1, rig.LoggingPipeDepth: 80,
 	rig.SeismicStations: 4 * Hours, rig.MammalWatch: 1 * Hours, rig.Penetrometer: 45 * Minutes,
 	rig.FunnelDrop: 2 * Hours, rig.CameraSpeed: 0.5, rig.FirstStab: 1 * Hours, rig.NextStab: 0.3 * Hours, rig.WashDown: 60 / Hours,
-	rig.ConeMakeUp: 4 * Hours, rig.CasingJoint: 10 * Minutes, rig.CasingJointLength: 10, rig.Jetting: 10 / Hours, rig.DrillInPace: 0.5,
+	rig.ConeMakeUp: 4 * Hours, rig.CasingJoint: 10 * Minutes, rig.CasingJointLength: 10, rig.Jetting: 10 / Hours, rig.DrillInPace: 0.5, rig.HardShoeInRock: 1.5, rig.HardShoeInSoft: 0.8, rig.HardShoeRecovery: 1.2,
 	rig.CasingLanding: 1 * Hours, rig.CasingCement: 2 * Hours, rig.CementSetting: 12 * Hours, rig.ShoeDrilling: 2 * Hours, rig.HangerTime: 9 * Hours,
 	rig.HeavyMud: 1 * Hours, rig.CementPlug: 5 * Hours,
 	rig.PistonTroubleTime: 2 * Hours, rig.ExtendedTroubleTime: 2 * Hours, rig.RotaryTroubleTime: 4 * Hours,
