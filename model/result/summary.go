@@ -94,6 +94,7 @@ type Site struct {
 	Alternate  bool
 	WaterDepth unit.Length
 	Target     unit.Depth
+	Cap        unit.Duration // that the expedition may spend there; 0 for no limit
 
 	Days            Spread // s, from arrival to leaving
 	Waiting         Spread // s on station, waiting on weather

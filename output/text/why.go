@@ -31,8 +31,32 @@ func turning(s *result.Summary) string {
 	if s.Replications < 2 || !(fits-done >= apartBy) || words.Often(fits, s.Replications) == words.Often(done, s.Replications) {
 		return ""
 	}
+	rules := " and"
+	if caps := binding(s); caps != "" {
+		rules = ", keeps to the caps of " + caps + ", and"
+	}
 	return fmt.Sprintf("The %s days would be enough %s if nobody had to turn for home; the programme gets done %s, since the crew leaves in time for port by its own "+
-		"estimate and forecast and drops what it does not expect to fit.", words.Given(s.Allotted.SeaDays.Days()), words.Often(fits, s.Replications), words.Often(done, s.Replications))
+		"estimate and forecast%s drops what it does not expect to fit.", words.Given(s.Allotted.SeaDays.Days()), words.Often(fits, s.Replications), words.Often(done, s.Replications),
+		rules)
+}
+
+// binding names the sites whose cap is less than what one expedition in ten would take there, each with its cap.
+func binding(s *result.Summary) string {
+	var list []string
+	for i := range s.Sites {
+		if site := &s.Sites[i]; site.Cap > 0 && !site.Alternate && site.Days.P90 > float64(site.Cap) {
+			list = append(list, fmt.Sprintf("%s (%s d)", site.Name, words.Given(site.Cap.Days())))
+		}
+	}
+	return listing(list)
+}
+
+// listing is a list in a sentence.
+func listing(list []string) string {
+	if n := len(list) - 1; n > 0 {
+		return strings.Join(list[:n], ", ") + " and " + list[n]
+	}
+	return strings.Join(list, "")
 }
 
 // beforeAll tells of alternates that are reached more often than the programme gets done.
@@ -47,8 +71,8 @@ func beforeAll(s *result.Summary) string {
 	if len(names) == 0 || s.Replications < 2 {
 		return ""
 	}
-	return fmt.Sprintf("%s is reached %s, more often than the programme gets done: where the next hole is too long for the days left, the crew goes to an alternate.",
-		strings.Join(names, " or "), words.Often(most, s.Replications))
+	return fmt.Sprintf("%s is reached %s, more often than the programme gets done: where the next hole is too long for the days left%s, the crew goes to an alternate.",
+		strings.Join(names, " or "), words.Often(most, s.Replications), words.OrLess(" or for the cap of its site", binding(s) != ""))
 }
 
 // manyUnused is the share of the sea days from which days in hand are many. Our choice.

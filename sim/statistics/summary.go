@@ -117,6 +117,7 @@ func (r *Results) site(n int) result.Site {
 		Alternate:      site.Alternate,
 		WaterDepth:     site.WaterDepth,
 		Target:         unit.Depth(site.Section),
+		Cap:            site.Cap,
 		Days:           takingOver(each(of(SiteLeft), of(SiteArrived), func(l, a float64) float64 { return l - a })),
 		Waiting:        spread(SiteWaited),
 		Arrives:        spread(SiteArrived),
