@@ -233,6 +233,8 @@
 // most with which the string is rotated, which may be left out. Each of these but pipe is one
 // value, or {value, source}. The names of pipe are those of the built-in table, such as
 // "5 in 19.50 lb/ft S-140". The blocks are the rate travelling_mass.
+// The weight that its collars can put on the bit with all pipe in tension cuts rock at its rate, or more slowly where it is less than
+// the rock needs; and no stand is run or pulled faster than racker (a rate) and hoist (hoisting_speed, lowering_speed) have it.
 // A string that is lost is drawn from assemblies, collars and pipe on board: where none is left, nothing more is begun.
 //
 // # What can be meant
@@ -293,7 +295,7 @@
 //	least depth of water: from 0 m to 11000 m
 //	speed of the ship: from 2 kn to 30 kn; slower, a current carries her off; faster is no drillship (sailing_speed)
 //	speed with pipe hanging: from 0.1 kn to 5 kn; slower is a drift, faster bends the pipe (hanging_speed)
-//	work on the rig floor, for each core, stand or station: from 0 h to 12 h; it takes no longer than a whole shift (positioning, securing, strapping, filling, top_drive, rig_service, offset_move, mudline_reset, piston_handling, half_piston_handling, extended_handling, rotary_handling, shot, core_pull, orientation_wait, temperature_stop, drill_over, connection, bench, catwalk_time, sweep, centre_bit, laboratory_time, bit_release, penetrometer, mammal_watch, casing_joint)
+//	work on the rig floor, for each core, stand or station: from 0 h to 12 h; it takes no longer than a whole shift (racker, positioning, securing, strapping, filling, top_drive, rig_service, offset_move, mudline_reset, piston_handling, half_piston_handling, extended_handling, rotary_handling, shot, core_pull, orientation_wait, temperature_stop, drill_over, connection, bench, catwalk_time, sweep, centre_bit, laboratory_time, bit_release, penetrometer, mammal_watch, casing_joint)
 //	operation, such as making up an assembly: from 0 d to 10 d; records have hours, at worst a few days (pilotage, piston_make_up, rotary_make_up, lay_down, slip_and_cut, hole_conditioning, logging_rig_up, logging_rig_down, string_change, seismic_stations, funnel_drop, first_stab, next_stab, heavy_mud, cement_plug, severing, home_reserve, first_site_work, cone_make_up, casing_landing, casing_cement, cement_setting, shoe_drilling, bare_survey)
 //	time that trouble costs, or a repair: from 0 d to 100 d; longer ends the expedition (failed_start_time, piston_trouble_time, extended_trouble_time, rotary_trouble_time, stuck_time, hanger_time, repair_time)
 //	time between breakdowns: from 12 h to 10000 d; more often is no ship that sails, and ten thousand days are as good as never (breakdown_every)
@@ -306,6 +308,7 @@
 //	sea from which the ship slows down: from 0 m to 30 m (slowdown_from)
 //	length of a core: from 0.5 m to 20 m; shorter is not worth a cycle, and longer is no barrel (piston_advance, extended_advance, rotary_advance)
 //	clearance, gap or mismatch of depths: from 0 m to 50 m; more is more than five cores (mudline_clearance, core_gap, depth_mismatch)
+//	speed of the hoist under load: from 0.01 m/s to 10 m/s; blocks run at some 2 m/s at most (from memory) (hoisting_speed, lowering_speed)
 //	fill after a trip: from 0 m to 500 m; 118 m in 15 h are on record (IODP Exp 311) (trip_fill)
 //	depth from which a rate holds: from 0 m to 20000 m; no string reaches deeper (extended_deep_from)
 //	depth of pipe in the hole while logging or hung off: from 0 m to 1000 m; common practice is 50 to 100 m (hang_off_depth, logging_pipe_depth)

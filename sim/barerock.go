@@ -10,13 +10,22 @@ import (
 func (s *ship) bare() bool { return s.here.Soft*s.layerDepth < ground.Bare }
 
 // weighted is the share of its rate at which the bit cuts here: on rock the collars' weight comes to bear as the hole takes
-// them in. A rate that is stated for the layer is taken as it is.
+// them in, and few collars have too little of it. The rate goes with the weight (Teale 1965, at the same torque factor). A rate that
+// is stated for the layer is taken as it is.
 func (s *ship) weighted() float64 {
 	layer := s.layer(s.hole.depth)
-	if !ground.Hard(s.here.Site.Layers[layer].Lithology.Name) || s.here.Layers[layer].Stated {
+	name := s.here.Site.Layers[layer].Lithology.Name
+	if s.here.Layers[layer].Stated {
 		return 1
 	}
-	return ground.Weighted(s.hole.depth)
+	share := 1.0
+	if ground.Hard(name) {
+		share = ground.Weighted(s.hole.depth)
+	}
+	if needs, rock := ground.RockWeight(name); rock && s.v.OnBoard.Weight > 0 {
+		share *= min(1, s.v.OnBoard.Weight/float64(needs))
+	}
+	return share
 }
 
 // wear is how many hours of the bit's life an hour of rotating takes here.

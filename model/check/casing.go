@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"coredays/model/activity"
+	"coredays/model/ground"
 	"coredays/model/plan"
 	"coredays/model/unit"
 	"coredays/model/voyage"
@@ -34,7 +35,7 @@ func (i *inspector) jetted(s *voyage.Site, item *voyage.Item, c *plan.Casing, at
 		Source: "some 100 m at most, in soft sediment alone (common practice, from memory)"}
 	hard := ""
 	for _, layer := range s.Site.Layers {
-		if _, rock := rockWeight[layer.Lithology.Name]; rock && hard == "" {
+		if _, rock := ground.RockWeight(layer.Lithology.Name); rock && hard == "" {
 			hard = layer.Lithology.Name
 		}
 		if layer.Bottom >= c.To {

@@ -24,6 +24,9 @@ const (
 	PistonMakeUp
 	RotaryMakeUp
 	LayDown
+	Racker
+	HoistingSpeed
+	LoweringSpeed
 	StandLength
 	JointLength
 	Tripping
@@ -199,6 +202,9 @@ var meanings = [Rates]Meaning{
 	PistonMakeUp:       {"piston_make_up", unit.OfDuration, "making up the APC/XCB assembly", "h"},
 	RotaryMakeUp:       {"rotary_make_up", unit.OfDuration, "making up the rotary assembly", "h"},
 	LayDown:            {"lay_down", unit.OfDuration, "laying down or standing back an assembly", "h"},
+	Racker:             {"racker", unit.OfDuration, "least time of a stand apart from its way: racked or fetched, made up or broken", "min"},
+	HoistingSpeed:      {"hoisting_speed", unit.OfSpeed, "speed at which the hoist lifts 320 t; lighter loads in proportion faster", "m/s"},
+	LoweringSpeed:      {"lowering_speed", unit.OfSpeed, "speed at which 320 t are lowered so that they can be stopped; lighter loads in proportion faster", "m/s"},
 	StandLength:        {"stand_length", unit.OfLength, "a stand of pipe", "m"},
 	JointLength:        {"joint_length", unit.OfLength, "a joint of pipe", "m"},
 	Tripping:           {"tripping", unit.OfStandRate, "running or pulling pipe above the sea floor, without the BHA", "stands/h"},

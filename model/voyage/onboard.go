@@ -3,6 +3,7 @@ package voyage
 import (
 	"math"
 
+	"coredays/model/drillstring"
 	"coredays/model/plan"
 	"coredays/model/rig"
 )
@@ -12,6 +13,7 @@ type OnBoard struct {
 	Strings  int     // assemblies that can be made up, one after the other is lost
 	Pipe     float64 // m
 	Assembly float64 // length of one, m
+	Weight   float64 // that can be put on the bit with all pipe in tension, N; 0 where nothing limits it
 }
 
 // onBoard counts it: an assembly needs its collars too.
@@ -25,7 +27,8 @@ func onBoard(ship *rig.Ship) OnBoard {
 	if t.Collars.Value > 0 && t.CollarsOnBoard.Value > 0 {
 		strings = min(strings, math.Floor(t.CollarsOnBoard.Value/t.Collars.Value))
 	}
-	return OnBoard{Strings: int(strings), Pipe: float64(t.Length()), Assembly: float64(board.Assembly.Length())}
+	return OnBoard{Strings: int(strings), Pipe: float64(t.Length()), Assembly: float64(board.Assembly.Length()),
+		Weight: float64(board.Assembly.UsableBitWeight(drillstring.Seawater))}
 }
 
 // MakesUp reports whether a string for a hole can be made up after some were lost: so many assemblies, and pipe of a length, m.

@@ -31,6 +31,8 @@ var (
 		why: "drill pipe comes in 5.5 to 13.7 m (API ranges, from memory)"}
 	tripFill = Measure{kind: "fill after a trip", Of: unit.OfLength, Symbol: "m", Most: 500,
 		why: "118 m in 15 h are on record (IODP Exp 311)"}
+	hoistSpeed = Measure{kind: "speed of the hoist under load", Of: unit.OfSpeed, Symbol: "m/s", Least: 0.01, Most: 10,
+		why: "blocks run at some 2 m/s at most (from memory)"}
 	barrelDiameter = Measure{kind: "diameter of a barrel", Of: unit.OfLength, Symbol: "in", Least: in(unit.OfLength, "1 in"), Most: in(unit.OfLength, "12 in"),
 		why: "it has to run through the pipe"}
 	seaHeight = Measure{kind: "sea from which the ship slows down", Of: unit.OfLength, Symbol: "m", Most: 30}
@@ -74,7 +76,7 @@ var rateGroups = []struct {
 }{
 	{shipSpeed, []rig.Rate{rig.SailingSpeed}},
 	{hangingSpeed, []rig.Rate{rig.HangingSpeed}},
-	{floorWork, []rig.Rate{rig.Positioning, rig.Securing, rig.Strapping, rig.Filling, rig.TopDrive, rig.RigService, rig.OffsetMove, rig.MudlineReset,
+	{floorWork, []rig.Rate{rig.Racker, rig.Positioning, rig.Securing, rig.Strapping, rig.Filling, rig.TopDrive, rig.RigService, rig.OffsetMove, rig.MudlineReset,
 		rig.PistonHandling, rig.HalfPistonHandling, rig.ExtendedHandling, rig.RotaryHandling, rig.Shot, rig.CorePull, rig.OrientationWait,
 		rig.TemperatureStop, rig.DrillOver, rig.Connection, rig.Bench, rig.CatwalkTime, rig.Sweep, rig.CentreBit, rig.LaboratoryTime, rig.BitRelease,
 		rig.Penetrometer, rig.MammalWatch, rig.CasingJoint}},
@@ -93,6 +95,7 @@ var rateGroups = []struct {
 	{seaHeight, []rig.Rate{rig.SlowdownFrom}},
 	{CoreMeasure, []rig.Rate{rig.PistonAdvance, rig.ExtendedAdvance, rig.RotaryAdvance}},
 	{someCores, []rig.Rate{rig.MudlineClearance, rig.CoreGap, rig.DepthMismatch}},
+	{hoistSpeed, []rig.Rate{rig.HoistingSpeed, rig.LoweringSpeed}},
 	{tripFill, []rig.Rate{rig.TripFill}},
 	{rateDepth, []rig.Rate{rig.ExtendedDeepFrom}},
 	{hungDepth, []rig.Rate{rig.HangOffDepth, rig.LoggingPipeDepth}},

@@ -32,7 +32,7 @@ var RoundRates = map[rig.Rate]float64{
 	rig.SailingSpeed: 5, rig.HangingSpeed: 0.5, rig.Pilotage: 2 * Hours,
 	rig.Positioning: 30 * Minutes, rig.Securing: 30 * Minutes,
 	rig.PistonMakeUp: 3 * Hours, rig.RotaryMakeUp: 3 * Hours, rig.LayDown: 1 * Hours,
-	rig.StandLength: 30, rig.JointLength: 10, rig.Tripping: 20 / Hours, rig.TrippingInHole: 10 / Hours,
+	rig.HoistingSpeed: 1e9, rig.LoweringSpeed: 1e9, rig.StandLength: 30, rig.JointLength: 10, rig.Tripping: 20 / Hours, rig.TrippingInHole: 10 / Hours,
 	rig.StandsBetweenFills: 1e9, rig.TopDrive: 30 * Minutes, rig.PipeMass: 30, rig.TravellingMass: 50_000,
 	rig.OffsetMove: 60 * Minutes, rig.MudlineClearance: 4.5, rig.MudlineReset: 30 * Minutes,
 	rig.FailedStartTime: 3 * Hours, rig.BareSurvey: 8 * Hours,
