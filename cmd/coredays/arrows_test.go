@@ -64,13 +64,14 @@ var rooms = map[string][]string{
 
 	"output/text/alternatives": {"output/text", "output/words"},
 	"output/text/crewrates":    {"output/text", "output/words"},
+	"output/text/mornings":     {"output/text", "output/words"},
 	"output/text/scores":       {"output/text", "output/words"},
 	"output/text/seastate":     {"output/text", "output/words"},
 
 	"output/json":       {"output/text", "output/text/alternatives", "output/text/crewrates", "output/words"},
 	"output/sheet":      {"output", "output/text", "output/text/alternatives", "output/text/crewrates", "output/words"},
 	"output/chart":      {"output", "output/sheet", "output/text", "output/text/alternatives", "output/words"},
-	"output/page":       {"output", "output/chart", "output/sheet", "output/text", "output/text/alternatives", "output/text/crewrates", "output/words"},
+	"output/page":       {"output", "output/chart", "output/sheet", "output/text", "output/text/alternatives", "output/text/crewrates", "output/text/mornings", "output/words"},
 	"output/outputtest": {"output", "output/words"},
 
 	"sim/random":      {},

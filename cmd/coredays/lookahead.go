@@ -17,7 +17,7 @@ import (
 	"coredays/model/voyage"
 	"coredays/output/json"
 	webpage "coredays/output/page"
-	"coredays/output/text"
+	"coredays/output/text/mornings"
 	"coredays/scenario/statefile"
 	"coredays/sim"
 )
@@ -113,7 +113,7 @@ func (l *lookaheadCall) execute(ctx context.Context, args []string, stdout, stde
 		return call.AsFault(err)
 	}
 	return l.Give(stdout,
-		func(w io.Writer) error { return text.Morning(w, page) },
+		func(w io.Writer) error { return mornings.Print(w, page) },
 		func(w io.Writer) error { return json.Morning(w, page) })
 }
 
@@ -133,7 +133,7 @@ func (l *lookaheadCall) roughly(ctx context.Context, v *voyage.Voyage, files loo
 	if err != nil {
 		return err
 	}
-	_, err = fmt.Fprintln(stderr, "Rough, refining: "+text.MorningInBrief(page))
+	_, err = fmt.Fprintln(stderr, "Rough, refining: "+mornings.InBrief(page))
 	return err
 }
 

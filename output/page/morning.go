@@ -7,7 +7,7 @@ import (
 
 	"coredays/model/morning"
 	"coredays/output/chart"
-	"coredays/output/text"
+	"coredays/output/text/mornings"
 	"coredays/output/words"
 )
 
@@ -24,7 +24,7 @@ type morningView struct {
 
 // morningPart is a part of it: sentences, a chart, a table.
 type morningPart struct {
-	text.MorningPart
+	mornings.Part
 	Pictures []*picture
 	Heads    []morningHead
 }
@@ -38,13 +38,13 @@ type morningHead struct {
 func Morning(w io.Writer, m *morning.Page, program string) error {
 	v := &morningView{Style: template.CSS(reportStyle), Title: words.OrElse(m.Scenario, "Unnamed scenario"),
 		Sub:      fmt.Sprintf("%s; the rest sailed %d times; seed %d; %s", words.Moment(m.At), m.Replications, m.Seed, program),
-		Headline: morningHeadline(m), Warnings: m.Warnings, Caution: text.MorningCaution}
+		Headline: morningHeadline(m), Warnings: m.Warnings, Caution: mornings.Caution}
 	pictures, err := picturesOf(chart.Morning(m))
 	if err != nil {
 		return err
 	}
-	for _, p := range text.MorningParts(m) {
-		part := morningPart{MorningPart: p}
+	for _, p := range mornings.Parts(m) {
+		part := morningPart{Part: p}
 		for _, c := range p.Columns {
 			heading, isWords := c.Heads()
 			part.Heads = append(part.Heads, morningHead{heading, isWords})
@@ -64,7 +64,7 @@ var drawnWith = map[string]string{"holes": "What is to come", "choices": "What e
 
 // morningHeadline is what must be known first: when she is home, when she must leave, and what to do about it.
 func morningHeadline(m *morning.Page) (list []string) {
-	list = append(list, text.MorningInBrief(m))
+	list = append(list, mornings.InBrief(m))
 	for _, l := range m.LeaveBy {
 		if !l.PullOut.IsZero() {
 			list = append(list, fmt.Sprintf("To be in time in %s of 100, begin to pull out by %s.", words.Percent(l.Chance), words.Moment(l.PullOut)))

@@ -9,7 +9,7 @@ import (
 
 	"coredays/cmd/coredays/lookahead"
 	"coredays/output/chart"
-	"coredays/output/text"
+	"coredays/output/text/mornings"
 	"coredays/sim"
 )
 
@@ -70,7 +70,7 @@ func (d *Desk) morning(w http.ResponseWriter, r *http.Request) {
 	}
 	var whole bytes.Buffer
 	if err == nil {
-		err = text.Morning(&whole, page)
+		err = mornings.Print(&whole, page)
 	}
 	var charts []chartSaid
 	if err == nil {

@@ -14,7 +14,7 @@ import (
 	"coredays/model/voyage"
 	"coredays/output/json"
 	"coredays/output/page"
-	"coredays/output/text"
+	"coredays/output/text/mornings"
 	"coredays/sim"
 )
 
@@ -148,7 +148,7 @@ func TestWebPageShowsWhatIsPrinted(t *testing.T) {
 		t.Fatal(err)
 	}
 	shown := html.UnescapeString(b.String())
-	for _, part := range text.MorningParts(m) {
+	for _, part := range mornings.Parts(m) {
 		for _, line := range part.Said {
 			if !strings.Contains(shown, "<p>"+line+"</p>") {
 				t.Errorf("%s: %q is not shown", part.Key, line)
