@@ -18,7 +18,9 @@ func Print(w io.Writer, h *score.Hindcast) error {
 	p := &printer{text.On(w)}
 	p.hindcastTitle(h)
 	p.hindcastCard(&h.Card)
-	p.withoutLegTime(&h.WithoutLegTime)
+	if h.WithoutLegTime.CRPS != h.Card.CRPS { // the same where no leg of the table is whole
+		p.withoutLegTime(&h.WithoutLegTime)
+	}
 	for _, section := range []func(*score.Hindcast) error{p.hindcastResults, p.hindcastTold, p.hindcastClasses, p.hindcastCycles, p.hindcastRecovery} {
 		if err := section(h); err != nil {
 			return err
@@ -50,9 +52,6 @@ func (p *printer) hindcastCard(c *score.Card) {
 
 // withoutLegTime prints what the score is where nothing is known of how long legs are on their sites.
 func (p *printer) withoutLegTime(c *score.Card) {
-	if c.Cases == 0 {
-		return
-	}
 	p.Item(fmt.Sprintf("told the holes alone, and not how long legs are on their sites: CRPS %s d (%s), inside the 50 %% band %s %%, inside the 80 %% band %s %% (%s)",
 		words.Fixed(c.CRPS, 2), words.Between(words.Fixed(c.CRPSCI[0], 2), words.Fixed(c.CRPSCI[1], 2)), words.Figures(100*c.Inside50), words.Figures(100*c.Inside80), interval(inPercent(c.Inside80CI))))
 }
