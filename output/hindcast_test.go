@@ -20,6 +20,7 @@ func anyHindcast() *score.Hindcast {
 		Card: score.Card{Cases: 120, Groups: 24, CRPS: 1.504, CRPSCI: [2]float64{1.1, 1.9}, Alone: 3, CRPSLog: 0.2218, Skill: 0.4987,
 			AbsPercent: 21.4, Ratio: 1.021, RatioCI: [2]float64{0.96, 1.07}, Inside50: 0.51, Inside50CI: [2]float64{0.43, 0.59}, Inside80: 0.79,
 			Inside80CI: [2]float64{0.71, 0.86}, RankHistogram: []int{12, 12, 12, 12, 12, 12, 12, 12, 12, 12}},
+		WithoutLegTime: score.Card{Cases: 120, Groups: 24, CRPS: 1.731, CRPSCI: [2]float64{1.3, 2.2}, Inside50: 0.49, Inside80: 0.77, Inside80CI: [2]float64{0.69, 0.84}},
 		Classes: []score.Class{{By: "deepest tool", Class: "APC", Cases: 70, Ratio: 0.98, CRPS: 0.4, Inside80: 0.8},
 			{By: "deepest tool", Class: "RCB", Cases: 50, Ratio: 1.04, CRPS: 3, Inside80: 0.77}},
 		Sites: []score.Site{{Program: "X", Leg: "1", Site: "S1", Actual: 2.5, Mean: 2.6, P10: 1.9, P50: 2.4, P90: 3.4, CRPS: 0.2, Water: 3200, Depth: 150, Tool: "APC", Year: 2030,

@@ -187,7 +187,7 @@ func TestTheManualNamesEveryKey(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, mirror := range []any{expeditionFile{}, portsFile{}, portFile{}, orderRuleFile{}, siteFile{}, layerFile{}, itemFile{}, stageFile{}, whenFile{},
-		temperatureFile{}, penetrometerFile{}, refusalFile{}, weatherFile{}, monthFile{}, document.Spread{}, document.QuantileRow{}, shipFile{}, hullFile{}, limitFile{},
+		temperatureFile{}, casingFile{}, callFile{}, endsFile{}, unusableFile{}, penetrometerFile{}, refusalFile{}, weatherFile{}, monthFile{}, document.Spread{}, document.QuantileRow{}, shipFile{}, hullFile{}, limitFile{},
 		stormFile{}, toolStringFile{}, lithology.File{}} {
 		for _, key := range document.Keys(reflect.TypeOf(mirror)) {
 			if !strings.Contains(string(manual), key) {

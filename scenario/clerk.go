@@ -1,6 +1,7 @@
 package scenario
 
 import (
+	"coredays/model/plan"
 	"coredays/model/sea"
 	"coredays/scenario/entry"
 )
@@ -8,8 +9,9 @@ import (
 // clerk reads the parts of an expedition and of a ship.
 type clerk struct {
 	*entry.Reader
-	records map[string]*sea.Likeness // of the sea, by path
-	reads   []string                 // paths of the files that the scenario names
-	out     []bool                   // whether each site is left out
-	without []string                 // names of the sites and holes that are left out
+	anywhere []plan.Unusable          // what stops work at any site
+	records  map[string]*sea.Likeness // of the sea, by path
+	reads    []string                 // paths of the files that the scenario names
+	out      []bool                   // whether each site is left out
+	without  []string                 // names of the sites and holes that are left out
 }

@@ -80,7 +80,7 @@
 //	title                   of the expedition; the name of the file without it
 //	sails                   when she leaves the first port
 //	sea_days                from leaving the first port to reaching the last, at most 400 d
-//	ports                   from and to, each with name and position
+//	ports                   from and to, each with name and position; via, a list of waypoints, with the last
 //	in_port_before_sailing  spread; days apart from sea_days; the ship's without it
 //	ship                    "riserless drillship", which is built in, or the path of a ship file,
 //	                        from the folder of the scenario
@@ -94,6 +94,9 @@
 //	least_water_depth       shallowest water in which she holds station; the ship's without it
 //	position_keeping        how far off the hole she is moved in the roughest sea in which she works; the ship's without it
 //	most_current            strongest current from ahead in which she holds station; the ship's without it
+//	stops                   list of what stops work wherever the ship is, such as a medical evacuation: {because, every: mean
+//	                        time on site between them, lasts: from leaving the work until it is gone on with}. As with unusable
+//	                        below, pipe is recovered meanwhile
 //	sites                   list
 //	order                   names of sites in the order of the visits; every primary site must be
 //	                        there but those with left_out, alternates that are not there come last.
@@ -121,6 +124,9 @@
 //	              significant wave heights of a year and more beside the scenario; source
 //	unusable      what closes the site for a while, such as ice, current or cyclones: {because: text,
 //	              every: mean time between closings, lasts: time}. Pipe is recovered meanwhile.
+//	closings      list of more of the same, where several things close a site
+//	call          {port: name, position, takes: spread}: a call on the way to the site, before its waypoints; without position a boat
+//	              comes to the ship. Crew change, stores, an injured person
 //	places        what the built-in tables of known places are used for: check only (also without it):
 //	              cautions of cyclones, ice, current, depth, land; built in: cyclones and ice close the
 //	              site as well; off: neither. Closures are not drawn unless asked for: the cells are
@@ -133,8 +139,10 @@
 // corer for each metre below the sea floor, drilling_rate of a rotated barrel, drilling_ahead_rate
 // without coring, or in place of both rock_strength, the compressive strength from which the rates are
 // worked out by specific energy with the weight that the ship's collars can put on the bit, sticking (how often pipe
-// sticks in it, against mud; 0 % for never) and recovery with a spread for any of APC, HLAPC, XCB and RCB (apc, hlapc, xcb,
-// rcb to the program). The lithologies are listed in lithologies.yaml.
+// sticks in it, against mud; 0 % for never), bit_wear (hours of a bit's life that an hour of rotating in it takes) and recovery with a spread for any of APC, HLAPC, XCB and RCB (apc, hlapc, xcb,
+// rcb to the program). On chert, basalt and gabbro with less than 5 m of sediment a place to spud is looked for by
+// camera (bare_survey), unless a task with pipe at the sea floor did so, starts are given up more often (bare_start), and rock is
+// cut more slowly until the collars stand in the hole, 50 m down. The lithologies are listed in lithologies.yaml.
 //
 // A refusal rule has overpull (the pull at which the corer is given up), partial_strokes (so many
 // in a row), drill_over (yes or no), advance (after an incomplete stroke the next core starts by
@@ -149,22 +157,41 @@
 //	when            {hole: A, refused: above, depth: 150 mbsf}: only if the piston corer was refused
 //	                above (or below) that depth in an earlier hole of the site
 //	start_offset    how much higher the bit starts, so that core gaps fall elsewhere
+//	fill            length of such a hole that has filled, washed out before it is deepened; what falls in after a trip without it
+//	cased_to        how far such a hole is cased; not at all without it
 //	drill_ahead_to  depth drilled without coring first
 //	core            list of {with, from, to, advance}: a tool (APC, HLAPC, XCB, RCB) and a depth, or refusal for
 //	                a piston corer, which then goes at most to approved_to and the lowest layer; from (a
 //	                depth) where the hole is drilled without coring below the tool before, as for spot cores;
-//	                advance, such as 4.8 m, where the crew is to cut cores shorter than usual
+//	                advance, such as 4.8 m, where the crew is to cut cores shorter than usual; shoe, hard where a rotated tool has
+//	                a cutting shoe or bit for hard ground: faster in rock, with more recovery, and slower in sediment (standard without)
 //	oriented        yes: piston cores are oriented
 //	temperature     {tool: shoe, on_cores: [4, 7, 10]}: a shoe that is the only tool so far
 //	penetrometer    {at: [40 mbsf, 80 mbsf]}
-//	logging         names of the ship's tool strings, in order
+//	logging         names of the ship's tool strings, in order, or what is measured: density (porosity, gamma), resistivity, sonic
+//	                (velocity), image, seismic (check shots); standard suite is all that do not shoot
+//	ends_early      {because: text, chance, from: depth, waits, plugged}: a rule that ends the hole before its target, such as gas:
+//	                the chance that it is met below from, after waiting so long for results; the hole is plugged with cement unless
+//	                plugged: no. All holes of a site meet it at the same depth, or none does
 //	reentry         none, free-fall funnel, or cone: that of a hole that is there already
 //	existing        depth of such a hole, which is found by camera and deepened; it never begins anew where it is lost
+//	casing          list of {string, to, by, cemented}: strings of casing from the sea floor down; see below
 //	abandon         open, heavy mud or cement; open without it
 //	if_lost         retry (drill down again and go on) or give up; retry without it
 //
 // A rotary barrel (RCB) needs a hole of its own: the other tools run through another assembly.
 // A piston corer after an extended barrel (XCB), as past a hard bed, is unusual: coredays check says so.
+//
+// Casing is set before anything is cored in the hole, which then is cored below the deepest shoe; what is cased is cored in
+// another hole. string is its size, to the depth of its shoe, by how it comes there: jetting (in soft sediment; the first
+// string of a new hole without the key) or drilling in, both together with the re-entry cone, or drilled hole (all others
+// without the key): the hole is drilled, the string landed in it and cemented (cemented: no for not) and, once the
+// cement has set, its shoe drilled out. Such a hole has reentry: cone, also without the word, and is given up where it is lost,
+// unless if_lost: retry sets all of it again:
+//
+//   - name: B
+//     casing: [{string: 16 in, to: 60 mbsf}, {string: 10-3/4 in, to: 400 mbsf}]
+//     core: [{with: RCB, to: 900 mbsf}]
 //
 // # A task
 //
@@ -206,6 +233,9 @@
 // most with which the string is rotated, which may be left out. Each of these but pipe is one
 // value, or {value, source}. The names of pipe are those of the built-in table, such as
 // "5 in 19.50 lb/ft S-140". The blocks are the rate travelling_mass.
+// The weight that its collars can put on the bit with all pipe in tension cuts rock at its rate, or more slowly where it is less than
+// the rock needs; and no stand is run or pulled faster than racker (a rate) and hoist (hoisting_speed, lowering_speed) have it.
+// A string that is lost is drawn from assemblies, collars and pipe on board: where none is left, nothing more is begun.
 //
 // # What can be meant
 //
@@ -221,6 +251,7 @@
 //
 //	depth below the sea floor: above 0 mbsf, to 9000 mbsf; no string is longer: 8385 m with the water, ODP TN31 drillship sheet
 //	depth of water: from 10 m to 11000 m; a drillship draws nearly 10 m, and the deepest trench has 10.9 km (from memory)
+//	fill of an existing hole: above 0 m, to 9000 m; no hole is deeper
 //	start offset: from 0 m to 9.5 m; more than a core would leave a gap
 //	sea days: from 6 h to 400 d; less is no voyage, and nobody stays out for longer than a year
 //	cap: from 3 h to 400 d; less is gone before a core is recovered
@@ -237,6 +268,7 @@
 //	side shear for each metre below the sea floor: from 0.001 kPa/m to 10000 kPa/m; less is water, more is more than any rock
 //	rate of drilling or coring: from 0.02 m/h to 1000 m/h; slower is half a metre a day, faster than pipe is run
 //	chance of sticking against that in mud: from 0 % to 5000 %; more is a hole that no string leaves
+//	wear of a bit against that in hard rock: from 1 % to 2000 %; more wears a bit in three hours
 //	recovery: from 0 % to 200 %; no core expands to more than twice what was cut
 //	factor of a lognormal spread: above 1, to 20; it is P90 over the median; the widest on record is 6, of what a troubled extended barrel costs
 //	shape_parameter of a Weibull spread: from 0.5 to 50; below, most draws are next to nothing; above, there is no spread
@@ -263,33 +295,35 @@
 //	least depth of water: from 0 m to 11000 m
 //	speed of the ship: from 2 kn to 30 kn; slower, a current carries her off; faster is no drillship (sailing_speed)
 //	speed with pipe hanging: from 0.1 kn to 5 kn; slower is a drift, faster bends the pipe (hanging_speed)
-//	work on the rig floor, for each core, stand or station: from 0 h to 12 h; it takes no longer than a whole shift (positioning, securing, strapping, filling, top_drive, rig_service, offset_move, mudline_reset, piston_handling, half_piston_handling, extended_handling, rotary_handling, shot, core_pull, orientation_wait, temperature_stop, drill_over, connection, bench, catwalk_time, sweep, centre_bit, laboratory_time, bit_release, penetrometer, mammal_watch)
-//	operation, such as making up an assembly: from 0 d to 10 d; records have hours, at worst a few days (pilotage, piston_make_up, rotary_make_up, lay_down, slip_and_cut, hole_conditioning, logging_rig_up, logging_rig_down, string_change, seismic_stations, funnel_drop, first_stab, next_stab, heavy_mud, cement_plug, severing, home_reserve, first_site_work)
-//	time that trouble costs, or a repair: from 0 d to 100 d; longer ends the expedition (failed_start_time, piston_trouble_time, extended_trouble_time, rotary_trouble_time, stuck_time, repair_time)
+//	work on the rig floor, for each core, stand or station: from 0 h to 12 h; it takes no longer than a whole shift (racker, positioning, securing, strapping, filling, top_drive, rig_service, offset_move, mudline_reset, piston_handling, half_piston_handling, extended_handling, rotary_handling, shot, core_pull, orientation_wait, temperature_stop, drill_over, connection, bench, catwalk_time, sweep, centre_bit, laboratory_time, bit_release, penetrometer, mammal_watch, casing_joint)
+//	operation, such as making up an assembly: from 0 d to 10 d; records have hours, at worst a few days (pilotage, piston_make_up, rotary_make_up, lay_down, slip_and_cut, hole_conditioning, logging_rig_up, logging_rig_down, string_change, seismic_stations, funnel_drop, first_stab, next_stab, heavy_mud, cement_plug, severing, home_reserve, first_site_work, cone_make_up, casing_landing, casing_cement, cement_setting, shoe_drilling, bare_survey)
+//	time that trouble costs, or a repair: from 0 d to 100 d; longer ends the expedition (failed_start_time, piston_trouble_time, extended_trouble_time, rotary_trouble_time, stuck_time, hanger_time, repair_time)
 //	time between breakdowns: from 12 h to 10000 d; more often is no ship that sails, and ten thousand days are as good as never (breakdown_every)
 //	time between rig services: from 4 h to 1000 d; more often leaves no time for work (rig_service_every)
 //	life of a bit: from 60 min to 100 d; bits turn for 9 to 65 h in hard rock (ODP Legs 176 and 192) (bit_life)
 //	horizon of the forecast: from 60 min to 15 d; no forecast has skill beyond two weeks (from memory) (forecast_horizon)
 //	length of a stand: from 5 m to 60 m; a stand is of one joint to as many as a derrick takes (stand_length)
-//	length of a joint: from 5 m to 20 m; drill pipe comes in 5.5 to 13.7 m (API ranges, from memory) (joint_length)
+//	length of a joint: from 5 m to 20 m; drill pipe comes in 5.5 to 13.7 m (API ranges, from memory) (joint_length, casing_joint_length)
 //	diameter of a barrel: from 1 in to 12 in; it has to run through the pipe (piston_diameter)
 //	sea from which the ship slows down: from 0 m to 30 m (slowdown_from)
 //	length of a core: from 0.5 m to 20 m; shorter is not worth a cycle, and longer is no barrel (piston_advance, extended_advance, rotary_advance)
 //	clearance, gap or mismatch of depths: from 0 m to 50 m; more is more than five cores (mudline_clearance, core_gap, depth_mismatch)
+//	speed of the hoist under load: from 0.01 m/s to 10 m/s; blocks run at some 2 m/s at most (from memory) (hoisting_speed, lowering_speed)
+//	fill after a trip: from 0 m to 500 m; 118 m in 15 h are on record (IODP Exp 311) (trip_fill)
 //	depth from which a rate holds: from 0 m to 20000 m; no string reaches deeper (extended_deep_from)
 //	depth of pipe in the hole while logging or hung off: from 0 m to 1000 m; common practice is 50 to 100 m (hang_off_depth, logging_pipe_depth)
 //	rate of tripping: from 1 stands/h to 60 stands/h; a stand takes a minute at least, and an hour at most (tripping, tripping_in_hole)
 //	speed on the wire: from 5 m/min to 2000 m/min; records have 190 to 280 m/min, cameras 25 (piston_wire, extended_wire, rotary_wire, logging_wire, camera_speed)
 //	speed of logging: from 20 m/h to 5000 m/h; tools are run at 100 to 1,000 m/h (from memory) (logging_speed)
-//	rate of drilling or coring: from 0.02 m/h to 1000 m/h; slower is half a metre a day, faster than pipe is run (extended_least_rate)
+//	rate of drilling or coring: from 0.02 m/h to 1000 m/h; slower is half a metre a day, faster than pipe is run (extended_least_rate, jetting, wash_down)
 //	force of the stroke: from 1 kN to 1000 kN; shear pins give way at some 100 kN (stroke_force)
 //	mass of pipe: from 5 kg/m to 200 kg/m; the lightest tubing has less, collars have more (pipe_mass)
 //	mass of the travelling gear: from 1 t to 500 t (travelling_mass)
 //	work of the drilling line between cuts: from 50 ton-mile to 100000 ton-mile; common practice is some 1,500 (line_work)
-//	duration factor: from 5 % to 1000 %; beyond is twenty times as fast or ten times as slow as the records (piston_duration_factor, piston_alone, extended_deep, extended_duration_factor, rotary_duration_factor)
+//	duration factor: from 5 % to 1000 %; beyond is twenty times as fast or ten times as slow as the records (piston_duration_factor, piston_alone, extended_deep, extended_duration_factor, rotary_duration_factor, drill_in_pace, hard_shoe_in_rock, hard_shoe_in_soft, hard_shoe_recovery)
 //	other work on site, against trips and moves: from 0 % to 2000 %; more is twenty times as long as the work itself (other_work)
 //	depth of layers against the survey: from 30 % to 300 %; a survey is off by some per cent (layer_depth)
-//	chance or share: from 0 % to 100 % (slowdown_per_metre, heave_loss, funnel_lost, piston_trouble, extended_trouble, rotary_trouble, blown_liner, stuck_chance, lost_bha, bridge, water_core, missed_mudline, failed_start)
+//	chance or share: from 0 % to 100 % (slowdown_per_metre, heave_loss, funnel_lost, piston_trouble, extended_trouble, rotary_trouble, blown_liner, stuck_chance, lost_bha, bridge, water_core, missed_mudline, failed_start, bare_start, hanger_failure)
 //	chance or share: from 0 % to 100 % (forecast_skill)
 //	share of a limit below which work goes on: from 30 % to 100 %; lower, the sea hardly ever is (resume_at)
 //	friction of the stroke: from 1 % to 100 % (stroke_friction)
@@ -301,6 +335,7 @@
 //	stages of a hole: at most 20; there are four tools
 //	waypoints to a site: at most 50; a passage has a few
 //	temperatures or penetrometer runs in a hole: at most 100; each costs an hour
+//	things that close a site: at most 20; a season has a few
 //	limits of sea: at most 100; there are six classes of work
 //	rules of order: at most 1000; a dozen sites have 66 pairs
 //	quantiles of a spread: at most 100; a hundred are every per cent

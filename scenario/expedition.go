@@ -47,6 +47,9 @@ func (c *clerk) expedition(f expeditionFile) *plan.Plan {
 	if len(entry.Few(c.Reader, "sites", f.Sites, entry.MostSites)) < len(f.Sites) || len(entry.Few(c.Reader, "order", f.Order, entry.MostSites)) < len(f.Order) {
 		return p // so many are read no further
 	}
+	for i, stop := range entry.Few(c.Reader, "stops", f.Stops, entry.MostClosings) {
+		c.anywhere = append(c.anywhere, c.closing(document.At("stops", i), stop))
+	}
 	p.Sites = c.sites(f.Sites, ship)
 	c.windows(f, p)
 	p.Order = c.order(f, p.Sites)
@@ -61,5 +64,13 @@ func (c *clerk) expedition(f expeditionFile) *plan.Plan {
 }
 
 func (c *clerk) port(path string, f portFile) plan.Port {
-	return plan.Port{Name: c.Name(document.Join(path, "name"), f.Name), Position: c.Position(document.Join(path, "position"), f.Position)}
+	port := plan.Port{Name: c.Name(document.Join(path, "name"), f.Name), Position: c.Position(document.Join(path, "position"), f.Position)}
+	at := document.Join(path, "via")
+	if f.Via != nil && path == "ports.from" {
+		c.Fault(at, "", "nothing here: the way out has the waypoints of the first site")
+	}
+	for i, via := range entry.Few(c.Reader, at, f.Via, entry.MostWaypoints) {
+		port.Via = append(port.Via, c.Position(document.At(at, i), via))
+	}
+	return port
 }

@@ -21,6 +21,7 @@ type expeditionFile struct {
 	LeastWaterDepth     *document.Spread           `mapstructure:"least_water_depth"`
 	PositionKeeping     *document.Spread           `mapstructure:"position_keeping"`
 	MostCurrent         *document.Spread           `mapstructure:"most_current"`
+	Stops               []unusableFile             `mapstructure:"stops"`
 	Sites               []siteFile                 `mapstructure:"sites"`
 	Order               []document.Text            `mapstructure:"order"`
 	OrderRules          []orderRuleFile            `mapstructure:"order_rules"`
@@ -33,8 +34,23 @@ type portsFile struct {
 }
 
 type portFile struct {
-	Name     document.Text `mapstructure:"name"`
-	Position document.Text `mapstructure:"position"`
+	Name     document.Text   `mapstructure:"name"`
+	Position document.Text   `mapstructure:"position"`
+	Via      []document.Text `mapstructure:"via"`
+}
+
+type callFile struct {
+	Port     document.Text    `mapstructure:"port"`
+	Position document.Text    `mapstructure:"position"`
+	Takes    *document.Spread `mapstructure:"takes"`
+}
+
+type endsFile struct {
+	Because document.Text `mapstructure:"because"`
+	Chance  document.Text `mapstructure:"chance"`
+	From    document.Text `mapstructure:"from"`
+	Waits   document.Text `mapstructure:"waits"`
+	Plugged document.Text `mapstructure:"plugged"`
 }
 
 type orderRuleFile struct {
@@ -58,6 +74,8 @@ type siteFile struct {
 	Weather    *weatherFile    `mapstructure:"weather"`
 	Move       document.Text   `mapstructure:"move"`
 	Unusable   *unusableFile   `mapstructure:"unusable"`
+	Closings   []unusableFile  `mapstructure:"closings"`
+	Call       *callFile       `mapstructure:"call"`
 	Places     document.Text   `mapstructure:"places"`
 	NotBefore  document.Text   `mapstructure:"not_before"`
 	NotAfter   document.Text   `mapstructure:"not_after"`
@@ -77,6 +95,7 @@ type layerFile struct {
 	DrillingRate      *document.Spread           `mapstructure:"drilling_rate"`
 	DrillingAheadRate *document.Spread           `mapstructure:"drilling_ahead_rate"`
 	Sticking          *document.Spread           `mapstructure:"sticking"`
+	BitWear           *document.Spread           `mapstructure:"bit_wear"`
 	Recovery          map[string]document.Spread `mapstructure:"recovery"` // by the key of a coring.Tool
 }
 
@@ -88,13 +107,17 @@ type itemFile struct {
 	When         *whenFile         `mapstructure:"when"`
 	StartOffset  document.Text     `mapstructure:"start_offset"`
 	Existing     document.Text     `mapstructure:"existing"`
+	Fill         document.Text     `mapstructure:"fill"`
+	CasedTo      document.Text     `mapstructure:"cased_to"`
 	DrillAheadTo document.Text     `mapstructure:"drill_ahead_to"`
 	Core         []stageFile       `mapstructure:"core"`
 	Oriented     document.Text     `mapstructure:"oriented"`
 	Temperature  *temperatureFile  `mapstructure:"temperature"`
 	Penetrometer *penetrometerFile `mapstructure:"penetrometer"`
+	EndsEarly    *endsFile         `mapstructure:"ends_early"`
 	Logging      []document.Text   `mapstructure:"logging"`
 	Reentry      document.Text     `mapstructure:"reentry"`
+	Casing       []casingFile      `mapstructure:"casing"`
 	Abandon      document.Text     `mapstructure:"abandon"`
 	IfLost       document.Text     `mapstructure:"if_lost"`
 
@@ -122,6 +145,14 @@ type stageFile struct {
 	From    document.Text `mapstructure:"from"`
 	To      document.Text `mapstructure:"to"`
 	Advance document.Text `mapstructure:"advance"`
+	Shoe    document.Text `mapstructure:"shoe"`
+}
+
+type casingFile struct {
+	String   document.Text `mapstructure:"string"`
+	To       document.Text `mapstructure:"to"`
+	By       document.Text `mapstructure:"by"`
+	Cemented document.Text `mapstructure:"cemented"`
 }
 
 type whenFile struct {

@@ -55,9 +55,9 @@ type use struct {
 
 // holeKeys says which keys of a hole are there.
 func (f itemFile) holeKeys() []use {
-	return []use{{"name", f.Name.Given}, {"start_offset", f.StartOffset.Given}, {"existing", f.Existing.Given}, {"drill_ahead_to", f.DrillAheadTo.Given}, {"core", f.Core != nil},
-		{"oriented", f.Oriented.Given}, {"temperature", f.Temperature != nil}, {"penetrometer", f.Penetrometer != nil}, {"logging", f.Logging != nil},
-		{"reentry", f.Reentry.Given}, {"abandon", f.Abandon.Given}, {"if_lost", f.IfLost.Given}}
+	return []use{{"name", f.Name.Given}, {"start_offset", f.StartOffset.Given}, {"existing", f.Existing.Given}, {"fill", f.Fill.Given}, {"cased_to", f.CasedTo.Given}, {"drill_ahead_to", f.DrillAheadTo.Given}, {"core", f.Core != nil},
+		{"oriented", f.Oriented.Given}, {"temperature", f.Temperature != nil}, {"penetrometer", f.Penetrometer != nil}, {"logging", f.Logging != nil}, {"ends_early", f.EndsEarly != nil},
+		{"reentry", f.Reentry.Given}, {"casing", f.Casing != nil}, {"abandon", f.Abandon.Given}, {"if_lost", f.IfLost.Given}}
 }
 
 // taskKeys says which keys of a task are there.

@@ -90,5 +90,5 @@ func (r siteReader) allowed() unit.Depth {
 
 // stated is what a layer says otherwise of its lithology.
 func (f layerFile) stated() lithology.File {
-	return lithology.File{SideShear: f.SideShear, DrillingRate: f.DrillingRate, DrillingAheadRate: f.DrillingAheadRate, Sticking: f.Sticking, Recovery: f.Recovery}
+	return lithology.File{SideShear: f.SideShear, DrillingRate: f.DrillingRate, DrillingAheadRate: f.DrillingAheadRate, Sticking: f.Sticking, BitWear: f.BitWear, Recovery: f.Recovery}
 }

@@ -2,40 +2,12 @@ package scenario
 
 import (
 	"fmt"
-	"slices"
 
 	"coredays/model/plan"
 	"coredays/model/unit"
 	"coredays/scenario/document"
 	"coredays/scenario/entry"
-	"coredays/scenario/fault"
 )
-
-// listedStrings are the names of the ship's tool strings.
-func (r siteReader) listedStrings() (list []string) {
-	for _, s := range r.ship.Strings {
-		list = append(list, s.Name)
-	}
-	return list
-}
-
-// logging reads which tool strings are run, in order.
-func (r siteReader) logging(path string, given []document.Text) (all []int) {
-	known := r.listedStrings()
-	for i, t := range given {
-		s := slices.Index(known, t.Value)
-		switch {
-		case s < 0:
-			wanted, _ := fault.Suggest(t.Value, known, "tool string")
-			r.Fault(document.At(path, i), t.Value, wanted)
-		case slices.Contains(all, s):
-			r.Fault(document.At(path, i), t.Value, "each tool string once")
-		default:
-			all = append(all, s)
-		}
-	}
-	return all
-}
 
 // cores reads the numbers of cores.
 func (r siteReader) cores(path string, given []document.Text) (all []int) {

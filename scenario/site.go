@@ -2,7 +2,6 @@ package scenario
 
 import (
 	"coredays/model/plan"
-	"coredays/model/spread"
 	"coredays/model/unit"
 	"coredays/scenario/document"
 	"coredays/scenario/entry"
@@ -60,7 +59,7 @@ func (r siteReader) read() {
 	s.Items = r.items()
 	r.assumeLayer()
 	s.Climate = r.climate()
-	s.Unusable = r.unusable()
+	r.stops()
 	s.Places = r.places()
 	if f.NotBefore.Given {
 		s.NotBefore = r.Date(r.at("not_before"), f.NotBefore)
@@ -71,22 +70,6 @@ func (r siteReader) read() {
 	if !s.NotAfter.IsZero() && !s.NotAfter.After(s.NotBefore) {
 		r.Fault(r.at("not_after"), f.NotAfter.Value, "a date after not_before")
 	}
-}
-
-// unusable reads what closes the site for a while.
-func (r siteReader) unusable() plan.Unusable {
-	f := r.file.Unusable
-	if f == nil {
-		return plan.Unusable{}
-	}
-	path := r.at("unusable")
-	u := plan.Unusable{
-		Because: r.Name(document.Join(path, "because"), f.Because),
-		Every:   r.Quantity(document.Join(path, "every"), f.Every, entry.EveryMeasure, spread.Quantity{}),
-		Lasts:   r.Quantity(document.Join(path, "lasts"), f.Lasts, entry.ClosingMeasure, spread.Quantity{}),
-	}
-	r.openings(path, u)
-	return u
 }
 
 // waterDepth is the depth below sea level.

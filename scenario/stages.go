@@ -13,16 +13,18 @@ import (
 
 // stages reads the tools of a hole and how far each goes.
 func (r siteReader) stages(path string, f itemFile, h *plan.Hole) {
-	if len(f.Core) == 0 && !f.DrillAheadTo.Given {
+	if len(f.Core) == 0 && !f.DrillAheadTo.Given && len(f.Casing) == 0 {
 		r.Fault(document.Join(path, "core"), "", "a tool and how far it goes, such as {with: APC, to: refusal}, or drill_ahead_to")
 	}
 	r.reachable(document.Join(path, "drill_ahead_to"), f.DrillAheadTo, h.DrillAheadTo)
+	h.DrillAheadTo = max(h.DrillAheadTo, h.CasedTo())
 	depth := h.DrillAheadTo
 	for i, s := range entry.Few(r.Reader, document.Join(path, "core"), f.Core, entry.MostStages) {
 		inner := document.At(document.Join(path, "core"), i)
 		stage := plan.Stage{With: r.tool(document.Join(inner, "with"), s.With)}
 		r.follows(document.Join(inner, "with"), stage.With, h)
 		stage.Advance = r.advance(document.Join(inner, "advance"), s.Advance, stage.With)
+		stage.HardShoe = r.shoe(document.Join(inner, "shoe"), s.Shoe, stage.With)
 		r.begin(document.Join(inner, "from"), s.From, &stage, depth, i)
 		r.target(document.Join(inner, "to"), s.To, &stage, max(depth, stage.From))
 		if !stage.ToRefusal {
@@ -39,6 +41,15 @@ func (r siteReader) advance(path string, t document.Text, tool coring.Tool) unit
 		r.Infeasible(path, t.Value, "no longer than a core of the "+tool.Of().What+", "+unit.OfLength.Format(float64(stroke), "m"))
 	}
 	return length
+}
+
+// shoe reads whether a tool cuts with what is made for hard ground.
+func (r siteReader) shoe(path string, t document.Text, tool coring.Tool) bool {
+	hard := r.Choice(path, t, "standard", "hard") == 1
+	if hard && tool.Of().Cut != coring.Rotated {
+		r.Fault(path, t.Value, "standard, or no word: a "+tool.Of().What+" is shot, and does not turn")
+	}
+	return hard
 }
 
 // begin reads the depth down to which is drilled without coring before the tool.

@@ -38,13 +38,13 @@ func (c *clerk) windows(f expeditionFile, p *plan.Plan) {
 const leastOpen = 0.5
 
 // openings refuses a site that is hardly ever open.
-func (r siteReader) openings(path string, u plan.Unusable) {
+func (c *clerk) openings(path string, u plan.Unusable) {
 	if u.Every.Shape == nil || u.Lasts.Shape == nil {
 		return
 	}
 	every, lasts := mean(u.Every), mean(u.Lasts)
 	if every/(every+lasts) < leastOpen {
-		r.Fault(document.Join(path, "lasts"), u.Lasts.Text, fmt.Sprintf("no longer than every (%s), so that the site is open for half of the time; this is %s on average", u.Every.Text, apart(lasts, every*(1/leastOpen-1))))
+		c.Fault(document.Join(path, "lasts"), u.Lasts.Text, fmt.Sprintf("no longer than every (%s), so that the site is open for half of the time; this is %s on average", u.Every.Text, apart(lasts, every*(1/leastOpen-1))))
 	}
 }
 

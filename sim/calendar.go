@@ -6,20 +6,34 @@ import (
 
 	"coredays/model/activity"
 	"coredays/model/chance"
-	"coredays/model/voyage"
 )
 
-// theClosings is the purpose of when sites close.
-var theClosings = chance.KeyOf("site closed")
+// theClosings is the purpose of when sites close, whichCloses that of what closes them.
+var (
+	theClosings = chance.KeyOf("site closed")
+	whichCloses = chance.KeyOf("what closes the site")
+)
 
-// planClosing sets when the site closes next: after an exponential time, as such things come without
-// a memory of the last.
+// planClosing sets when the site closes next: after an exponential time, as such things come without a memory of the last. What
+// comes of several is as likely as it is frequent.
 func (s *ship) planClosing() {
-	if s.here.Every == voyage.NoQuantity || s.Median {
+	if len(s.here.Closes) == 0 || s.Median {
 		return
 	}
 	stream, log := s.Stream.For(theClosings).For(s.here.Key), &s.sites[s.siteNumber()]
-	s.agenda.plan(theSite, s.clock-s.OfSite(s.here.Every)*math.Log(stream.Uniform(log.closings)))
+	often := 0.0
+	for i := range s.here.Closes {
+		often += 1 / s.OfSite(s.here.Closes[i].Every)
+	}
+	s.agenda.plan(theSite, s.clock-math.Log(stream.Uniform(log.closings))/often)
+	at := often * s.Stream.For(whichCloses).For(s.here.Key).Uniform(log.closings)
+	s.closing = len(s.here.Closes) - 1
+	for i := range s.closing {
+		if at -= 1 / s.OfSite(s.here.Closes[i].Every); at < 0 {
+			s.closing = i
+			break
+		}
+	}
 	log.closings++
 }
 
@@ -27,7 +41,7 @@ func (s *ship) planClosing() {
 func (s *ship) closeOrOpen() {
 	s.closed = !s.closed
 	if s.closed {
-		s.agenda.plan(theSite, s.clock+s.OfSite(s.here.Lasts))
+		s.agenda.plan(theSite, s.clock+s.OfSite(s.here.Closes[s.closing].Lasts))
 		return
 	}
 	s.agenda.plan(theSite, math.Inf(1))

@@ -34,7 +34,7 @@ func (s *ship) pistonCycleTime(t coring.Tool) float64 {
 func (s *ship) rotatedCycleTime(t coring.Tool) float64 {
 	is, layer := t.Of(), &s.here.Layers[s.layer(s.hole.depth)]
 	return s.rateMedian(is.DurationFactor)*(3*s.bottom()/s.rateMedian(is.Wire)+s.rateMedian(is.Handling)) +
-		s.stroke(t, s.rateMedian)/(s.v.Quantities[layer.Rate].Median*s.deepDown(t)) + s.rateMedian(rig.Connection)
+		s.stroke(t, s.rateMedian)/(s.v.Quantities[layer.Rate].Median*s.deepDown(t)*s.weighted()*s.shoed(t)) + s.rateMedian(rig.Connection)
 }
 
 // heldStill is the crew's estimate of how long the next core of a piston tool is held still for what is measured, s.

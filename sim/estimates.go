@@ -26,7 +26,11 @@ func EstimateByCrew(v *voyage.Voyage) *CrewEstimates {
 	e := &CrewEstimates{Leg: make([][]float64, len(v.Legs))}
 	for from := range v.Legs {
 		for to := range v.Legs[from] {
-			e.Leg[from] = append(e.Leg[from], v.Legs[from][to].Distance/speedTo(v, voyage.Place(from), voyage.Place(to)))
+			takes := v.Legs[from][to].Distance / speedTo(v, voyage.Place(from), voyage.Place(to))
+			if call := v.Legs[from][to].Call; v.Legs[from][to].Waves != nil && call != voyage.NoQuantity {
+				takes += v.Quantities[call].Median
+			}
+			e.Leg[from] = append(e.Leg[from], takes)
 		}
 	}
 	s.beginsEvenly()

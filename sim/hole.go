@@ -21,6 +21,8 @@ type hole struct {
 	sweeps   int  // cores since the last mud sweep
 	funnel   bool
 	stabs    int
+	cased    cased
+	fill     float64 // on its bottom since the string was out of it, m
 
 	conditioned bool
 	released    bool
@@ -29,8 +31,10 @@ type hole struct {
 	cleaned     bool // of a bridge, once
 	logged      int  // strings run
 
-	filled   bool // with heavy mud or cement
-	finished bool // nothing more is wanted of it
+	rule     float64 // depth at which a rule ends it, m below sea floor; 0 for none
+	ruled    bool    // it did
+	filled   bool    // with heavy mud or cement
+	finished bool    // nothing more is wanted of it
 	lost     bool
 }
 
@@ -52,12 +56,22 @@ func (s *ship) tool() coring.Tool {
 // A task goes down with whatever hangs, and else with that of the piston corer.
 func (s *ship) assembly() coring.Assembly {
 	switch {
+	case s.item.Task == nil && s.casingToRun():
+		return coring.CasingString
 	case s.item.Task == nil:
-		return assemblyOf(s.planned())
+		return s.drillsWith()
 	case s.bha != coring.NoBHA:
 		return s.bha
 	}
 	return coring.PistonBHA
+}
+
+// drillsWith is the assembly that deepens the hole in hand. What is drilled for casing is drilled with a bit.
+func (s *ship) drillsWith() coring.Assembly {
+	if s.dueCasing() != nil {
+		return coring.RotaryBHA
+	}
+	return assemblyOf(s.planned())
 }
 
 // assemblyOf is the bottom-hole assembly that a hole needs. One that is only drilled takes the rotary one.

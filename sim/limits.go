@@ -56,7 +56,7 @@ func (s *ship) mustLeave(work float64) bool {
 // leaveOut reports whether an item of this site is dropped: because it doesn't fit any more, or
 // because what ranks higher and is still ahead would not fit after it.
 func (s *ship) leaveOut(i *voyage.Item) bool {
-	if !s.constrained || s.fits(i) {
+	if !s.constrained || s.fits(i) && s.equipped(s.here, i) {
 		return false
 	}
 	s.fork()
@@ -124,7 +124,7 @@ func (s *ship) passOver(n int) bool {
 	place := voyage.SitePlace(n)
 	for i := range s.v.Sites[n].Items {
 		item := &s.v.Sites[n].Items[i]
-		if item.When == nil && s.items[item.Number].state == ahead && !s.timeUp && s.stillFits(n, item) &&
+		if item.When == nil && s.items[item.Number].state == ahead && !s.timeUp && s.stillFits(n, item) && s.equipped(&s.v.Sites[n], item) &&
 			s.v.Deadline-s.mayBegin(n)-s.crewEstimate(item)*worth(item) >= s.reserve(place, item.Rank) {
 			if s.v.Sites[n].Alternate {
 				s.fork()

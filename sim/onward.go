@@ -39,6 +39,7 @@ type Onward struct {
 // GoOn sails on from a start again and again, after a choice. Replications of the same numbers meet the same random
 // numbers whatever is chosen.
 func GoOn(ctx context.Context, x *Start, choice Choice, run Run) *Onward {
+	x = x.choosing(choice)
 	r := statistics.NewResults(x.v, run.Seed, run.First)
 	r.Workers = run.Workers
 	n := max(1, run.Replications)
@@ -55,13 +56,14 @@ func GoOn(ctx context.Context, x *Start, choice Choice, run Run) *Onward {
 		o.Finished = append(o.Finished, make([]float64, n))
 	}
 	crew := EstimateByCrew(x.v)
+	tries := x.fitted.of(run, n)
 	workers.Share(ctx, run.Workers, 0, n, func() func(int) {
 		bound := newShip(x.v).until(ctx)
 		bound.crew, bound.unconstrained = crew, newShip(x.v).until(ctx)
 		cores := &coreLog{}
 		return func(i int) {
 			cores.cores = cores.cores[:0]
-			free := bound.goesOnTwice(x, choice, cores, run.Seed, r.First+i)
+			free := bound.goesOnTwice(x, choice, cores, run.Seed, r.First+i, &tries[i])
 			writeRow(r.Layout, r.Row(r.Unconstrained, i), free)
 			writeRow(r.Layout, r.Row(r.Constrained, i), bound)
 			r.Done[i] = true
@@ -104,8 +106,9 @@ func (o *Onward) note(x *Start, s *ship, cores *coreLog, n int) {
 	o.Secured[n] = s.spent[activity.Secure] - x.spent[activity.Secure]
 }
 
-// choose lets a choice count. What the choice is about is taken from the start.
-func (s *ship) choose(c Choice) {
+// choose lets a choice count, once what is in hand is done.
+func (s *ship) choose() {
+	c := s.choice
 	for _, n := range c.Drop {
 		if s.items[n].state == ahead {
 			s.items[n].state = dropped
@@ -138,15 +141,19 @@ func (s *ship) choose(c Choice) {
 	}
 }
 
-// goesOnTwice does one replication from a start, as sailsTwice does from port.
-func (s *ship) goesOnTwice(x *Start, choice Choice, cores *coreLog, seed uint64, n int) (free *ship) {
-	s.resumes(x, choice, seed, n)
+// goesOnTwice does one replication from a start, as sailsTwice does from port. try is that of the operation in hand, or
+// notTried, and is found out then.
+func (s *ship) goesOnTwice(x *Start, choice Choice, cores *coreLog, seed uint64, n int, try *int) (free *ship) {
+	if *try == notTried {
+		*try = s.fitting(x, seed, n)
+	}
+	s.resumes(x, choice, seed, n, *try)
 	s.constrained, s.cores = true, cores
 	s.goesOn()
 	free = s.unconstrained
 	switch {
 	case s.rewind && !s.forked:
-		free.resumes(x, choice, seed, n)
+		free.resumes(x, choice, seed, n, *try)
 		free.goesOn()
 	case s.forked:
 		free.cores = nil
@@ -157,18 +164,21 @@ func (s *ship) goesOnTwice(x *Start, choice Choice, cores *coreLog, seed uint64,
 	return free
 }
 
-// resumes puts the ship at the start of a replication.
-func (s *ship) resumes(x *Start, choice Choice, seed uint64, n int) {
+// resumes puts the ship at the start of a replication, the operation in hand drawn the try-th time.
+func (s *ship) resumes(x *Start, choice Choice, seed uint64, n, try int) {
 	s.begins(seed, n)
 	s.takesUp(x)
-	s.choose(choice)
+	if try > 0 {
+		s.Try(try)
+	}
+	s.choice = choice
 }
 
 // DiaryFrom writes down one replication from a start on.
 func DiaryFrom(ctx context.Context, x *Start, seed uint64, replication int) *result.Diary {
 	s := newShip(x.v).until(ctx)
 	s.crew = EstimateByCrew(x.v)
-	s.resumes(x, Choice{}, seed, replication)
+	s.resumes(x, Choice{}, seed, replication, s.fitting(x, seed, replication))
 	s.diary = &recorder{sails: x.v.Plan.Sails}
 	s.constrained = true
 	if !workers.UnlessDropped(s.goesOn) {

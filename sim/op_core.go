@@ -19,7 +19,7 @@ func (s *ship) coreRotated(tool coring.Tool) {
 	is := tool.Of()
 	pace, wire := s.Rate(is.DurationFactor), s.Rate(is.Wire)
 	way := s.bit / wire * pace
-	rate := s.Draw(s.here.Layers[s.layer(s.hole.depth)].Rate) * s.deepDown(tool)
+	rate := s.Draw(s.here.Layers[s.layer(s.hole.depth)].Rate) * s.deepDown(tool) * s.weighted() * s.shoed(tool)
 	length := min(s.stroke(tool, s.Rate), s.toGo())
 	slow := is.LeastRate != coring.NoRate && rate < s.rateMedian(is.LeastRate)
 	if slow {
@@ -66,7 +66,7 @@ func (s *ship) judgeSlowness(slow bool) {
 
 // cut rotates for so many seconds; a rotary bit wears.
 func (s *ship) cut(takes float64) {
-	s.rotating += s.do(activity.CutCore, takes)
+	s.rotating += s.do(activity.CutCore, takes) * s.wear()
 }
 
 // sweep pumps mud around after every few cores of a tool that makes cuttings.

@@ -15,7 +15,11 @@ func (s *ship) fillHole() {
 	if s.hole.filled {
 		return
 	}
-	switch s.planned().Abandon {
+	how := s.planned().Abandon
+	if s.hole.ruled && s.planned().EndsEarly.Plugged {
+		how = plan.Cement
+	}
+	switch how {
 	case plan.HeavyMud:
 		if s.hole.filled = s.do(activity.HeavyMud, s.Rate(rig.HeavyMud)) > 0; s.hole.filled {
 			s.consumed[statistics.MudFillings]++

@@ -26,6 +26,7 @@ func (s *ship) dropFunnel() {
 // findExisting goes over to a hole that is there already: its cone stands, and its depth is that of the scenario.
 func (s *ship) findExisting() {
 	s.hole.open, s.hole.funnel, s.hole.depth = true, true, float64(s.planned().Existing)
+	s.hole.cased.shoe = float64(s.planned().CasedAlready)
 	s.sites[s.siteNumber()].floorKnown = true
 }
 
@@ -49,6 +50,7 @@ func (s *ship) reenter() {
 			s.hole.openedAt = s.clock
 		}
 		s.hole.stabs++
+		s.hole.fill = s.fills()
 		s.offset = false
 		s.bit = s.here.Floor + 1e-3
 	}
@@ -69,13 +71,22 @@ func (s *ship) giveUpHole() {
 		s.finishItem(true)
 		return
 	}
+	if !s.equipped(s.here, s.item) {
+		s.fork()
+		s.finishItem(true)
+		return
+	}
 	lost := s.hole
-	s.hole = hole{aim: max(lost.depth, lost.aim), stage: lost.stage, half: lost.half, cores: lost.cores, probes: lost.probes,
+	s.hole = hole{stage: lost.stage, half: lost.half, cores: lost.cores, probes: lost.probes,
 		logged: lost.logged}
+	if s.hole.aim = s.drilledFor(); len(s.planned().Casing) == 0 {
+		s.hole.aim = max(lost.depth, lost.aim)
+	}
 	s.offset = s.bit > 0
 	s.retireBit()
 	s.Place.Hole = attemptKey(s.item, log.attempts)
 	s.meetGround()
+	s.hole.rule = s.ruleAt()
 }
 
 // mostAttempts is how often a hole is begun again before a crew gives it up.

@@ -41,6 +41,9 @@ func (s *ship) sail() {
 	if s.ended != goingOn {
 		return
 	}
+	if leg.Call != voyage.NoQuantity {
+		s.do(activity.Call, s.Draw(leg.Call))
+	}
 	s.here = nil
 	s.at = to
 	if to == voyage.ToPort {

@@ -12,6 +12,7 @@ func (s *ship) spud() {
 	if s.offset {
 		s.do(activity.OffsetMove, s.Rate(rig.OffsetMove))
 	}
+	s.surveyRock()
 	s.do(activity.TopDrive, s.Rate(rig.TopDrive))
 	s.failStarts()
 	if s.shootsMudline() {
@@ -38,7 +39,7 @@ func (s *ship) failStarts() {
 		return
 	}
 	for range mostFailedStarts {
-		if s.ended != goingOn || !s.Happens(rig.FailedStart) {
+		if s.ended != goingOn || !s.Happens(s.startFails()) {
 			return
 		}
 		s.do(activity.FailedStart, s.Rate(rig.FailedStartTime))

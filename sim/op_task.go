@@ -49,6 +49,9 @@ func (s *ship) doTask() {
 	if s.diary != nil {
 		s.diary.remark(step.Name)
 	}
+	if step.Pipe == plan.PipeAtTheFloor {
+		s.sites[s.siteNumber()].surveyed = true
+	}
 	s.task = task{step: s.task.step + 1}
 	if s.task.step == len(s.item.Task.Steps) {
 		s.finishItem(false)

@@ -9,6 +9,10 @@ import (
 
 // makeUpBHA makes up the assembly that the hole in hand needs.
 func (s *ship) makeUpBHA() {
+	if s.assembly() == coring.CasingString {
+		s.makeUpCasing()
+		return
+	}
 	s.do(activity.MakeUpBHA, s.Rate(s.assembly().Of().MakeUp))
 	if s.ended != goingOn {
 		return
@@ -36,14 +40,11 @@ func (s *ship) recoverPipe() {
 	s.offset = false
 }
 
-// runToBottom brings the bit back to the bottom of the hole.
-func (s *ship) runToBottom() { s.move(activity.RunInHole, s.bottom()) }
-
 // drillDown drills without coring to the depth aimed at, a joint at a time, layer by layer. A worn bit stops it:
 // the centre bit then is recovered with the string.
 func (s *ship) drillDown() {
-	s.hole.centre = s.bha.Of().Bit
-	for s.hole.depth < s.hole.aim-1e-6 && s.ended == goingOn && !s.bitWorn() {
+	s.hole.centre = s.bha.Of().Bit && s.dueCasing() == nil // for casing a bit without a hole for barrels drills
+	for s.hole.depth < s.ruledTo(s.hole.aim)-1e-6 && s.ended == goingOn && !s.bitWorn() {
 		i := s.layer(s.hole.depth)
 		to := s.hole.aim
 		if bottom := s.here.Layers[i].Bottom * s.layerDepth; i < len(s.here.Layers)-1 && bottom < to {
@@ -60,11 +61,11 @@ func (s *ship) drillDown() {
 // drillTo drills at a rate to a depth, a joint at a time: the joint in hand is finished in any sea, and
 // the bit is where it got to when the sea or the end of the time stops the work.
 func (s *ship) drillTo(to, rate float64) {
-	for s.hole.depth < to && s.ended == goingOn && !s.bitWorn() && !s.outOfTime() {
+	for s.hole.depth < s.ruledTo(to) && s.ended == goingOn && !s.bitWorn() && !s.outOfTime() {
 		from, length := s.hole.depth, min(s.rateMedian(rig.JointLength), to-s.hole.depth)
-		takes := length / rate
+		takes := length / (rate * s.weighted())
 		drilled := s.doInUnits(activity.DrillAhead, takes, takes)
-		s.rotating += drilled
+		s.rotating += drilled * s.wear()
 		s.deepen(length * drilled / takes)
 		s.connect(from, s.hole.depth)
 		s.meetStuckPipe()

@@ -39,7 +39,7 @@ func (s *ship) conditionHole() {
 	if s.bit == s.bottom() {
 		s.move(activity.PullFromHole, s.loggingDepth())
 	}
-	s.move(activity.RunInHole, s.bottom())
+	s.runToBottom()
 	s.do(activity.ConditionHole, s.Rate(rig.HoleConditioning))
 	if s.bha.Of().Bit {
 		s.do(activity.ReleaseBit, s.Rate(rig.BitRelease))

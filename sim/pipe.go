@@ -40,7 +40,7 @@ func (s *ship) tripTime(k activity.Kind, stands, to float64) (takes, stand float
 	if k == activity.RunInHole || k == activity.PullFromHole {
 		r = rig.TrippingInHole
 	}
-	takes = stands / s.Rate(r)
+	takes = stands * s.standTime(s.Rate(r), s.bit, to)
 	if to > s.bit {
 		takes += math.Floor(stands/s.rateMedian(rig.StandsBetweenFills)) * s.Rate(rig.Filling)
 		if fresh := to - max(s.drifted, s.bit); fresh > 0 {
@@ -48,6 +48,31 @@ func (s *ship) tripTime(k activity.Kind, stands, to float64) (takes, stand float
 		}
 	}
 	return takes, takes / stands
+}
+
+// heavyLoad is that for which the speeds of the hoist are stated, N: 320 t, some 700 klbf.
+const heavyLoad = 320e3 * gravity
+
+// standTime is the mean time of a stand on a trip of the bit between two depths, s: as the rate has it, but no less than the racker
+// takes and the way at the speed that the hoist makes of its power, or its brake bears (P = F v). The load grows with the depth, so
+// that the deep part of a trip may be slower than its rate, and the rest not.
+func (s *ship) standTime(rate, from, to float64) float64 {
+	speed := rig.HoistingSpeed
+	if to > from {
+		speed = rig.LoweringSpeed
+	}
+	low, high, usual := min(from, to), max(from, to), 1/rate
+	way := s.rateMedian(rig.StandLength) / (s.rateMedian(speed) * heavyLoad)
+	slowest := func(bit float64) float64 { return s.rateMedian(rig.Racker) + way*s.load(bit) }
+	switch atLow, atHigh := slowest(low), slowest(high); {
+	case atHigh <= usual:
+		return usual
+	case atLow >= usual:
+		return (atLow + atHigh) / 2
+	default:
+		heavy := (atHigh - usual) / (atHigh - atLow) // the share of the way on which the hoist is the slower
+		return usual*(1-heavy) + (usual+atHigh)/2*heavy
+	}
 }
 
 // pullAnyhow pulls pipe to a depth below the sea surface in any sea: for safety nobody waits.
@@ -60,7 +85,13 @@ func (s *ship) pullAnyhow(to float64) {
 		floor = s.here.Floor
 	}
 	stand := s.rateMedian(rig.StandLength)
-	seconds := max(0, s.bit-max(to, floor))/stand/s.Rate(rig.TrippingInHole) + max(0, min(s.bit, floor)-to)/stand/s.Rate(rig.Tripping)
+	var seconds float64
+	if top := max(to, floor); s.bit > top {
+		seconds = (s.bit - top) / stand * s.standTime(s.Rate(rig.TrippingInHole), s.bit, top)
+	}
+	if bottom := min(s.bit, floor); bottom > to {
+		seconds += (bottom - to) / stand * s.standTime(s.Rate(rig.Tripping), bottom, to)
+	}
 	s.lineWork += s.lineWorkOf(s.bit, to)
 	s.doUnstopped(activity.PullPipe, seconds)
 	s.bit = to
@@ -78,11 +109,14 @@ func (s *ship) moveTime(length float64) float64 {
 // lineWorkOf is the work of the drilling line on a trip of the bit between two depths, J: the mean
 // load times the way [mechanics; API RP 9B counts it in ton-miles with the acceleration of each
 // stand left out here].
-func (s *ship) lineWorkOf(from, to float64) float64 {
-	const gravity = 9.80665            // m/s2, CGPM 1901
+func (s *ship) lineWorkOf(from, to float64) float64 { return s.load((from+to)/2) * math.Abs(to-from) }
+
+const gravity = 9.80665 // m/s2, CGPM 1901
+
+// load is what hangs from the hoist with the bit at a depth below the sea surface, in calm water, N.
+func (s *ship) load(bit float64) float64 {
 	const buoyancy = 1 - 1025.0/7850.0 // seawater and steel: BF = 1 - SG/7.85, formula list cited in the handbook facts
-	pipe := s.rateMedian(rig.PipeMass) * buoyancy * (from + to) / 2
-	return (pipe + s.rateMedian(rig.TravellingMass)) * gravity * math.Abs(to-from)
+	return (s.rateMedian(rig.PipeMass)*buoyancy*bit + s.rateMedian(rig.TravellingMass)) * gravity
 }
 
 // rateMedian is the median of a rate, for what is a size rather than a chance, and for what

@@ -59,10 +59,11 @@ func (s *ship) begin(i *voyage.Item) {
 	log.began = s.clock
 	s.hole, s.task = hole{}, task{}
 	if i.Hole != nil {
-		s.hole.aim = float64(i.Hole.DrillAheadTo)
+		s.hole.aim = s.drilledFor()
 		s.offset = s.bit > 0
 		s.retireBit()
 		s.meetGround()
+		s.hole.rule = s.ruleAt()
 		if i.Hole.Existing > 0 {
 			s.findExisting()
 		}

@@ -14,7 +14,7 @@ import (
 // recovers draws the share of a core that is recovered. Heave costs recovery before it stops the work.
 func (s *ship) recovers(t coring.Tool, depth float64) float64 {
 	layer := &s.here.Layers[s.layer(depth)]
-	return max(0, s.Draw(layer.Recovery[t])) * (1 - s.Rate(rig.HeaveLoss)*s.roughness(t))
+	return s.shoeRecovers(t, depth, max(0, s.Draw(layer.Recovery[t]))) * (1 - s.Rate(rig.HeaveLoss)*s.roughness(t))
 }
 
 // roughness is how near the sea is to the limit of a tool: 0 up to half of it, 1 at it.

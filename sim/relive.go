@@ -1,6 +1,8 @@
 package sim
 
 import (
+	"slices"
+
 	"coredays/model/activity"
 )
 
@@ -13,7 +15,10 @@ type past struct {
 	steps   []pastStep
 	at      int     // the next of them
 	credit  float64 // s since it began, where the log does not say on what they were spent
+	toGo    float64 // m still to sail; below 0 where that is not stated
 	lasts   float64 // s that what is in hand still lasts by the crew's own estimate; 0 where they did not say
+	trouble trouble // that is in hand beside it
+	short   bool    // what is in hand was drawn shorter than it has lasted by now
 	watched bool    // note what does not agree
 	amiss   bool    // the operation does other things than the log has
 }
@@ -35,8 +40,14 @@ func (s *ship) relives(k activity.Kind, takes float64) (left float64) {
 		part := min(takes, p.credit)
 		p.credit -= part
 		s.spend(k, part)
+		if p.over() {
+			s.endsTrouble()
+		}
 		s.catchesUp()
 		return takes - part
+	}
+	if seldomWritten(k) && !slices.ContainsFunc(p.steps[p.at:], func(x pastStep) bool { return x.kind == k }) {
+		return 0
 	}
 	for i := p.at; i < len(p.steps); i++ {
 		if p.steps[i].kind != k {
@@ -50,9 +61,19 @@ func (s *ship) relives(k activity.Kind, takes float64) (left float64) {
 		if !p.over() {
 			return 0
 		}
-		if p.lasts > 0 {
-			return p.lasts
+		begunAgain := p.trouble.began && k.Of().Stop.BeginsAgain(p.trouble.kind == activity.WaitOnWeather)
+		waits := p.trouble.began && p.trouble.kind == activity.WaitOnWeather
+		stopped := s.endsTrouble()
+		if waits {
+			s.waitsOn(k)
 		}
+		switch {
+		case p.lasts > 0 && !stopped:
+			return p.lasts
+		case begunAgain:
+			return takes
+		}
+		p.short = worked > takes
 		return max(0, takes-worked)
 	}
 	p.amiss = p.watched
@@ -67,6 +88,9 @@ func byTheWay(k activity.Kind) bool {
 	}
 	return k.Of().Class == activity.Repair || k.Of().Class == activity.Waiting
 }
+
+// seldomWritten tells whether a log leaves an activity to the trip around it.
+func seldomWritten(k activity.Kind) bool { return k == activity.WashDown || k == activity.WashBarrel }
 
 // passes lets the time of the next step pass.
 func (s *ship) passes() {
@@ -90,7 +114,7 @@ func (s *ship) passesAll() {
 		s.passes()
 	}
 	if left := s.past.credit; left > 0 {
-		s.past.credit = 0
+		s.past.credit, s.past.short = 0, true
 		s.spend(activity.CutCore, left)
 		s.catchesUp()
 	}
@@ -106,6 +130,9 @@ func (s *ship) sailed(k activity.Kind, distance, speed float64) (left float64) {
 	}
 	way := s.past.steps[s.past.at].worked * speed
 	s.passes()
+	if left := s.past.toGo; left >= 0 && s.past.over() {
+		return left
+	}
 	return max(0, distance-way)
 }
 
@@ -151,9 +178,15 @@ func (s *ship) goesOn() {
 	if !s.past.over() {
 		s.redoes()
 		s.passesAll()
-		if s.ended != goingOn {
-			s.makeSafe()
-		}
+		s.Try(0)
+	}
+	s.endsTrouble()
+	if s.ended != goingOn {
+		s.makeSafe()
+	}
+	s.choose()
+	if s.forked { // in what was in hand
+		s.unconstrained.choose()
 	}
 	s.sails()
 }

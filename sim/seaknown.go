@@ -3,6 +3,7 @@ package sim
 import (
 	"math"
 
+	"coredays/model/learn"
 	"coredays/model/sea"
 )
 
@@ -40,13 +41,21 @@ type stated struct {
 
 // knowSea works out what is known: waves is the height at the moment of the start or not a number, forecast the
 // heights stated for later, in the order of time.
-func (x *Start) knowSea(waves float64, forecast []SeaPoint, table *sea.Table, day func(step int) int) {
+//
+// Where the waves are not stated and the ship waits on weather, they are above the height for which she waits: the score
+// now is a normal one of which a bound is known, and its mean and variance are kept.
+func (x *Start) knowSea(waves, waitsFor float64, forecast []SeaPoint, table *sea.Table, day func(step int) int) {
 	var known []stated
 	add := func(at, height, skill float64) {
 		step := int(math.Round(at / seaStep))
 		if n := len(known); height > 0 && skill >= leastSkill && (n == 0 || step > known[n-1].step) {
 			known = append(known, stated{step, table.Score(day(step), height), skill})
 		}
+	}
+	if waitsFor > 0 && !(waves > 0) {
+		step := int(math.Round(x.At / seaStep))
+		mean, variance := learn.Above(table.Score(day(step), waitsFor))
+		known = append(known, stated{step, mean, math.Sqrt(1 - variance)})
 	}
 	add(x.At, waves, readSkill)
 	for _, f := range forecast {

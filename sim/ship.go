@@ -27,6 +27,7 @@ type ship struct {
 
 	clock    float64 // s after sailing
 	past     past    // of the operation in hand, by the log; over where none is given
+	choice   Choice  // made once that is done
 	agenda   agenda
 	sea      weather
 	forecast forecast
@@ -36,6 +37,7 @@ type ship struct {
 	here       *voyage.Site // nil at sea or in port
 	positioned bool
 	closed     bool         // the site can't be used now
+	closing    int          // of the site, by its number: what closes it next or does so now
 	shut       bool         // a cyclone or ice of the known place closes it now
 	offset     bool         // the ship must move before the next hole is begun
 	handled    float64      // s of work that brings other work since that was done last
@@ -62,6 +64,7 @@ type ship struct {
 	task     task
 	lastItem int // number + 1 of the item finished last at this site; 0 for none
 	hole     hole
+	gone     gone
 	deck     deck
 	sites    []siteRecord
 	items    []itemRecord
@@ -100,6 +103,7 @@ type siteRecord struct {
 	cored, recovered float64 // m
 	cores            int
 	floorKnown       bool    // the mudline has been found
+	surveyed         bool    // the sea floor was looked at
 	closings         int     // times that were drawn at which it closes
 	breakdowns       int     // times that were drawn at which the rig breaks down there
 	toBreakdown      float64 // s on station until the next one; 0 until it is drawn

@@ -63,8 +63,8 @@ func (s *ship) standsAtSite(x *Start) {
 		s.otherLeft += s.Rate(rig.FirstSiteWork)
 	}
 	if s.bha.Of().Bit && s.bha != coring.NoBHA {
-		s.bitLife = s.Rate(rig.BitLife)
-		if s.bitLife <= s.rotating { // it holds still
+		s.bitLife = s.Beyond(voyage.Quantity(rig.BitLife), s.rotating)
+		if s.bitLife <= s.rotating { // where its life has no spread
 			s.bitLife = s.rotating * holdsStill
 		}
 	}
@@ -84,9 +84,13 @@ func (s *ship) takesHole(x *Start) {
 		return
 	}
 	h := &now.Hole
-	s.hole = hole{open: h.Open, depth: float64(h.Depth), aim: float64(s.item.Hole.DrillAheadTo), stage: h.Stage, half: h.Half, cores: h.Cores,
+	s.hole = hole{open: h.Open, depth: float64(h.Depth), stage: h.Stage, half: h.Half, cores: h.Cores,
 		partials: h.Partials, probes: h.Probes, funnel: h.Funnel, stabs: h.Stabs, conditioned: h.Conditioned, released: h.Released,
 		hungLogging: h.Hung, logged: h.Logged, sweeps: h.Unswept, filled: h.Filled, finished: h.Finished, lost: h.Lost}
+	s.takesCasing(x)
+	if s.hole.rule = s.ruleAt(); s.hole.rule <= s.hole.depth { // it was gone on with
+		s.hole.rule = 0
+	}
 	if opened := h.Opened; opened.IsZero() {
 		s.hole.openedAt = x.since(x.State.Items[now.Item].Began)
 	} else {
@@ -103,7 +107,11 @@ func (s *ship) takesHole(x *Start) {
 func (s *ship) takesTask(done float64) {
 	for done > 0 {
 		takes := s.Draw(s.item.Takes[s.task.step])
-		if last := s.task.step == len(s.item.Takes)-1; last || done < takes {
+		last := s.task.step == len(s.item.Takes)-1
+		if last && takes <= done {
+			takes = s.Beyond(s.item.Takes[s.task.step], done)
+		}
+		if last || done < takes {
 			s.task.left = max(1, takes-done)
 			return
 		}

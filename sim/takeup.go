@@ -1,9 +1,11 @@
 package sim
 
 import (
+	"math"
 	"time"
 
 	"coredays/model/activity"
+	"coredays/model/rig"
 	"coredays/model/state"
 	"coredays/model/voyage"
 	"coredays/sim/random"
@@ -20,6 +22,7 @@ type Start struct {
 	past   past       // what the log has of it
 	spent  [activity.Kinds]float64
 	known  *random.Known
+	fitted fitted // what GoOn found out of the operation in hand
 	sea    *seaKnown
 }
 
@@ -31,6 +34,7 @@ func TakeUp(v *voyage.Voyage, st *state.State) *Start {
 	for k := len(st.Steps) - 1; k >= 0; k-- {
 		if x.from(k); x.fits(s) {
 			x.Known = true
+			x.past.trouble = x.troubleInHand()
 			x.account()
 			return x
 		}
@@ -41,6 +45,9 @@ func TakeUp(v *voyage.Voyage, st *state.State) *Start {
 			x.past.credit, x.begins = since, x.At-since
 			x.Known = true
 		}
+	}
+	if x.past.trouble = x.troubleInHand(); x.past.trouble.kind.Of().Class == activity.Repair && x.past.trouble.began {
+		x.Known = true
 	}
 	x.account()
 	return x
@@ -63,7 +70,10 @@ func (x *Start) from(k int) {
 		total += p.worked + p.idle
 	}
 	x.begins = x.At - total
-	x.past.lasts = float64(x.State.Over)
+	x.past.lasts, x.past.toGo = float64(x.State.Over), -1
+	if x.State.ToGo {
+		x.past.toGo = float64(x.State.Way)
+	}
 }
 
 // fits tells whether the rules of the ship, from where she was, do what the log has.
@@ -91,25 +101,51 @@ func (s *ship) takesUp(x *Start) {
 	s.standsAt(x)
 }
 
-// Later is the start with the ship as she stands, so many seconds later: what the log has in hand is no longer.
+// Later is the start with the ship as she stands, so many seconds later: what the log has in hand is no longer, but
+// trouble is not over at once.
 func (x *Start) Later(seconds float64) *Start {
-	if seconds <= 0 {
-		return x
-	}
 	y := *x
-	y.ship, y.past = x.State.Now, past{}
+	y.ship, y.past, y.fitted = x.State.Now, past{}, fitted{}
+	if seconds <= 0 {
+		seconds, y.past.trouble = 0, x.past.trouble
+	}
 	y.At += seconds
 	y.begins = y.At
+	for k, t := range x.State.Spent {
+		y.spent[k] = float64(t)
+	}
 	return &y
 }
 
+// choosing is the start for a choice. Who stops the hole or goes home leaves off what is in hand, but a core is brought up first.
+func (x *Start) choosing(c Choice) *Start {
+	if (c.Home || c.EndHole) && !x.past.over() && !x.coring() {
+		return x.Later(0)
+	}
+	return x
+}
+
 // Knows conditions the start on what was learned of scores.
-func (x *Start) Knows(known *random.Known) { x.known = known }
+func (x *Start) Knows(known *random.Known) { x.known, x.fitted = known, fitted{} }
+
+// waitsFor is the wave height for which the ship waits by the log; 0 where she does not, or where it is not known for what.
+func (x *Start) waitsFor(s *ship) float64 {
+	n := len(x.State.Steps)
+	if x.State.Doing != activity.WaitOnWeather || n == 0 {
+		return 0
+	}
+	most := s.waveLimitOf(x.State.Steps[n-1].Kind.Of().Limit)
+	if math.IsInf(most, 1) {
+		return 0
+	}
+	return most * s.rateMedian(rig.ResumeAt)
+}
 
 // KnowSea conditions the sea on the waves now, which may be not a number, and on a forecast.
 func (x *Start) KnowSea(waves float64, forecast []SeaPoint) {
+	x.fitted = fitted{}
 	s := newShip(x.v)
 	s.begins(0, 0)
 	s.takesUp(x)
-	x.knowSea(waves, forecast, s.sea.waves, func(step int) int { return s.sea.series[s.sea.course].Day(step + s.sea.ahead) })
+	x.knowSea(waves, x.waitsFor(s), forecast, s.sea.waves, func(step int) int { return s.sea.series[s.sea.course].Day(step + s.sea.ahead) })
 }

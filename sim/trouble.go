@@ -41,20 +41,18 @@ func (s *ship) meetStuckPipe() {
 	s.do(activity.StuckPipe, s.Rate(rig.StuckTime))
 	if s.Happens(rig.LostBHA) {
 		s.do(activity.SeverPipe, s.Rate(rig.Severing))
-		if s.ended == goingOn {
-			s.ended = stringLost
-		}
+		s.losesString()
 	}
 }
 
 // stickiness is by how much the chance of sticking here exceeds that of the usual hole.
 func (s *ship) stickiness() float64 {
-	return ground.Stickiness(s.gripping(), unit.Length(s.hole.depth), unit.Duration(s.clock-s.hole.openedAt))
+	return ground.Stickiness(s.gripping(), unit.Length(s.hole.depth-s.hole.cased.shoe), unit.Duration(s.clock-s.hole.openedAt))
 }
 
-// gripping is how much more than mud the worst of the layers in the hole sticks or falls in.
+// gripping is how much more than mud the worst of the layers in the open hole sticks or falls in.
 func (s *ship) gripping() (most float64) {
-	for i := range s.here.Layers {
+	for i := s.layer(s.hole.cased.shoe); i < len(s.here.Layers); i++ {
 		if i == 0 || s.here.Layers[i-1].Bottom*s.layerDepth < s.hole.depth {
 			most = max(most, s.v.Quantities[s.here.Layers[i].Sticking].Median)
 		}

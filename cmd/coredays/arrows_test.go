@@ -35,7 +35,7 @@ var onlyIn = map[string][]string{
 	"github.com/spf13/cobra":              {"cmd/coredays", "cmd/coredays/call"},
 	"github.com/rogpeppe/go-internal":     {"cmd/coredays"},
 	"github.com/cheggaaa/pb":              {"output/progress"},
-	"gonum.org/v1/plot":                   {"output/chart", "cmd/fitlevels/refit"},
+	"gonum.org/v1/plot":                   {"output/chart", "cmd/fitlevels/refit", "cmd/coredays/lookahead"},
 	"github.com/go-viper/mapstructure/v2": {"scenario"},
 	"github.com/xuri/excelize":            {"output/sheet", "output", "scenario/spreadsheet", "scenario/sitetable", "cmd/coredays"},
 	"html/template":                       {"output/page", "output/chart"},
@@ -64,13 +64,14 @@ var rooms = map[string][]string{
 
 	"output/text/alternatives": {"output/text", "output/words"},
 	"output/text/crewrates":    {"output/text", "output/words"},
+	"output/text/mornings":     {"output/text", "output/words"},
 	"output/text/scores":       {"output/text", "output/words"},
 	"output/text/seastate":     {"output/text", "output/words"},
 
 	"output/json":       {"output/text", "output/text/alternatives", "output/text/crewrates", "output/words"},
 	"output/sheet":      {"output", "output/text", "output/text/alternatives", "output/text/crewrates", "output/words"},
 	"output/chart":      {"output", "output/sheet", "output/text", "output/text/alternatives", "output/words"},
-	"output/page":       {"output", "output/chart", "output/sheet", "output/text", "output/text/alternatives", "output/text/crewrates", "output/words"},
+	"output/page":       {"output", "output/chart", "output/sheet", "output/text", "output/text/alternatives", "output/text/crewrates", "output/text/mornings", "output/words"},
 	"output/outputtest": {"output", "output/words"},
 
 	"sim/random":      {},

@@ -228,6 +228,7 @@ type foreseen struct {
 	legs    []string
 	open    []string        // what the record does not tell
 	inLeg   spread.Quantity // what days of a leg's sites have in common
+	legTime score.LegTime   // how long legs are on their sites
 	voyages []*voyage.Voyage
 }
 
@@ -238,13 +239,15 @@ func foresee(sites []record.Site, known records.Knowledge) (*foreseen, error) {
 		return nil, faults
 	}
 	voyages, err := model.Voyages(sites, known)
-	return &foreseen{sites: sites, legs: record.LegNames(sites), voyages: voyages, open: model.Open(), inLeg: model.InLeg}, err
+	return &foreseen{sites: sites, legs: record.LegNames(sites), voyages: voyages, open: model.Open(), inLeg: model.InLeg, legTime: model.LegTime}, err
 }
 
 // judge scores the days of the visits against those on record.
 func judge(f *foreseen, visits *hindcast.Visits) *score.Hindcast {
+	alone := score.Judge(hindcast.Cases(f.sites, visits))
+	visits = visits.GivenLegTime(f.sites, f.legTime)
 	cases := hindcast.Cases(f.sites, visits)
-	result := &score.Hindcast{Card: score.Judge(cases), Open: f.open}
+	result := &score.Hindcast{Card: score.Judge(cases), WithoutLegTime: alone, Open: f.open}
 	for i, c := range cases {
 		result.Sites = append(result.Sites, siteScore(&f.sites[i], c))
 	}

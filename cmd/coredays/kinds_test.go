@@ -21,16 +21,16 @@ var kinds = map[string]struct {
 	sites        int
 	caution      string
 }{
-	"legacy_basalt": {does: []activity.Kind{activity.Task, activity.CameraRun, activity.Stab, activity.CutCore, activity.RunString}, spares: []activity.Kind{activity.WaterCore, activity.DrillAhead}, sites: 1, caution: "radioactive sources"},
+	"legacy_basalt": {does: []activity.Kind{activity.Task, activity.WashDown, activity.WashBarrel, activity.CameraRun, activity.Stab, activity.CutCore, activity.RunString}, spares: []activity.Kind{activity.WaterCore, activity.DrillAhead}, sites: 1, caution: "radioactive sources"},
 	"shallow_shelf": {does: []activity.Kind{activity.ShootPiston, activity.CutCore, activity.OffsetMove}, sites: 1, caution: "time to drift out of the station circle"},
 	"high_latitude": {does: []activity.Kind{activity.ShootPiston, activity.CutCore}, sites: 1, caution: "time in months with sea ice"},
-	"bare_rock":     {does: []activity.Kind{activity.Task, activity.CutCore}, spares: []activity.Kind{activity.ShootPiston}, sites: 1, caution: "sediment above basalt to bury the collars"},
+	"bare_rock":     {does: []activity.Kind{activity.Task, activity.FailedStart, activity.CutCore}, spares: []activity.Kind{activity.ShootPiston, activity.Survey}, sites: 1, caution: "sediment above basalt to bury the collars"},
 	"three_holes":   {does: []activity.Kind{activity.ShootPiston, activity.DrillAhead, activity.CutCore}, sites: 1},
 	"deep_sediment": {does: []activity.Kind{activity.ShootPiston, activity.DrillAhead, activity.CutCore, activity.RunString}, sites: 1, caution: "radioactive sources"},
 	"double_piston": {does: []activity.Kind{activity.ShootPiston, activity.OffsetMove}, spares: []activity.Kind{activity.CutCore, activity.DrillAhead}, sites: 1},
-	"observatory":   {does: []activity.Kind{activity.Task, activity.WholeTask, activity.FrailTask}, sites: 1},
-	"possible_gas":  {does: []activity.Kind{activity.ShootPiston, activity.CementPlug}, sites: 1, caution: "sand beneath other sediment"},
-	"transect":      {does: []activity.Kind{activity.ShootPiston, activity.Passage}, spares: []activity.Kind{activity.CutCore}, sites: 5},
+	"observatory":   {does: []activity.Kind{activity.JetCasing, activity.CementCasing, activity.DrillShoe, activity.Task, activity.FrailTask}, sites: 1},
+	"possible_gas":  {does: []activity.Kind{activity.ShootPiston, activity.AwaitResults, activity.CementPlug}, sites: 1, caution: "sand beneath other sediment"},
+	"transect":      {does: []activity.Kind{activity.ShootPiston, activity.Call, activity.Passage}, spares: []activity.Kind{activity.CutCore}, sites: 5},
 }
 
 func TestTenKindsOfProgrammesRun(t *testing.T) {

@@ -5,10 +5,9 @@ import (
 	"fmt"
 
 	"coredays/cmd/coredays/call"
+	"coredays/cmd/coredays/lookahead"
 	"coredays/model/plan"
 	"coredays/model/result"
-	"coredays/scenario/document"
-	"coredays/scenario/records"
 )
 
 // nowhereToDraw says that a log is given and nothing to show it on.
@@ -24,11 +23,10 @@ func (f *files) readLog(p *plan.Plan) (*result.Log, error) {
 	if f.log == "" {
 		return nil, nil
 	}
-	file, err := document.OpenFile(f.log)
+	data, err := contents(f.log)
 	if err != nil {
 		return nil, call.AsFault(fmt.Errorf("the log can't be read: %w", err))
 	}
-	defer file.Close()
-	log, err := records.ReadLog(f.log, file, p)
+	log, err := lookahead.Logged(p, lookahead.File{Name: f.log, Data: data})
 	return log, call.AsFault(err)
 }

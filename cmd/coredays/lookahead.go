@@ -5,24 +5,28 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"os"
 	"time"
 
 	"github.com/spf13/cobra"
+	"golang.org/x/term"
 
 	"coredays/cmd/coredays/call"
 	"coredays/cmd/coredays/lookahead"
 	"coredays/model/morning"
 	"coredays/model/voyage"
 	"coredays/output/json"
-	"coredays/output/text"
+	webpage "coredays/output/page"
+	"coredays/output/text/mornings"
 	"coredays/scenario/statefile"
+	"coredays/sim"
 )
 
 // lookaheadCall is a call of lookahead.
 type lookaheadCall struct {
 	chosen
 	log, cores, state, forecast, before string
-	write, at                           string
+	write, at, report                   string
 	runs                                call.Runs
 	call.Answer
 }
@@ -60,6 +64,7 @@ A plan is an estimate, not a clearance. The master and the driller decide.`,
 	f.Var(call.OutFile(&l.write, ".yaml", ".yml"), "write-state", "write where the ship stands to `FILE.yaml`, to put right, and do nothing else")
 	f.Var(call.InFile(&l.forecast), "forecast", "waves forecast, from `FORECAST.csv` with the columns time and hs_m")
 	f.Var(call.InFile(&l.before), "before", "say what changed since the page that --json wrote to `YESTERDAY.json`")
+	f.Var(call.OutFile(&l.report, call.AsPage...), "report", "write a web page to `FILE.html`, to look at and hand round")
 	f.Var((*call.FreeText)(&l.at), "at", "the moment of the page, as `TIME` such as 2027-03-11T06:00Z; without it the end of the log")
 	f.IntVar(&l.runs.Replications, "replications", 1000, "how often to sail the rest of the expedition, for each choice")
 	f.Uint64Var(&l.runs.Seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
@@ -68,7 +73,7 @@ A plan is an estimate, not a clearance. The master and the driller decide.`,
 }
 
 // execute makes the page and prints it.
-func (l *lookaheadCall) execute(ctx context.Context, args []string, stdout, _ io.Writer) error {
+func (l *lookaheadCall) execute(ctx context.Context, args []string, stdout, stderr io.Writer) error {
 	if l.log == "" {
 		return errors.New("lookahead needs the ship's operations log: --log LOG.csv")
 	}
@@ -91,6 +96,9 @@ func (l *lookaheadCall) execute(ctx context.Context, args []string, stdout, _ io
 		}
 		return call.AsFault(call.WriteTo(ctx, "write-state", l.write, func(w io.Writer) error { return statefile.Write(w, v.Plan, st) }))
 	}
+	if err := l.roughly(ctx, v, files, run, stderr); err != nil {
+		return call.AsFault(err)
+	}
 	page, err := lookahead.Page(ctx, v, files, run)
 	switch {
 	case ctx.Err() != nil:
@@ -101,9 +109,32 @@ func (l *lookaheadCall) execute(ctx context.Context, args []string, stdout, _ io
 	if err := l.compare(page); err != nil {
 		return call.AsFault(err)
 	}
+	if err := call.WriteTo(ctx, "report", l.report, func(w io.Writer) error { return webpage.Morning(w, page, program()) }); err != nil {
+		return call.AsFault(err)
+	}
 	return l.Give(stdout,
-		func(w io.Writer) error { return text.Morning(w, page) },
+		func(w io.Writer) error { return mornings.Print(w, page) },
 		func(w io.Writer) error { return json.Morning(w, page) })
+}
+
+// roughReplications are those of a first answer: P50 of the arrival within a tenth of its spread.
+const roughReplications = 100
+
+// roughly gives a first answer, in a line, to who waits for the page before a terminal.
+func (l *lookaheadCall) roughly(ctx context.Context, v *voyage.Voyage, files lookahead.Papers, run sim.Run, stderr io.Writer) error {
+	if terminal, is := stderr.(*os.File); !is || !term.IsTerminal(int(terminal.Fd())) || run.Replications <= roughReplications {
+		return nil
+	}
+	run.Replications = roughReplications
+	page, err := lookahead.Page(ctx, v, files, run)
+	if ctx.Err() != nil {
+		return nil // told by the page that follows
+	}
+	if err != nil {
+		return err
+	}
+	_, err = fmt.Fprintln(stderr, "Rough, refining: "+mornings.InBrief(page))
+	return err
 }
 
 // files reads what the flags name.

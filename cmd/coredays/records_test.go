@@ -73,7 +73,7 @@ sites:
   - name: S
     position: 6S 111W
     water_depth: %[1]g m
-    layers: [{bottom: 800 mbsf, lithology: %[2]s}]
+    layers: [{bottom: 2000 mbsf, lithology: %[2]s}]
     weather: {months: [%[3]s]}
     holes: [%[4]s]
 `, water, lithology, mild, hole)

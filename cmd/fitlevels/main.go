@@ -49,6 +49,7 @@ func run(args []string, out, notes io.Writer) error {
 	jsonFile := flags.String("json", "", "write every fitted value to this file, - for standard output")
 	extractDir := flags.String("extract", "", "write the extract of both records to this directory and stop")
 	fitDays := flags.Bool("hindcast", false, "fit what a record of holes leaves open to the days on its sites (takes minutes) and stop")
+	legTime := flags.Bool("legtime", false, "with -holes: fit how long legs are on their sites, score by the time of other legs, and stop")
 	chartDir := flags.String("charts", "", "with -hindcast: write the charts of forecasts by figures fitted on other legs to this directory")
 	legsFile := flags.String("legs", "", "days of legs by class, CSV: with -holes, compare what was lost to weather and repairs, and stop")
 	if err := flags.Parse(args); err != nil {
@@ -56,6 +57,9 @@ func run(args []string, out, notes io.Writer) error {
 	}
 	if *fitDays {
 		return refit.FitToDays(*holesFile, *chartDir, out, notes)
+	}
+	if *legTime {
+		return refit.LegTime(*holesFile, out)
 	}
 	if *legsFile != "" {
 		return lostTime(*holesFile, *legsFile, out, notes)

@@ -8,6 +8,7 @@ const (
 	Pilotage Kind = iota
 	Passage
 	HangingPassage
+	Call
 	Position
 	Secure
 	MakeUpBHA
@@ -20,6 +21,7 @@ const (
 	SlipAndCut
 	RigService
 	OffsetMove
+	Survey
 	MudlineReset
 	WaterCore
 	FailedStart
@@ -46,9 +48,19 @@ const (
 	PartedLine
 	StuckPipe
 	SeverPipe
+	HangerTrouble
 	DropFunnel
 	CameraRun
 	Stab
+	WashDown
+	WashBarrel
+	MakeUpCasing
+	JetCasing
+	DrillInCasing
+	LandCasing
+	CementCasing
+	WaitForCement
+	DrillShoe
 	ConditionHole
 	ReleaseBit
 	RigUpLogging
@@ -58,6 +70,7 @@ const (
 	WaitForDaylight
 	MammalWatch
 	Penetrometer
+	AwaitResults
 	HeavyMud
 	CementPlug
 	OtherWork
@@ -88,6 +101,7 @@ var traits = [Kinds]Traits{
 	Pilotage:        {"pilotage", Port, AnySea, Pause, OfSailing},
 	Passage:         {"passage", Sailing, AnySea, Pause, OfSailing},
 	HangingPassage:  {"moving, pipe hanging", Sailing, Tripping, Pause, OfSailing},
+	Call:            {"call on the way", Port, AnySea, Pause, OfSailing},
 	Position:        {"positioning", Trips, Positioning, Pause, OfRigUp},
 	Secure:          {"securing for sea", Trips, AnySea, Pause, OfRigUp},
 	MakeUpBHA:       {"making up the BHA", Trips, PipeHandling, NextUnit, OfRigUp},
@@ -100,6 +114,7 @@ var traits = [Kinds]Traits{
 	SlipAndCut:      {"slip and cut", Trips, AnySea, FinishFirst, OfRigUp},
 	RigService:      {"rig service", Trips, AnySea, FinishFirst, OfRigUp},
 	OffsetMove:      {"moving to next hole", Trips, Tripping, Pause, OfRigUp},
+	Survey:          {"survey of the floor", Measuring, Logging, Pause, OfMudline},
 	MudlineReset:    {"resetting for mudline", Coring, PistonCoring, Pause, OfMudline},
 	FailedStart:     {"start given up", Coring, AnySea, Pause, OfMudline},
 	WaterCore:       {"water core", Coring, AnySea, FinishFirst, OfMudline},
@@ -126,9 +141,19 @@ var traits = [Kinds]Traits{
 	PartedLine:      {"coring line parted", Repair, AnySea, FinishFirst, OfTrouble},
 	StuckPipe:       {"freeing stuck pipe", Repair, AnySea, FinishFirst, OfTrouble},
 	SeverPipe:       {"severing the string", Repair, AnySea, FinishFirst, OfTrouble},
+	HangerTrouble:   {"casing hanger amiss", Repair, AnySea, FinishFirst, OfTrouble},
 	DropFunnel:      {"dropping the funnel", Trips, PipeHandling, Restart, OfReentry},
 	CameraRun:       {"camera down and up", Trips, Logging, Restart, OfReentry},
 	Stab:            {"stabbing the hole", Trips, Logging, Restart, OfReentry},
+	WashDown:        {"washing down", Coring, RotaryCoring, NextUnit, OfReentry},
+	WashBarrel:      {"fetching wash barrel", Coring, AnySea, FinishFirst, OfReentry},
+	MakeUpCasing:    {"making up casing", Trips, PipeHandling, NextUnit, OfReentry},
+	JetCasing:       {"jetting in casing", Coring, RotaryCoring, Pause, OfReentry},
+	DrillInCasing:   {"drilling in casing", Coring, RotaryCoring, Pause, OfReentry},
+	LandCasing:      {"landing casing", Trips, Logging, Restart, OfReentry},
+	CementCasing:    {"cementing casing", Trips, RotaryCoring, FinishFirst, OfReentry},
+	WaitForCement:   {"waiting for cement", Other, AnySea, Pause, OfReentry},
+	DrillShoe:       {"drilling out the shoe", Coring, RotaryCoring, Pause, OfReentry},
 	ConditionHole:   {"conditioning the hole", Measuring, RotaryCoring, Pause, OfMeasuring},
 	ReleaseBit:      {"releasing the bit", Measuring, RotaryCoring, FinishFirst, OfMeasuring},
 	RigUpLogging:    {"rigging up for logging", Measuring, Logging, Pause, OfMeasuring},
@@ -138,6 +163,7 @@ var traits = [Kinds]Traits{
 	WaitForDaylight: {"waiting for daylight", Measuring, AnySea, Pause, OfMeasuring},
 	MammalWatch:     {"marine mammal watch", Measuring, Logging, Restart, OfMeasuring},
 	Penetrometer:    {"penetrometer run", Measuring, PistonCoring, Restart, OfMeasuring},
+	AwaitResults:    {"waiting for results", Other, AnySea, Pause, OfLeaving},
 	HeavyMud:        {"filling with heavy mud", Trips, AnySea, FinishFirst, OfLeaving},
 	CementPlug:      {"setting a cement plug", Trips, RotaryCoring, FinishFirst, OfLeaving},
 	OtherWork:       {"other work on site", Other, Tripping, Pause, OfOtherWork},

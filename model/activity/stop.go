@@ -14,6 +14,9 @@ const (
 	RestartAtSea             // the same in a rough sea, but a breakdown is a pause: a task
 )
 
+// BeginsAgain reports whether what was done is lost by a stop: of the sea, or else of a breakdown.
+func (s Stop) BeginsAgain(sea bool) bool { return s == Restart || sea && s == RestartAtSea }
+
 func (s Stop) String() string {
 	return [...]string{"pauses", "pauses after the unit in hand", "is finished first", "is given up", "begins again", "begins again after a rough sea"}[s]
 }

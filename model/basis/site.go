@@ -55,6 +55,7 @@ func (b *book) layer(s *voyage.Site, l int, path string) {
 	add("drilling rate", "drilling_rate", is.Lithology.Rate, rate, s.Layers[l].Rate)
 	add("drilling ahead", "drilling_ahead_rate", is.Lithology.Ahead, rate, s.Layers[l].Ahead)
 	add("chance of sticking against that in mud", "sticking", is.Lithology.Sticking, percent, s.Layers[l].Sticking)
+	add("wear of a bit against that in hard rock", "bit_wear", is.Lithology.Wear, percent, s.Layers[l].Wear)
 	for _, tool := range toolsAt(s) {
 		add("recovery "+tool.String(), "recovery."+tool.Key(), is.Lithology.Recovery[tool], percent, s.Layers[l].Recovery[tool])
 	}
@@ -100,7 +101,16 @@ func (b *book) item(item *voyage.Item, site, path string) {
 	if item.Hole.Existing > 0 {
 		b.stated("programme", site, "hole "+item.Name+": there already, down to", path+".existing", float64(item.Hole.Existing), mbsf)
 	}
-	if item.Hole.DrillAheadTo > item.Hole.Existing {
+	if item.Hole.Fill > 0 {
+		b.stated("programme", site, "hole "+item.Name+": filled", path+".fill", float64(item.Hole.Fill), metres)
+	}
+	if item.Hole.CasedAlready > 0 {
+		b.stated("programme", site, "hole "+item.Name+": cased already to", path+".cased_to", float64(item.Hole.CasedAlready), mbsf)
+	}
+	for k, c := range item.Hole.Casing {
+		b.stated("programme", site, fmt.Sprintf("hole %s: casing %s to", item.Name, c.Name), fmt.Sprintf("%s.casing[%d].to", path, k), float64(c.To), mbsf)
+	}
+	if item.Hole.DrillAheadTo > max(item.Hole.Existing, item.Hole.CasedTo()) {
 		b.stated("programme", site, "hole "+item.Name+": drilled ahead to", path+".drill_ahead_to", float64(item.Hole.DrillAheadTo), mbsf)
 	}
 	for k, stage := range item.Hole.Stages {

@@ -66,19 +66,23 @@ func above(shape spread.Shape, value float64) float64 {
 }
 
 // rotaryHours is the time that the rotary bit turns, drilling ahead and cutting cores, at rates that a share
-// of all is slower than.
+// of all is slower than, in hours of hard rock.
 func (i *inspector) rotaryHours(s *voyage.Site, h *plan.Hole, slower float64) (hours float64) {
 	if len(h.Stages) > 0 && !h.Stages[0].With.Assembly().Of().Bit {
 		return 0
 	}
 	ahead := float64(h.DrillAheadTo)
-	drilled := func(l ground.Lithology, metres float64) { hours += metres / l.Ahead.Shape.Quantile(slower) / 3600 }
-	through(s, float64(h.Existing), ahead, drilled)
+	drilled := func(l ground.Lithology, metres float64) {
+		hours += metres / l.Ahead.Shape.Quantile(slower) / 3600 * l.Wear.Median()
+	}
+	through(s, float64(max(h.Existing, h.CasedTo())), ahead, drilled) // a bit of its own drills for casing
 	at := ahead
 	for _, stage := range h.Stages {
 		from := max(at, float64(stage.From))
 		through(s, at, from, drilled)
-		through(s, from, float64(stage.To), func(l ground.Lithology, metres float64) { hours += metres / l.Rate.Shape.Quantile(slower) / 3600 })
+		through(s, from, float64(stage.To), func(l ground.Lithology, metres float64) {
+			hours += metres / l.Rate.Shape.Quantile(slower) / 3600 * l.Wear.Median()
+		})
 		at = float64(stage.To)
 	}
 	return hours

@@ -9,6 +9,7 @@ func Cautions() []string {
 		"Where hydrogen sulphide (H2S) may be met there is a plan for it before the first core.",
 		"There is no riser and no blowout preventer: against shallow gas and water flow kill mud is ready before the spud, and the ship moves off.",
 		"There is a plan for stuck pipe, and the string can be severed: charges are on board, and the winch for them works.",
+		"A string that is lost costs in the order of a million US dollars (from memory); the plan stops where none is left on board.",
 		"Who drifts off station with pipe in the hole has minutes: it is drilled before the first spud.",
 		"Cables, pipelines, wrecks and dumped munitions are looked for before anything touches the sea floor.",
 		"Radioactive sources need permits, and are fished for where they are lost.",

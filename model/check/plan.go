@@ -20,6 +20,8 @@ func Plan(v *voyage.Voyage, estimated voyage.QuickEstimate) []Finding {
 		i.place = i.plan.SitePath(n)
 		i.site(&v.Sites[n], n)
 	}
+	i.place = ""
+	i.strings()
 	slices.SortStableFunc(i.found, func(a, b Finding) int { return int(b.Verdict) - int(a.Verdict) })
 	return i.found
 }
@@ -32,6 +34,7 @@ type inspector struct {
 	board     drillstring.Board
 	reach     drillstring.Reach
 	response  *heave.Response // nil where the hull says no heave
+	lost      float64         // strings expected to be lost in all holes
 	place     string          // in the scenario of the site or hole that is looked at; empty for the expedition
 	found     []Finding
 }
@@ -89,6 +92,7 @@ func (i *inspector) hole(s *voyage.Site, item *voyage.Item) {
 	i.tooSlow(s, item)
 	i.bitWeight(s, item)
 	i.spud(s, item)
+	i.casing(s, item)
 	i.bitLife(s, item)
 	i.sticking(s, item)
 	i.logging(s, item)

@@ -12,13 +12,6 @@ import (
 	"coredays/model/voyage"
 )
 
-// rockWeight is the least weight on bit with which a lithology is cut, in klbf; what is not named is
-// sediment. All from memory and common practice: 2,000 to 4,000 lbf for each inch of a roller-cone bit in
-// hard rock, on a 9-7/8 in bit, down to little but the weight of the assembly in sediment.
-var rockWeight = map[string]float64{
-	"chalk": 8, "claystone": 10, "volcaniclastic": 10, "limestone": 15, "chert": 20, "basalt": 20, "gabbro": 20,
-}
-
 const (
 	sedimentWeight = 3.0 // klbf, common practice, from memory
 	hardRock       = 15  // klbf; what needs as much is no sediment that collars could be buried in, judgement
@@ -28,8 +21,8 @@ const (
 )
 
 func needs(lithology string) float64 {
-	if w, rock := rockWeight[lithology]; rock {
-		return w
+	if w, rock := ground.RockWeight(lithology); rock {
+		return float64(w / klbf)
 	}
 	return sedimentWeight
 }

@@ -28,7 +28,9 @@ func (i *inspector) sticking(s *voyage.Site, item *voyage.Item) {
 		}
 		stuck += min(1, rates[rig.StuckChance].Median()*ground.Stickiness(worst, unit.Length(depth), stood*unit.Duration(depth/bottom)))
 	}
-	if lost := stuck * rates[rig.LostBHA].Median(); lost > mostLost {
+	lost := stuck * rates[rig.LostBHA].Median()
+	i.lost += lost
+	if lost > mostLost {
 		chance := math.Exp(-lost) // none of a Poisson number of them
 		i.note(Finding{Site: s.Name, Hole: item.Name, What: "strings expected to be lost by sticking", Verdict: Caution, Value: lost, Limit: mostLost, Unit: "strings",
 			Source: "chance of sticking by ground, open metres and hours, and of losing what sticks, from memory; judgement", Chance: &chance,
@@ -43,3 +45,25 @@ func (i *inspector) openFor(item *voyage.Item) unit.Duration {
 	}
 	return unit.Duration(float64(item.Item.AskedFor()) / 10 * float64(unit.Hour))
 }
+
+// strings looks whether what is on board makes up a string after those that may be lost: a Poisson number of them.
+func (i *inspector) strings() {
+	have := i.v.OnBoard.Strings
+	if have == 0 || i.lost == 0 {
+		return
+	}
+	few, term := 0.0, math.Exp(-i.lost)
+	for n := range have {
+		few += term
+		term *= i.lost / float64(n+1)
+	}
+	f := Finding{What: "strings that can be made up of assemblies and collars on board", Value: float64(have), Limit: 1 + i.lost, Least: true, Unit: "strings",
+		Source: "one to work with and those expected to be lost; the plan stops where none is left. A lost string costs in the order of a million US dollars (from memory)"}
+	if 1-few > seldomShort {
+		f.Verdict, f.Chance, f.Cure = Caution, &few, "more assemblies and collars on board, or less risk: see the holes"
+	}
+	i.note(f)
+}
+
+// seldomShort is the chance of running out of strings above which it is cautioned [judgement].
+const seldomShort = 0.02

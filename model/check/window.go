@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"time"
 
+	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/unit"
 	"coredays/model/voyage"
@@ -69,7 +70,12 @@ func (i *inspector) sailed(date time.Time) unit.Duration {
 
 // closings looks how much of the time a site is closed.
 func (i *inspector) closings(s *voyage.Site) {
-	u := s.Unusable
+	for _, u := range s.Closings() {
+		i.closing(s, u)
+	}
+}
+
+func (i *inspector) closing(s *voyage.Site, u plan.Unusable) {
 	if !u.Every.Given() || !u.Lasts.Given() {
 		return
 	}

@@ -10,6 +10,8 @@ const (
 	NoBHA Assembly = iota
 	PistonBHA
 	RotaryBHA
+	CasingString // a string of casing below its running tool
+	RunningTool  // that has let go of its casing
 	Assemblies
 )
 
@@ -31,4 +33,7 @@ var assemblyTraits [Assemblies]AssemblyTraits = [...]AssemblyTraits{
 	NoBHA:     {"none", NoRate, Tools, false},
 	PistonBHA: {"APC/XCB", rig.PistonMakeUp, XCB, false},
 	RotaryBHA: {"RCB", rig.RotaryMakeUp, RCB, true},
+
+	CasingString: {"casing", NoRate, Tools, false},
+	RunningTool:  {"running tool", NoRate, Tools, false},
 }

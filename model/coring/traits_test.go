@@ -38,7 +38,7 @@ func TestEveryToolHasItsTraits(t *testing.T) {
 }
 
 func TestEveryAssemblyHasItsTraits(t *testing.T) {
-	for a := NoBHA + 1; a < Assemblies; a++ {
+	for a := PistonBHA; a <= RotaryBHA; a++ { // those that core
 		is := a.Of()
 		if is.Name == "" || is.MakeUp == 0 || is.MakeUp >= NoRate {
 			t.Errorf("assembly %d: %+v", int(a), is)

@@ -19,6 +19,8 @@ type Lithology struct {
 	Ahead spread.Quantity
 	// Sticking is how much more than mud it grips the string, or falls in on it: a factor of the chance that it sticks.
 	Sticking spread.Quantity
+	// Wear is how much faster than hard rock it wears a bit: the hours of a bit's life that an hour of rotating takes.
+	Wear spread.Quantity
 	// Recovery is the share of the cored length that is recovered, by tool.
 	Recovery [coring.Tools]spread.Quantity
 }

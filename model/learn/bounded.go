@@ -72,6 +72,9 @@ func beyond(mean, sd, bound float64, side Bound) (m, v float64) {
 	return m, math.Max(v, 1e-9*sd*sd)
 }
 
+// Above is mean and variance of a standard normal score of which it is known that it is above a bound.
+func Above(bound float64) (mean, variance float64) { return beyond(0, 1, bound, AtLeast) }
+
 // hazardOf is the normal density over the chance of a higher score.
 func hazardOf(a float64) float64 {
 	if a > 25 {

@@ -18,7 +18,7 @@ func TestOneBoundIsTheTruncatedNormal(t *testing.T) {
 		score float64
 		sign  float64
 	}{{AtLeast, 0.5, 1}, {AtMost, -0.5, -1}} {
-		p, err := From(Evidence{q, []Observation{{Value: valueAt(side.score), Bound: side.bound}}})
+		p, err := From(Evidence{Of: q, Seen: []Observation{{Value: valueAt(side.score), Bound: side.bound}}})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -34,7 +34,7 @@ func TestSeveralBoundsAreNearTheWholeDistribution(t *testing.T) {
 	q := spread.Quantity{Shape: linear{}, Shares: spread.Shares{0.4, 0.3, 0, 0.3}}
 	seen := []Observation{{At: Place{0, 0}, Value: valueAt(0.4)}, {At: Place{0, 0}, Value: valueAt(0.9), Bound: AtLeast},
 		{At: Place{1, 0}, Value: valueAt(0.7), Bound: AtLeast}, {At: Place{1, 0}, Value: valueAt(1.0), Bound: AtLeast}, {At: Place{1, 0}, Value: valueAt(1.5), Bound: AtMost}}
-	p, err := From(Evidence{q, seen})
+	p, err := From(Evidence{Of: q, Seen: seen})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -70,7 +70,7 @@ func TestTheLongerAWorkLastsTheMoreItsBoundTells(t *testing.T) {
 	q := spread.Quantity{Shape: linear{}, Shares: spread.Shares{0.5, 0, 0, 0.5}}
 	before := 0.0
 	for _, score := range []float64{-3.5, -1, 0, 1, 2, 3.5} {
-		p, err := From(Evidence{q, []Observation{{Value: valueAt(score), Bound: AtLeast}}})
+		p, err := From(Evidence{Of: q, Seen: []Observation{{Value: valueAt(score), Bound: AtLeast}}})
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -31,13 +31,17 @@ type Observation struct {
 type Evidence struct {
 	Of   spread.Quantity
 	Seen []Observation
+	// Above names the scores of its levels above the run, which all evidence of the same name has in common, such as the
+	// recovery of a tool in several layers; 0 for scores of its own. Those that have them in common hang on the common
+	// factor alike.
+	Above uint64
 }
 
 // Factor names one of the scores that make up a value: of which evidence, at which level and place. Of is Common for
 // the factor that all quantities share. A factor of the level Run is the score of the last run observed at the place,
 // which the next run hangs on where runs persist.
 type Factor struct {
-	Of    int // index of the evidence, or Common
+	Of    int // index of the evidence, or Common; above the run, of the first that has the score
 	Level spread.Level
 	At    Place // Site counts at the level Site, both at the levels Hole and Run, neither at Expedition
 }

@@ -10,6 +10,7 @@ import (
 // of the products of their weights on the same sources, and their runs where those hang together.
 type item struct {
 	of      int
+	above   int // the first evidence with which it has the levels above the run in common
 	at      Place
 	weight  [spread.Levels]float64
 	common  float64 // loading of the expedition's score on the common factor
@@ -22,13 +23,13 @@ type item struct {
 
 // covariance of two items, their own variance left out.
 func covariance(a, b *item) (sum float64) {
-	if a.of == b.of {
+	if a.above == b.above {
 		sum = a.weight[spread.Expedition] * b.weight[spread.Expedition]
 	} else {
 		sum = a.weight[spread.Expedition] * a.common * b.weight[spread.Expedition] * b.common
 	}
 	sum += a.weight[spread.Expedition]*a.common*b.shared + b.weight[spread.Expedition]*b.common*a.shared + a.shared*b.shared
-	if a.of != b.of || a.at.Site != b.at.Site {
+	if a.above != b.above || a.at.Site != b.at.Site {
 		return sum
 	}
 	sum += a.weight[spread.Site] * b.weight[spread.Site]
@@ -36,7 +37,7 @@ func covariance(a, b *item) (sum float64) {
 		return sum
 	}
 	sum += a.weight[spread.Hole] * b.weight[spread.Hole]
-	if a.alone || b.alone {
+	if a.alone || b.alone || a.of != b.of {
 		return sum
 	}
 	apart := math.Abs(float64(a.run - b.run))
@@ -44,11 +45,11 @@ func covariance(a, b *item) (sum float64) {
 }
 
 // factorItem is the item of a factor: one level alone, with a weight of 1.
-func factorItem(f Factor, run int, q *spread.Drawn) item {
+func factorItem(f Factor, above, run int, q *spread.Drawn) item {
 	if f.Of == Common {
-		return item{of: Common, shared: 1}
+		return item{of: Common, above: Common, shared: 1}
 	}
-	x := item{of: f.Of, at: f.At, common: q.Common, persist: q.Persistence, run: run}
+	x := item{of: f.Of, above: above, at: f.At, common: q.Common, persist: q.Persistence, run: run}
 	x.weight[f.Level] = 1
 	return x
 }

@@ -15,7 +15,7 @@ type observed struct {
 
 // observe turns values into scores. Values of the same place that are known alike and hang together by nothing but
 // their levels are put together as their mean, which loses nothing and saves time.
-func observe(of int, q *spread.Drawn, seen []Observation) (exact, bounded []observed, outside int) {
+func observe(of, above int, q *spread.Drawn, seen []Observation) (exact, bounded []observed, outside int) {
 	type alike struct {
 		at  Place
 		own float64
@@ -27,7 +27,7 @@ func observe(of int, q *spread.Drawn, seen []Observation) (exact, bounded []obse
 		if !inside && beyondReading(q, &o) {
 			outside++
 		}
-		x := observed{item: item{of: of, at: o.At, weight: q.Weight, common: q.Common, persist: q.Persistence, run: o.Run}, score: score, bound: o.Bound}
+		x := observed{item: item{of: of, above: above, at: o.At, weight: q.Weight, common: q.Common, persist: q.Persistence, run: o.Run}, score: score, bound: o.Bound}
 		run := q.Weight[spread.Run] * q.Weight[spread.Run]
 		if o.Mean > 1 { // a mean of several runs scatters less, and which of them it hangs on is not known
 			x.alone, run = true, run/float64(o.Mean)
@@ -78,7 +78,7 @@ func (p *Posterior) Total(of int, at Place) Score {
 	q := &p.drawn[of]
 	load := map[int]float64{}
 	var mean, variance float64
-	for _, f := range []Factor{{of, spread.Expedition, Place{}}, {of, spread.Site, Place{Site: at.Site}}, {of, spread.Hole, at}, {of, spread.Run, at}} {
+	for _, f := range []Factor{{p.above[of], spread.Expedition, Place{}}, {p.above[of], spread.Site, Place{Site: at.Site}}, {p.above[of], spread.Hole, at}, {of, spread.Run, at}} {
 		w := q.Weight[f.Level]
 		i, known := p.index[f]
 		if f.Level == spread.Run && known {

@@ -19,6 +19,7 @@ type Posterior struct {
 	root    *mat.TriDense
 	index   map[Factor]int
 	drawn   []spread.Drawn
+	above   []int // of each evidence, the first that has its levels above the run
 }
 
 // From conditions the spreads on the evidence. It is an error where nothing can be learned because a quantity
@@ -27,13 +28,20 @@ type Posterior struct {
 func From(evidence ...Evidence) (*Posterior, error) {
 	p := &Posterior{Outside: make([]int, len(evidence)), index: map[Factor]int{}}
 	var exact, bounded []observed
+	named := map[uint64]int{}
 	for n := range evidence {
 		q := &evidence[n].Of
 		if q.Shape == nil || q.IsFixed() {
 			return nil, fmt.Errorf("evidence %d: a quantity without spread learns nothing", n+1)
 		}
 		p.drawn = append(p.drawn, q.Compile())
-		e, b, outside := observe(n, &p.drawn[n], evidence[n].Seen)
+		above, known := named[evidence[n].Above]
+		if !known || evidence[n].Above == 0 {
+			above = n
+			named[evidence[n].Above] = n
+		}
+		p.above = append(p.above, above)
+		e, b, outside := observe(n, above, &p.drawn[n], evidence[n].Seen)
 		exact, bounded = append(exact, e...), append(bounded, b...)
 		p.Outside[n] = outside
 	}
@@ -63,17 +71,21 @@ func (p *Posterior) collect(all []observed) (items []item) {
 		}
 		p.index[f] = len(p.Factors)
 		p.Factors = append(p.Factors, f)
-		items = append(items, factorItem(f, last[f], q))
+		above := f.Of
+		if f.Of != Common {
+			above = p.above[f.Of]
+		}
+		items = append(items, factorItem(f, above, last[f], q))
 	}
 	add(Factor{Of: Common}, nil)
 	for n := range p.drawn {
-		add(Factor{n, spread.Expedition, Place{}}, &p.drawn[n])
+		add(Factor{p.above[n], spread.Expedition, Place{}}, &p.drawn[n])
 	}
 	for i := range all {
 		x := &all[i].item
 		q := &p.drawn[x.of]
-		add(Factor{x.of, spread.Site, Place{Site: x.at.Site}}, q)
-		add(Factor{x.of, spread.Hole, x.at}, q)
+		add(Factor{x.above, spread.Site, Place{Site: x.at.Site}}, q)
+		add(Factor{x.above, spread.Hole, x.at}, q)
 		if _, known := last[Factor{x.of, spread.Run, x.at}]; known && q.Persistence != 0 {
 			add(Factor{x.of, spread.Run, x.at}, q)
 		}

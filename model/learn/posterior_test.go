@@ -75,7 +75,7 @@ func nested() []Evidence {
 			}
 		}
 	}
-	return []Evidence{{a, seen[0]}, {b, seen[1]}}
+	return []Evidence{{Of: a, Seen: seen[0]}, {Of: b, Seen: seen[1]}}
 }
 
 // reference writes every score as a row of weights on independent standard normal sources (common, own, sites,
@@ -243,11 +243,11 @@ func TestReadingsPutTogetherAreAsGoodAsApart(t *testing.T) {
 		o.Error += 1e-12 * float64(i)
 		apart = append(apart, o)
 	}
-	a, err := From(Evidence{q, alike})
+	a, err := From(Evidence{Of: q, Seen: alike})
 	if err != nil {
 		t.Fatal(err)
 	}
-	b, err := From(Evidence{q, apart})
+	b, err := From(Evidence{Of: q, Seen: apart})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -264,11 +264,11 @@ func TestMeanOfRunsIsWorthAsManyRuns(t *testing.T) {
 	for _, score := range []float64{0.2, 0.6, 1.1, 1.3} {
 		four = append(four, Observation{Value: valueAt(score)})
 	}
-	a, err := From(Evidence{q, four})
+	a, err := From(Evidence{Of: q, Seen: four})
 	if err != nil {
 		t.Fatal(err)
 	}
-	b, err := From(Evidence{q, []Observation{{Value: valueAt(0.8), Mean: 4}}})
+	b, err := From(Evidence{Of: q, Seen: []Observation{{Value: valueAt(0.8), Mean: 4}}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -281,7 +281,7 @@ func TestContradictionsAndSpreadlessQuantitiesAreRefused(t *testing.T) {
 		t.Error("a fixed quantity learned something")
 	}
 	q := spread.Quantity{Shape: linear{}, Shares: spread.All(spread.Expedition)}
-	if _, err := From(Evidence{q, []Observation{{Value: 9, Error: 1e-9}, {Value: 11}}}); err == nil {
+	if _, err := From(Evidence{Of: q, Seen: []Observation{{Value: 9, Error: 1e-9}, {Value: 11}}}); err == nil {
 		t.Error("two values of one score were both believed")
 	}
 }
@@ -293,7 +293,7 @@ func TestValuesOutsideTheShapeAreCounted(t *testing.T) {
 		t.Fatal(err)
 	}
 	q := spread.Quantity{Shape: shape, Shares: spread.Shares{0.5, 0, 0, 0.5}}
-	p, err := From(Evidence{q, []Observation{{Value: -3}, {Value: 0.5}, {Value: 7}, {Value: 8}}})
+	p, err := From(Evidence{Of: q, Seen: []Observation{{Value: -3}, {Value: 0.5}, {Value: 7}, {Value: 8}}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -311,12 +311,48 @@ func TestAValueThatItsReadingBringsOutsideIsNotCounted(t *testing.T) {
 	}
 	q := spread.Quantity{Shape: shape, Shares: spread.Shares{0.5, 0, 0, 0.5}}
 	for reading, want := range map[float64]int{0.02: 0, 0.009: 2, 0: 2} {
-		p, err := From(Evidence{q, []Observation{{Value: 1.02, Error: reading}, {Value: -0.02, Error: reading}}})
+		p, err := From(Evidence{Of: q, Seen: []Observation{{Value: 1.02, Error: reading}, {Value: -0.02, Error: reading}}})
 		if err != nil {
 			t.Fatal(err)
 		}
 		if p.Outside[0] != want {
 			t.Errorf("read to %g: %d values outside, want %d", reading, p.Outside[0], want)
 		}
+	}
+}
+
+// Two quantities with their levels above the run in common, by hand: of the expedition's weighted score x (variance 0.5)
+// a score of 1 with a run's variance of 0.5 tells mean 0.5 and variance 0.25, and so of the other quantity, whose run has
+// 0.5 of its own. With scores of their own the other one learns nothing, nor does it from the other's runs.
+func TestWhatIsLearnedOfOneTellsOfThoseThatHaveItsLevels(t *testing.T) {
+	q := spread.Quantity{Shape: linear{}, Shares: spread.Shares{spread.Expedition: 0.3, spread.Site: 0.2, spread.Run: 0.5}, Persistence: 0.4}
+	seen := []Observation{{Run: 1, Value: valueAt(1)}}
+	for _, c := range []struct {
+		above    uint64
+		at       Place
+		mean, va float64
+	}{{7, Place{}, 0.5, 0.75}, {7, Place{Site: 3}, 0.3, 0.91}, {0, Place{}, 0, 1}} {
+		p, err := From(Evidence{Of: q, Seen: seen, Above: c.above}, Evidence{Of: q, Above: c.above})
+		if err != nil {
+			t.Fatal(err)
+		}
+		got := p.Total(1, c.at)
+		near(t, "mean of the other", got.Mean, c.mean, fine)
+		near(t, "sd of the other", got.SD, math.Sqrt(c.va), fine)
+	}
+}
+
+// Seen of both, by hand: scores of 1 and 0.4, each with a run's variance of 0.5, are two readings of one x with a variance
+// of 0.5: precision 6, mean (2 + 0.8) / 6, whichever quantity comes next.
+func TestValuesOfBothTellOfWhatTheyHaveInCommon(t *testing.T) {
+	q := spread.Quantity{Shape: linear{}, Shares: spread.Shares{spread.Expedition: 0.2, spread.Site: 0.2, spread.Hole: 0.1, spread.Run: 0.5}}
+	p, err := From(Evidence{Of: q, Seen: []Observation{{Value: valueAt(1)}}, Above: 7}, Evidence{Of: q, Seen: []Observation{{Value: valueAt(0.4)}}, Above: 7})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for of := range 2 {
+		got := p.Total(of, Place{})
+		near(t, "mean", got.Mean, 2.8/6, fine)
+		near(t, "sd", got.SD, math.Sqrt(1.0/6+0.5), fine)
 	}
 }

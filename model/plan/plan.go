@@ -48,6 +48,7 @@ type Plan struct {
 type Port struct {
 	Name     string
 	Position geo.Position
+	Via      []geo.Position // waypoints on the way to it from the last site
 }
 
 // Precedence is a constraint on the order of two sites.
@@ -71,6 +72,8 @@ type Site struct {
 	Climate    sea.Climate
 	Likeness   *sea.Likeness // of a record of the sea there, in place of the climate; nil for none
 	Unusable   Unusable
+	More       []Unusable // what closes it besides
+	Call       Call       // on the way to it
 	Places     Places
 	// NotBefore and NotAfter are the first and the last date for work here; zero for none. The ship
 	// waits for the first; after the last nothing more is begun here.
@@ -117,13 +120,17 @@ type Condition struct {
 type Hole struct {
 	StartOffset  unit.Length // how much higher than usual the bit starts, so that core gaps are staggered
 	Existing     unit.Depth  // of a hole with a cone that is there already and is deepened; 0 for a new one
+	Fill         unit.Length // that has gathered in an existing one
+	CasedAlready unit.Depth  // how far an existing one is cased
 	DrillAheadTo unit.Depth  // 0 for none, at least Existing
 	Stages       []Stage
 	Oriented     bool // piston cores are oriented
 	Temperature  []int
 	Penetrometer []unit.Depth // runs of a penetrometer before the core below that depth
-	Logging      []int        // indices into the ship's tool strings
+	EndsEarly    *EndsEarly
+	Logging      []int // indices into the ship's tool strings
 	Reentry      Reentry
+	Casing       []Casing // from the sea floor down; where Existing is 0, the first stands with a new cone
 	Abandon      Abandon
 	IfLost       IfLost
 }
@@ -134,6 +141,7 @@ type Stage struct {
 	From      unit.Depth  // drilled down to without coring below the stage before; 0 to go on where that ended
 	To        unit.Depth  // the deepest it may go
 	Advance   unit.Length // of each core where that is known; 0 for the stroke of the tool
+	HardShoe  bool        // a cutting shoe, or bit, for hard ground
 	ToRefusal bool        // no depth was given but the tool's refusal; To is then the deepest that is allowed
 }
 
@@ -144,7 +152,7 @@ type Reentry int
 const (
 	NoReentry Reentry = iota
 	Funnel            // free-fall funnel, dropped before pulling out
-	Cone              // stands on the sea floor already, with or without casing below it
+	Cone              // stands on the sea floor already, or is set with the first casing
 )
 
 // Abandon is how a hole is left.

@@ -9,6 +9,7 @@ type Row struct {
 	Of                 int // holes of the site, by the source
 	Coring             bool
 	Later              bool // the source says that the leg drilled another site before
+	Partial            bool // the source has not all sites of the leg
 }
 
 // LeftOut is a row that is not used.
@@ -31,6 +32,7 @@ func Group(rows []Row, torn map[[3]string]bool) (sites []Site, out []LeftOut) {
 	}
 	began := beginnings(rows)
 	reached, left := hopsOf(rows)
+	partial := partialLegs(rows)
 	for _, k := range keys {
 		s := Site{Program: k[0], Leg: k[1], Name: k[2]}
 		for _, r := range of[k] {
@@ -45,9 +47,21 @@ func Group(rows []Row, torn map[[3]string]bool) (sites []Site, out []LeftOut) {
 		}
 		s.First = s.Start().Equal(began[[2]string{s.Program, s.Leg}]) && !of[k][0].Later
 		s.Reached, s.LeftHanging = reached[k], left[k]
+		s.Partial = partial[[2]string{s.Program, s.Leg}]
 		sites = append(sites, s)
 	}
 	return sites, out
+}
+
+// partialLegs are those of which the source has not all sites.
+func partialLegs(rows []Row) map[[2]string]bool {
+	partial := map[[2]string]bool{}
+	for _, r := range rows {
+		if r.Partial {
+			partial[[2]string{r.Program, r.Leg}] = true
+		}
+	}
+	return partial
 }
 
 // beginnings are when the first hole of each leg began, whether or not its site is used.

@@ -14,6 +14,7 @@ type Site struct {
 	Program, Leg, Name string
 	Holes              []Hole // in the order drilled
 	First              bool   // of its leg
+	Partial            bool   // the table has not all sites of its leg
 	// Reached is the assembly that hung clear of the sea floor when the ship came, NoBHA where all pipe was on deck;
 	// LeftHanging says that she left so.
 	Reached     coring.Assembly

@@ -24,6 +24,9 @@ const (
 	PistonMakeUp
 	RotaryMakeUp
 	LayDown
+	Racker
+	HoistingSpeed
+	LoweringSpeed
 	StandLength
 	JointLength
 	Tripping
@@ -48,6 +51,8 @@ const (
 	MudlineReset
 	FailedStart
 	FailedStartTime
+	BareStart
+	BareSurvey
 
 	PistonDurationFactor
 	PistonAlone
@@ -77,6 +82,9 @@ const (
 	CoresBetweenSweeps
 	CentreBit
 	BitLife
+	HardShoeInRock
+	HardShoeInSoft
+	HardShoeRecovery
 	ExtendedLeastRate
 	ExtendedDeepFrom
 	ExtendedDeep
@@ -109,6 +117,20 @@ const (
 	CameraSpeed
 	FirstStab
 	NextStab
+	TripFill
+	WashDown
+
+	ConeMakeUp
+	CasingJoint
+	CasingJointLength
+	Jetting
+	DrillInPace
+	CasingLanding
+	CasingCement
+	CementSetting
+	ShoeDrilling
+	HangerFailure
+	HangerTime
 
 	HeavyMud
 	CementPlug
@@ -180,6 +202,9 @@ var meanings = [Rates]Meaning{
 	PistonMakeUp:       {"piston_make_up", unit.OfDuration, "making up the APC/XCB assembly", "h"},
 	RotaryMakeUp:       {"rotary_make_up", unit.OfDuration, "making up the rotary assembly", "h"},
 	LayDown:            {"lay_down", unit.OfDuration, "laying down or standing back an assembly", "h"},
+	Racker:             {"racker", unit.OfDuration, "least time of a stand apart from its way: racked or fetched, made up or broken", "min"},
+	HoistingSpeed:      {"hoisting_speed", unit.OfSpeed, "speed at which the hoist lifts 320 t; lighter loads in proportion faster", "m/s"},
+	LoweringSpeed:      {"lowering_speed", unit.OfSpeed, "speed at which 320 t are lowered so that they can be stopped; lighter loads in proportion faster", "m/s"},
 	StandLength:        {"stand_length", unit.OfLength, "a stand of pipe", "m"},
 	JointLength:        {"joint_length", unit.OfLength, "a joint of pipe", "m"},
 	Tripping:           {"tripping", unit.OfStandRate, "running or pulling pipe above the sea floor, without the BHA", "stands/h"},
@@ -204,6 +229,9 @@ var meanings = [Rates]Meaning{
 	MudlineReset:     {"mudline_reset", unit.OfDuration, "setting the bit anew for another mudline shot", "min"},
 	FailedStart:      {"failed_start", unit.OfShare, "chance that a hole is given up near the sea floor and begun again", "%"},
 	FailedStartTime:  {"failed_start_time", unit.OfDuration, "time that it costs", "h"},
+
+	BareStart:  {"bare_start", unit.OfShare, "the same on rock with less than 5 m of sediment", "%"},
+	BareSurvey: {"bare_survey", unit.OfDuration, "survey by camera for a place to spud on such rock", "h"},
 
 	PistonDurationFactor:   {"piston_duration_factor", unit.OfShare, "duration of the piston cycle over its median; above 100 % is slower", "%"},
 	PistonAlone:            {"piston_alone", unit.OfShare, "duration factor of the piston cycle at sites where no other tool is used, against that of other sites", "%"},
@@ -233,6 +261,9 @@ var meanings = [Rates]Meaning{
 	CoresBetweenSweeps:     {"cores_between_sweeps", unit.OfCount, "rotary cores between mud sweeps", ""},
 	CentreBit:              {"centre_bit", unit.OfDuration, "handling the centre bit after drilling ahead", "min"},
 	BitLife:                {"bit_life", unit.OfDuration, "rotating hours of a rotary bit", "h"},
+	HardShoeInRock:         {"hard_shoe_in_rock", unit.OfShare, "cutting rate of a shoe or bit for hard ground in rock, against the standard one", "%"},
+	HardShoeInSoft:         {"hard_shoe_in_soft", unit.OfShare, "the same in sediment", "%"},
+	HardShoeRecovery:       {"hard_shoe_recovery", unit.OfShare, "recovery with such a shoe or bit in rock, against the standard one", "%"},
 	ExtendedLeastRate:      {"extended_least_rate", unit.OfSpeed, "slower than this the extended barrel is given up", "m/h"},
 	ExtendedDeepFrom:       {"extended_deep_from", unit.OfLength, "depth below the sea floor from which the extended barrel cuts slower, where no drilling rate is stated", "m"},
 	ExtendedDeep:           {"extended_deep", unit.OfShare, "cutting rate of the extended barrel from that depth on, against that of the lithology", "%"},
@@ -265,6 +296,21 @@ var meanings = [Rates]Meaning{
 	CameraSpeed: {"camera_speed", unit.OfSpeed, "camera down and up along the pipe", "m/min"},
 	FirstStab:   {"first_stab", unit.OfDuration, "searching and stabbing for the first time", "h"},
 	NextStab:    {"next_stab", unit.OfDuration, "searching and stabbing from then on", "h"},
+
+	TripFill: {"trip_fill", unit.OfLength, "fill at the bottom of a hole that the string comes back to, in mud; elsewhere with what sticks or falls in", "m"},
+	WashDown: {"wash_down", unit.OfSpeed, "washing down through fill", "m/h"},
+
+	ConeMakeUp:        {"cone_make_up", unit.OfDuration, "putting a re-entry cone together below the rig floor", "h"},
+	CasingJoint:       {"casing_joint", unit.OfDuration, "making up a joint of casing", "min"},
+	CasingJointLength: {"casing_joint_length", unit.OfLength, "a joint of casing", "m"},
+	Jetting:           {"jetting", unit.OfSpeed, "jetting in casing", "m/h"},
+	DrillInPace:       {"drill_in_pace", unit.OfShare, "rate of drilling in casing, against drilling ahead without coring", "%"},
+	CasingLanding:     {"casing_landing", unit.OfDuration, "landing and releasing casing", "h"},
+	CasingCement:      {"casing_cement", unit.OfDuration, "mixing and pumping the cement of a casing string", "h"},
+	CementSetting:     {"cement_setting", unit.OfDuration, "from pumping until cement bears being drilled out", "h"},
+	ShoeDrilling:      {"shoe_drilling", unit.OfDuration, "drilling out cement and shoe of a casing string", "h"},
+	HangerFailure:     {"hanger_failure", unit.OfShare, "chance that a casing hanger does not land or let go at once", "%"},
+	HangerTime:        {"hanger_time", unit.OfDuration, "time that it costs", "h"},
 
 	HeavyMud:   {"heavy_mud", unit.OfDuration, "filling a hole with heavy mud", "h"},
 	CementPlug: {"cement_plug", unit.OfDuration, "setting a cement plug", "h"},

@@ -5,21 +5,22 @@ import "coredays/model/record"
 // Hindcast is the answer of a hindcast: sites on record against what the simulator gives them.
 // Times of sites are in days.
 type Hindcast struct {
-	File         string
-	Level        string
-	Seed         uint64
-	Replications int
-	Card         Card
-	Classes      []Class
-	Sites        []Site
-	Legs         []Leg
-	OfSites      []Coverage // by result
-	OfLegs       []Coverage
-	Cycles       []Cycle
-	Recovery     []Recovery
-	AsItGoes     *AsItGoes // nil where it was not asked for
-	Open         []string  // what the record does not tell, in words
-	LeftOut      []record.LeftOut
+	File           string
+	Level          string
+	Seed           uint64
+	Replications   int
+	Card           Card
+	WithoutLegTime Card // of days, where nothing is known of how long legs are on their sites
+	Classes        []Class
+	Sites          []Site
+	Legs           []Leg
+	OfSites        []Coverage // by result
+	OfLegs         []Coverage
+	Cycles         []Cycle
+	Recovery       []Recovery
+	AsItGoes       *AsItGoes // nil where it was not asked for
+	Open           []string  // what the record does not tell, in words
+	LeftOut        []record.LeftOut
 }
 
 // Site is a site's days on record and in the forecast.

@@ -23,6 +23,7 @@ type Correction struct {
 	Funnel     *bool
 	Over       float64 // h that what is in hand, or trouble, still lasts by the crew's own estimate
 	Waves      float64 // m
+	ToGo       float64 // nautical miles to where she is bound, under way
 	HomeBy     time.Time
 	Holes      []HoleCorrection
 }
@@ -37,7 +38,7 @@ type HoleCorrection struct {
 // NoCorrection has nothing stated.
 func NoCorrection() Correction {
 	n := math.NaN()
-	return Correction{Depth: n, Bit: n, BitHours: n, Over: n, Waves: n}
+	return Correction{Depth: n, Bit: n, BitHours: n, Over: n, Waves: n, ToGo: n}
 }
 
 // Apply puts a state right. What contradicts the log, by more than a joint or 2 h, is refused; the faults name the
@@ -110,6 +111,13 @@ func (c *Correction) Apply(p *plan.Plan, s *State) (faults []string) {
 	}
 	if !math.IsNaN(c.Waves) {
 		s.Waves = unit.Length(c.Waves)
+	}
+	switch {
+	case math.IsNaN(c.ToGo):
+	case now.Site != None:
+		fault("to_go_nmi: by the log the ship is not under way but at site %s", p.Sites[now.Site].Name)
+	default:
+		s.ToGo, s.Way = true, unit.Length(c.ToGo)*unit.NauticalMile
 	}
 	if !c.HomeBy.IsZero() {
 		s.Home = c.HomeBy

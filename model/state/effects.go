@@ -5,6 +5,7 @@ import (
 
 	"coredays/model/activity"
 	"coredays/model/coring"
+	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/unit"
 )
@@ -41,7 +42,7 @@ func (r *reader) did(k activity.Kind, seconds unit.Duration, to time.Time, next 
 		} else {
 			s.Bit = high
 		}
-	case activity.RunInHole:
+	case activity.RunInHole, activity.WashDown:
 		s.Bit = floor + unit.Length(s.Hole.Depth)
 	case activity.PullFromHole:
 		if s.Bit = floor; next == activity.RigUpLogging || next == activity.RunInHole {
@@ -56,6 +57,8 @@ func (r *reader) did(k activity.Kind, seconds unit.Duration, to time.Time, next 
 	case activity.Stab:
 		s.Hole.Stabs++
 		s.Bit = floor + 1e-3
+	case activity.MakeUpCasing, activity.LandCasing, activity.CementCasing, activity.DrillShoe:
+		r.didCasing(k, to, next)
 	case activity.ConditionHole:
 		s.Hole.Conditioned = true
 	case activity.ReleaseBit:
@@ -92,7 +95,10 @@ func (r *reader) assembly() coring.Assembly {
 	if r.st.Now.Item == None || r.item(r.st.Now.Item).Hole == nil {
 		return coring.NoBHA
 	}
-	if h := r.item(r.st.Now.Item).Hole; len(h.Stages) > 0 {
+	if c := r.casing(); c != nil && c.By != plan.InADrilledHole {
+		return coring.CasingString
+	}
+	if h := r.item(r.st.Now.Item).Hole; len(h.Stages) > 0 && r.casing() == nil {
 		return h.Stages[0].With.Assembly()
 	}
 	return coring.RotaryBHA

@@ -17,14 +17,16 @@ const slack = 2 * time.Hour
 
 // reader follows a log line by line.
 type reader struct {
-	plan   *plan.Plan
-	st     *State
-	lines  []riglog.Line
-	first  []int // of each site, index of its first item
-	faults []Fault
-	deep   map[int]*riglog.Line // line with the depth known last, by item
-	bitRow *riglog.Line         // line that stated the bit's depth last
-	swept  time.Time            // when mud was swept around last
+	plan     *plan.Plan
+	st       *State
+	lines    []riglog.Line
+	first    []int // of each site, index of its first item
+	faults   []Fault
+	deep     map[int]*riglog.Line // line with the depth known last, by item
+	bitRow   *riglog.Line         // line that stated the bit's depth last
+	swept    time.Time            // when mud was swept around last
+	unknown  *riglog.Line         // the first whose words have no meaning
+	unknowns int                  // how many have none
 }
 
 // Read tells where the ship stands at a moment from what she wrote down; a zero moment is the end of the log. What
@@ -46,6 +48,12 @@ func Read(p *plan.Plan, papers *riglog.Papers, at time.Time) (*State, []Fault) {
 	r.st.From = r.lines[0].File
 	for i := range r.lines {
 		r.line(i)
+	}
+	switch {
+	case r.unknowns == 1:
+		r.note("line %d, %q, has no meaning: it counts as other work", r.unknown.Row, r.unknown.What)
+	case r.unknowns > 1:
+		r.note("%d lines have no meaning and count as other work, the first is line %d, %q", r.unknowns, r.unknown.Row, r.unknown.What)
 	}
 	r.cores(papers.Cores)
 	r.end()
@@ -118,7 +126,10 @@ func (r *reader) line(i int) {
 	doing := l.Doing
 	if len(doing) == 0 {
 		doing = []activity.Kind{activity.OtherWork}
-		r.note("line %d, %q, has no meaning: it counts as other work", l.Row, l.What)
+		if r.unknown == nil {
+			r.unknown = l
+		}
+		r.unknowns++
 	}
 	r.at(l, site, item, doing)
 	r.depth(l)
@@ -127,6 +138,11 @@ func (r *reader) line(i int) {
 	for n, k := range doing {
 		if k == activity.Task {
 			k = r.taskKind()
+		}
+		if held := seconds / unit.Duration(len(doing)); i > 0 && n == 0 && k == r.st.Doing {
+			r.st.Held += held
+		} else {
+			r.st.Doing, r.st.Held = k, held
 		}
 		r.remember(k, l, seconds/unit.Duration(len(doing)), n == 0)
 		r.st.Spent[k] += seconds / unit.Duration(len(doing))

@@ -22,8 +22,12 @@ type State struct {
 	Spent [activity.Kinds]unit.Duration
 	Words string        // what is in hand, in the log's words
 	Since time.Time     // when that began
+	Doing activity.Kind // what the log has last
+	Held  unit.Duration // how long that has lasted without a break
 	Over  unit.Duration // that what is in hand, or trouble, still lasts by the crew's estimate; 0 where they did not say
 	Waves unit.Length   // significant wave height now; not a number where it is not stated
+	ToGo  bool          // how far she still has to sail is stated
+	Way   unit.Length   // that distance
 	Home  time.Time     // latest arrival in port; zero for the plan's
 	From  string        // file of the log
 	Notes []string      // what was taken to be so without the log saying it
@@ -69,6 +73,7 @@ type Hole struct {
 	Probes      int
 	Funnel      bool
 	Stabs       int
+	Cased       Cased
 	Conditioned bool
 	Released    bool
 	Hung        bool // pipe at logging depth, rigged up

@@ -41,7 +41,7 @@ func mean(height unit.Length) sea.Climate {
 
 // ooze is a layer of a lithology with a spread at the site.
 func ooze(bottom unit.Depth) ground.Layer {
-	l := ground.Lithology{Name: "ooze", Strength: spread.Just(600), Rate: spread.Just(0.008), Ahead: spread.Just(0.01), Sticking: spread.Just(1)}
+	l := ground.Lithology{Name: "ooze", Strength: spread.Just(600), Rate: spread.Just(0.008), Ahead: spread.Just(0.01), Sticking: spread.Just(1), Wear: spread.Just(1)}
 	l.Recovery[coring.APC] = spread.Just(1.02)
 	return ground.Layer{Bottom: bottom, Lithology: l}
 }

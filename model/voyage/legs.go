@@ -63,11 +63,15 @@ func (c *compiler) legs() error {
 // mean climate of the way.
 func (c *compiler) leg(from, to Place) (Leg, error) {
 	points := []geo.Position{position(c.v.Plan, from)}
-	if to >= FirstSite {
-		points = append(points, c.v.Plan.Sites[to-FirstSite].Via...)
+	leg := Leg{Key: chance.KeyOf("leg", c.v.Name(from), c.v.Name(to)), Call: NoQuantity}
+	switch {
+	case to >= FirstSite:
+		points = append(points, c.v.Plan.Sites[to-FirstSite].Way()...)
+		leg.Call = c.calls[to-FirstSite]
+	case to == ToPort && from >= FirstSite:
+		points = append(points, c.v.Plan.To.Via...)
 	}
 	points = append(points, position(c.v.Plan, to))
-	leg := Leg{Key: chance.KeyOf("leg", c.v.Name(from), c.v.Name(to))}
 	for i := 1; i < len(points); i++ {
 		leg.Distance += float64(geo.Distance(points[i-1], points[i]))
 	}

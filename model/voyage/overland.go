@@ -42,10 +42,10 @@ func OverLand(p *plan.Plan) (all []Crossing) {
 				continue
 			}
 			to := plan.Port{Name: site.Name, Position: site.Position}
-			add(from, to, site.Via, p.SitePath(s)+".position")
+			add(from, to, site.Way(), p.SitePath(s)+".position")
 			from = to
 		}
-		add(from, p.To, nil, "ports.to.position")
+		add(from, p.To, p.To.Via, "ports.to.position")
 	}
 	return all
 }

@@ -10,6 +10,7 @@ import (
 	"coredays/model/activity"
 	"coredays/model/chance"
 	"coredays/model/coring"
+	"coredays/model/ground"
 	"coredays/model/places"
 	"coredays/model/plan"
 	"coredays/model/rig"
@@ -40,6 +41,7 @@ type Voyage struct {
 	ClearFloor float64      // significant wave height at which the bit leaves the hole, m
 	Recover    float64      // significant wave height at which pipe is recovered, m
 	Items      int          // of all sites
+	OnBoard    OnBoard
 }
 
 // Site is a compiled site.
@@ -50,13 +52,19 @@ type Site struct {
 	Section float64 // how deep the section goes that is wanted, m below sea floor
 	Layers  []Layer
 	Items   []Item
-	Alone   bool // no tool but piston corers is used here
+	Soft    float64 // sediment above the first hard rock by the survey, m; none is met where it is infinite
+	Alone   bool    // no tool but piston corers is used here
 	Waves   *sea.Table
-	Every   Quantity // mean time between closings; NoQuantity where nothing closes the site
-	Lasts   Quantity
+	Closes  []Closing
 	Known   *places.Year // what closes the site by the tables of known places; nil where they are not to
 	Course  int          // index into Voyage.Courses
 	Most    Limits
+}
+
+// Closing is something that closes a site for a while.
+type Closing struct {
+	Every Quantity // mean time between closings
+	Lasts Quantity
 }
 
 // Limits is the significant wave height above which each class of work stops, m.
@@ -70,6 +78,7 @@ type Layer struct {
 	Rate     Quantity
 	Ahead    Quantity
 	Sticking Quantity
+	Wear     Quantity
 	Recovery [coring.Tools]Quantity
 }
 
@@ -86,6 +95,7 @@ type Leg struct {
 	Key      chance.Key
 	Distance float64 // m
 	Waves    *sea.Table
+	Call     Quantity // time of a call on the way; NoQuantity without one
 }
 
 // Compile works out a plan. It fails where the plan's sea cannot be made or a figure of the ship is missing.
@@ -100,6 +110,7 @@ func compile(p *plan.Plan, known *shared) (*Voyage, error) {
 	for r, q := range p.Ship.Rates {
 		c.add(q, "rate", rig.Rate(r).Of().Key)
 	}
+	c.v.OnBoard = onBoard(&p.Ship)
 	c.v.InPort = c.add(p.InPort, "in port")
 	c.v.Courses = []sea.Course{sea.ByProcess(sea.NewProcess(sea.LongMemory, sea.ShortMemory, SeaStep))}
 	c.v.Forecast = sea.Forecast{
@@ -135,6 +146,7 @@ const SeaStep = unit.Hour
 type compiler struct {
 	*shared
 	v       *Voyage
+	calls   []Quantity            // before each site
 	courses map[*sea.Likeness]int // indices into Voyage.Courses
 }
 
@@ -159,8 +171,15 @@ func (c *compiler) site(s *plan.Site) error {
 	if err != nil {
 		return err
 	}
-	site := Site{Site: s, Key: chance.KeyOf("site", s.Name), Floor: float64(s.WaterDepth), Waves: waves, Course: course, Most: most,
-		Every: c.add(s.Unusable.Every, "site closed every", s.Name), Lasts: c.add(s.Unusable.Lasts, "site closed for", s.Name)}
+	site := Site{Site: s, Key: chance.KeyOf("site", s.Name), Floor: float64(s.WaterDepth), Waves: waves, Course: course, Most: most}
+	for k, u := range s.Closings() {
+		purpose := []string{s.Name}
+		if k > 0 {
+			purpose = append(purpose, fmt.Sprint(k))
+		}
+		site.Closes = append(site.Closes, Closing{c.add(u.Every, append([]string{"site closed every"}, purpose...)...), c.add(u.Lasts, append([]string{"site closed for"}, purpose...)...)})
+	}
+	c.calls = append(c.calls, c.add(s.Call.Takes, "call before", s.Name))
 	if s.Places == plan.PlacesMet {
 		site.Known = places.YearAt(s.Position)
 	}
@@ -176,6 +195,7 @@ func (c *compiler) site(s *plan.Site) error {
 			Rate:     c.add(l.Lithology.Rate, "drilling rate", name, number),
 			Ahead:    c.add(l.Lithology.Ahead, "drilling ahead", name, number),
 			Sticking: c.add(l.Lithology.Sticking, "sticking", name, number),
+			Wear:     c.add(l.Lithology.Wear, "bit wear", name, number),
 		}
 		for t, r := range l.Lithology.Recovery {
 			layer.Recovery[t] = c.add(r, "recovery", name, number, coring.Tool(t).String())
@@ -188,6 +208,7 @@ func (c *compiler) site(s *plan.Site) error {
 	for i := range s.Items {
 		site.Items = append(site.Items, c.item(s, &s.Items[i]))
 	}
+	site.Soft = ground.SoftAbove(s.Layers)
 	site.Section, site.Alone = float64(s.SectionTo()), s.PistonAlone()
 	c.v.Sites = append(c.v.Sites, site)
 	return nil

@@ -72,10 +72,10 @@ func trackChart(r *output.Report) *Chart {
 		site := &r.Plan.Sites[n]
 		all = append(all, site.Position)
 		if !site.Alternate {
-			stops = append(append(stops, site.Via...), site.Position)
+			stops = append(append(stops, site.Way()...), site.Position)
 		}
 	}
-	stops = append(stops, r.Plan.To.Position)
+	stops = append(append(stops, r.Plan.To.Via...), r.Plan.To.Position)
 	track := geo.Track(stops, trackEvery)
 	s := sheetFor(append(all, track...))
 	p := plot.New()

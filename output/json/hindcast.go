@@ -28,6 +28,7 @@ type hindcastJSON struct {
 	Inside80          number             `json:"inside_80"`
 	Inside80CI        [2]number          `json:"inside_80_ci"`
 	RankHistogram     []int              `json:"rank_histogram"`
+	WithoutLegTime    withoutLegTimeJSON `json:"without_leg_time"`
 	Classes           []classScoreJSON   `json:"classes"`
 	SiteScores        []siteScoreJSON    `json:"site_scores"`
 	LegScores         []legScoreJSON     `json:"leg_scores"`
@@ -37,6 +38,15 @@ type hindcastJSON struct {
 	AsItGoes          []toldJSON         `json:"as_it_goes,omitempty"`
 	Told              *toldCardJSON      `json:"as_it_goes_score,omitempty"`
 	LeftOut           []leftOutJSON      `json:"left_out"`
+}
+
+// withoutLegTimeJSON is the score of days where nothing is known of how long legs are on their sites.
+type withoutLegTimeJSON struct {
+	CRPSDays   number    `json:"crps_days"`
+	CRPSDaysCI [2]number `json:"crps_days_ci"`
+	Inside50   number    `json:"inside_50"`
+	Inside80   number    `json:"inside_80"`
+	Inside80CI [2]number `json:"inside_80_ci"`
 }
 
 type classScoreJSON struct {
@@ -98,6 +108,8 @@ func Hindcast(w io.Writer, h *score.Hindcast) error {
 		RankHistogram: c.RankHistogram,
 		Classes:       []classScoreJSON{}, SiteScores: []siteScoreJSON{}, Cycles: []cycleJSON{}, Recovery: []holeRecoveryJSON{}, LeftOut: []leftOutJSON{},
 	}
+	untold := &h.WithoutLegTime
+	out.WithoutLegTime = withoutLegTimeJSON{number(untold.CRPS), pairOf(untold.CRPSCI), number(untold.Inside50), number(untold.Inside80), pairOf(untold.Inside80CI)}
 	for _, x := range h.Classes {
 		out.Classes = append(out.Classes, classScoreJSON{x.By, x.Class, x.Cases, number(x.Ratio), number(x.Inside80), number(x.CRPS)})
 	}

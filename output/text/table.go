@@ -25,6 +25,11 @@ func WordColumn(heading string, width int) Column {
 
 func NumberColumn(heading string) Column { return Column{heading: heading} }
 
+// Heads is the heading in one line, and whether the column holds words.
+func (c Column) Heads() (heading string, words bool) {
+	return strings.ReplaceAll(c.heading, "\n", " "), c.text
+}
+
 const (
 	rule      = "─"
 	gap       = 2  // blanks between columns

@@ -16,8 +16,8 @@ type Bound struct {
 }
 
 // kinds are those of quantities that are no figures of the ship, in the order of the manual.
-var kinds = []Measure{DepthMeasure, WaterMeasure, OffsetMeasure, SeaDaysMeasure, CapMeasure, InPortMeasure, TaskMeasure, EveryMeasure, ClosingMeasure,
-	CoreMeasure, RankMeasure, StrokesMeasure, HeightMeasure, WaterLimitMeasure, RockMeasure, StrengthMeasure, PenetrationRate, StickingMeasure, RecoveryMeasure, FactorMeasure, weibullMeasure,
+var kinds = []Measure{DepthMeasure, WaterMeasure, FillMeasure, OffsetMeasure, SeaDaysMeasure, CapMeasure, InPortMeasure, TaskMeasure, EveryMeasure, ClosingMeasure,
+	CoreMeasure, RankMeasure, StrokesMeasure, HeightMeasure, WaterLimitMeasure, RockMeasure, StrengthMeasure, PenetrationRate, StickingMeasure, WearMeasure, RecoveryMeasure, FactorMeasure, weibullMeasure,
 	ShareMeasure, quantileMeasure, persistMeasure, commonMeasure, HullLength, HullBeam, HullDraught, BlockMeasure, FloorMeasure, PassesMeasure, StockMeasure,
 	CollarsMeasure, RatingMeasure, ReserveMeasure, OverpullMeasure, HornMeasure, EnduranceMeasure, StrokeMeasure, KeepingMeasure, CurrentMeasure, LeastMeasure}
 
@@ -58,6 +58,6 @@ func (b Bound) String() string {
 }
 
 // counted are the lists that may not be of any length.
-var counted = []most{MostSites, MostItems, MostLayers, MostStages, MostWaypoints, MostStops, MostLimits, MostRules, mostQuantiles, MostStrings}
+var counted = []most{MostSites, MostItems, MostLayers, MostStages, MostWaypoints, MostStops, MostClosings, MostLimits, MostRules, mostQuantiles, MostStrings}
 
 func (m most) String() string { return fmt.Sprintf("%s: at most %d; %s", m.things, m.number, m.why) }

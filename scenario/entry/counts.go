@@ -17,6 +17,7 @@ var (
 	MostStages    = most{"stages of a hole", 20, "there are four tools"}
 	MostWaypoints = most{"waypoints to a site", 50, "a passage has a few"}
 	MostStops     = most{"temperatures or penetrometer runs in a hole", 100, "each costs an hour"}
+	MostClosings  = most{"things that close a site", 20, "a season has a few"}
 	MostLimits    = most{"limits of sea", 100, "there are six classes of work"}
 	MostRules     = most{"rules of order", 1000, "a dozen sites have 66 pairs"}
 	mostQuantiles = most{"quantiles of a spread", 100, "a hundred are every per cent"}

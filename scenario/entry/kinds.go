@@ -28,6 +28,8 @@ var (
 		why: "no string is longer: 8385 m with the water, ODP TN31 drillship sheet"}
 	WaterMeasure = Measure{kind: "depth of water", Of: unit.OfLength, Symbol: "m", Least: 10, Most: 11_000,
 		why: "a drillship draws nearly 10 m, and the deepest trench has 10.9 km (from memory)"}
+	FillMeasure = Measure{kind: "fill of an existing hole", Of: unit.OfLength, Symbol: "m", such: "30 m", Above: true, Most: 9000,
+		why: "no hole is deeper"}
 	OffsetMeasure = Measure{kind: "start offset", Of: unit.OfLength, Symbol: "m", such: "3 m", Most: 9.5,
 		why: "more than a core would leave a gap"}
 	SeaDaysMeasure = Measure{kind: "sea days", Of: unit.OfDuration, Symbol: "d", such: "56 d", Least: 6 * hour, Most: 400 * day,
@@ -70,6 +72,8 @@ var (
 		why: "slower is half a metre a day, faster than pipe is run"}
 	StickingMeasure = Measure{kind: "chance of sticking against that in mud", Of: unit.OfShare, Symbol: "%", Most: 50,
 		why: "more is a hole that no string leaves"}
+	WearMeasure = Measure{kind: "wear of a bit against that in hard rock", Of: unit.OfShare, Symbol: "%", Least: 0.01, Most: 20,
+		why: "more wears a bit in three hours"}
 	RecoveryMeasure = Measure{kind: "recovery", Of: unit.OfShare, Symbol: "%", Most: 2,
 		why: "no core expands to more than twice what was cut"}
 )

@@ -33,6 +33,7 @@ type File struct {
 	DrillingRate      *document.Spread           `mapstructure:"drilling_rate"`
 	DrillingAheadRate *document.Spread           `mapstructure:"drilling_ahead_rate"`
 	Sticking          *document.Spread           `mapstructure:"sticking"`
+	BitWear           *document.Spread           `mapstructure:"bit_wear"`
 	Recovery          map[string]document.Spread `mapstructure:"recovery"` // by the key of a coring.Tool
 }
 
@@ -61,6 +62,8 @@ func Read(c *entry.Reader, path string, f File) ground.Lithology {
 	l.Ahead = c.Quantity(document.Join(path, "drilling_ahead_rate"), f.DrillingAheadRate, entry.PenetrationRate, spread.Quantity{})
 	c.Sourced(document.Join(path, "sticking"), f.Sticking)
 	l.Sticking = c.Quantity(document.Join(path, "sticking"), f.Sticking, entry.StickingMeasure, spread.Quantity{})
+	c.Sourced(document.Join(path, "bit_wear"), f.BitWear)
+	l.Wear = c.Quantity(document.Join(path, "bit_wear"), f.BitWear, entry.WearMeasure, spread.Quantity{})
 	toolKeys(c, document.Join(path, "recovery"), f.Recovery)
 	for tool := range coring.Tools {
 		inner := document.Join(path, "recovery."+tool.Key())
@@ -109,6 +112,9 @@ func Altered(c *entry.Reader, path string, f File, l ground.Lithology) ground.Li
 	}
 	if f.Sticking != nil {
 		l.Sticking = c.Quantity(document.Join(path, "sticking"), f.Sticking, entry.StickingMeasure, l.Sticking)
+	}
+	if f.BitWear != nil {
+		l.Wear = c.Quantity(document.Join(path, "bit_wear"), f.BitWear, entry.WearMeasure, l.Wear)
 	}
 	toolKeys(c, document.Join(path, "recovery"), f.Recovery)
 	for tool := range coring.Tools {

@@ -56,6 +56,7 @@ func (t *recordTable) holeRow() record.Row {
 	if _, stated := t.column[firstColumn]; stated && t.has(firstColumn) {
 		t.oneOf(firstColumn, []string{"yes", "no"})
 		row.Later = t.text(firstColumn) == "no"
+		row.Partial = true
 	}
 	row.Hole = record.Hole{
 		Name: t.word("hole"), Order: t.count("hole_order", 1, mostOnRecord), Position: t.position(), Row: t.line,

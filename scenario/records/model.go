@@ -10,6 +10,7 @@ import (
 	"coredays/model/ground"
 	"coredays/model/record"
 	"coredays/model/rig"
+	"coredays/model/score"
 	"coredays/model/spread"
 	"coredays/model/unit"
 	"coredays/scenario"
@@ -25,23 +26,25 @@ type Unrecorded struct {
 	Eras      []Era    // by rising year
 	InWater   Slower   // rotary cutting in deep water
 	Work      [UnrecordedClasses]Sometimes
-	WithLeg   float64 // share of the variance of its score that the sites of a leg have in common
-	WithWater float64 // power of the water depth over 2500 m with which the work grows
-	WithDepth float64 // power of the depth of the hole over 300 m
+	LegTime   score.LegTime // what legs spend on their sites
+	WithLeg   float64       // share of the variance of its score that the sites of a leg have in common
+	WithWater float64       // power of the water depth over 2500 m with which the work grows
+	WithDepth float64       // power of the depth of the hole over 300 m
 	Ground    [grounds]ground.Lithology
 	InLeg     spread.Quantity // normal score of a site's days in their forecast: what sites of a leg have in common
 }
 
-// score is the standard normal distribution.
-type score struct{}
+// normalScore is the standard normal distribution.
+type normalScore struct{}
 
 // Quantile is the normal score.
-func (score) Quantile(p float64) float64 { return spread.Score(p) }
+func (normalScore) Quantile(p float64) float64 { return spread.Score(p) }
 
-// Era is how the cycles of some years went against those of the built-in ship.
+// Era is how the cycles and cores of some years went against those of the built-in ship.
 type Era struct {
-	From            int // year
-	Piston, Rotated float64
+	From            int                   // first year
+	Piston, Rotated float64               // share of the ship's cycle time, for tools that are shot and tools that are rotated
+	Cores           [coring.Tools]float64 // share of the ship's mean length of a core
 }
 
 // UnrecordedClass is a class of holes by what is known of them.
@@ -162,6 +165,9 @@ const shallowest = float64(record.Shallow)
 // era is that of a year.
 func (u *Unrecorded) era(year int) Era {
 	found := Era{Piston: 1, Rotated: 1}
+	for t := range found.Cores {
+		found.Cores[t] = 1
+	}
 	for _, e := range u.Eras {
 		if year >= e.From {
 			found = e

@@ -1,7 +1,9 @@
 package records
 
 import (
+	"coredays/model/coring"
 	"coredays/model/ground"
+	"coredays/model/score"
 	"coredays/model/spread"
 	"coredays/model/unit"
 	"coredays/scenario/document"
@@ -25,6 +27,13 @@ type eraFile struct {
 	From    document.Text `mapstructure:"from"`
 	Piston  document.Text `mapstructure:"piston"`
 	Rotated document.Text `mapstructure:"rotated"`
+	Cores   eraCoresFile  `mapstructure:"cores"`
+}
+
+type eraCoresFile struct {
+	Piston   document.Text `mapstructure:"piston"`
+	Extended document.Text `mapstructure:"extended"`
+	Rotary   document.Text `mapstructure:"rotary"`
 }
 
 type slowerFile struct {
@@ -50,6 +59,15 @@ type workFile struct {
 type legFile struct {
 	Share  document.Text `mapstructure:"share"`
 	Common document.Text `mapstructure:"common"`
+	Time   legTimeFile   `mapstructure:"time"`
+}
+
+type legTimeFile struct {
+	Mean      document.Text `mapstructure:"mean"`
+	Deviation document.Text `mapstructure:"standard_deviation"`
+	Otherwise document.Text `mapstructure:"otherwise"`
+	Freedom   document.Text `mapstructure:"degrees_of_freedom"`
+	Scale     document.Text `mapstructure:"scale"`
 }
 
 type sometimesFile struct {
@@ -59,9 +77,11 @@ type sometimesFile struct {
 }
 
 var (
-	yearMeasure  = entry.Measure{Of: unit.OfCount, Least: 1900, Most: 2200, Whole: true}
-	paceMeasure  = entry.Measure{Of: unit.OfShare, Symbol: "%", Above: true, Most: 100}
-	powerMeasure = entry.Measure{Of: unit.OfCount, Least: -3, Most: 3}
+	yearMeasure    = entry.Measure{Of: unit.OfCount, Least: 1900, Most: 2200, Whole: true}
+	paceMeasure    = entry.Measure{Of: unit.OfShare, Symbol: "%", Above: true, Most: 100}
+	coreMeasure    = entry.Measure{Of: unit.OfShare, Symbol: "%", Least: 0.5, Most: 1.1}
+	freedomMeasure = entry.Measure{Of: unit.OfCount, Least: 1, Most: 100}
+	powerMeasure   = entry.Measure{Of: unit.OfCount, Least: -3, Most: 3}
 )
 
 // readUnrecorded reads what a record leaves open.
@@ -77,14 +97,13 @@ func readUnrecorded(name string, data []byte) (Unrecorded, fault.List) {
 		WithWater: c.Number("work.with_water", f.Work.WithWater, powerMeasure),
 		WithDepth: c.Number("work.with_depth", f.Work.WithDepth, powerMeasure),
 	}
-	u.InLeg = spread.Quantity{Shape: score{}, Common: c.Number("leg.common", f.Leg.Common, entry.ShareMeasure)}
+	u.InLeg = spread.Quantity{Shape: normalScore{}, Common: c.Number("leg.common", f.Leg.Common, entry.ShareMeasure)}
 	u.InLeg.Shares[spread.Expedition] = c.Number("leg.share", f.Leg.Share, entry.ShareMeasure)
 	u.InLeg.Shares[spread.Run] = 1 - u.InLeg.Shares[spread.Expedition]
+	u.LegTime = c.legTime("leg.time", f.Leg.Time)
 	u.InWater = c.slower("rotary_slower.in_water", f.Slower.InWater)
 	for i, e := range f.Eras {
-		path := document.At("eras", i)
-		u.Eras = append(u.Eras, Era{int(c.Number(document.Join(path, "from"), e.From, yearMeasure)),
-			c.Number(document.Join(path, "piston"), e.Piston, paceMeasure), c.Number(document.Join(path, "rotated"), e.Rotated, paceMeasure)})
+		u.Eras = append(u.Eras, c.era(document.At("eras", i), e))
 	}
 	for class, s := range [UnrecordedClasses]sometimesFile{f.Work.Piston, f.Work.Extended, f.Work.Rotary, f.Work.Bare, f.Work.Coreless} {
 		u.Work[class] = c.sometimes("work."+workKeys[class], s)
@@ -95,6 +114,28 @@ func readUnrecorded(name string, data []byte) (Unrecorded, fault.List) {
 
 // unrecordedReader reads the parts of record.yaml.
 type unrecordedReader struct{ *entry.Reader }
+
+func (c unrecordedReader) era(path string, f eraFile) Era {
+	e := Era{From: int(c.Number(document.Join(path, "from"), f.From, yearMeasure)),
+		Piston: c.Number(document.Join(path, "piston"), f.Piston, paceMeasure), Rotated: c.Number(document.Join(path, "rotated"), f.Rotated, paceMeasure)}
+	cores := document.Join(path, "cores")
+	piston := c.Number(document.Join(cores, "piston"), f.Cores.Piston, coreMeasure)
+	e.Cores = [coring.Tools]float64{coring.APC: piston, coring.HLAPC: piston,
+		coring.XCB: c.Number(document.Join(cores, "extended"), f.Cores.Extended, coreMeasure), coring.RCB: c.Number(document.Join(cores, "rotary"), f.Cores.Rotary, coreMeasure)}
+	return e
+}
+
+func (c unrecordedReader) legTime(path string, f legTimeFile) score.LegTime {
+	days := func(key string, text document.Text) float64 {
+		return c.Number(document.Join(path, key), text, entry.TaskMeasure) / float64(unit.Day)
+	}
+	return score.LegTime{
+		Mean: days("mean", f.Mean), SD: days("standard_deviation", f.Deviation),
+		Otherwise: c.Number(document.Join(path, "otherwise"), f.Otherwise, entry.ShareMeasure),
+		Freedom:   c.Number(document.Join(path, "degrees_of_freedom"), f.Freedom, freedomMeasure),
+		Scale:     c.Number(document.Join(path, "scale"), f.Scale, paceMeasure),
+	}
+}
 
 var workKeys = [UnrecordedClasses]string{"piston", "extended", "rotary", "rotary_from_the_sea_floor", "without_cores"}
 

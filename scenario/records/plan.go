@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"coredays/model/coring"
 	"coredays/model/geo"
 	"coredays/model/plan"
 	"coredays/model/record"
@@ -115,6 +116,11 @@ func (u *Unrecorded) rates(rates [rig.Rates]spread.Quantity, s *record.Site, kno
 	rates[rig.PistonDurationFactor].Shape = times{rates[rig.PistonDurationFactor].Shape, e.Piston}
 	rates[rig.ExtendedDurationFactor].Shape = times{rates[rig.ExtendedDurationFactor].Shape, e.Rotated}
 	rates[rig.RotaryDurationFactor].Shape = times{rates[rig.RotaryDurationFactor].Shape, e.Rotated}
+	for t := range coring.Tools {
+		if advance := coring.Tool(t).Of().Advance; advance != coring.NoRate {
+			rates[advance].Shape = withMean(rates[advance].Shape, e.Cores[t])
+		}
+	}
 	return rates
 }
 

@@ -13,13 +13,6 @@ var tables = []struct {
 	name, head, row string
 	read            func(text string) (rows int, faults string)
 }{
-	{"log", "from,site,hole,depth_mbsf", "2031-05-02T07:00,TR-01,A,9.5", func(text string) (int, string) {
-		log, err := readLog(text)
-		if err != nil {
-			return 0, err.Error()
-		}
-		return len(log.Lines), ""
-	}},
 	{"holes", holesHead, holeRow(nil), func(text string) (int, string) {
 		sites, out, err := ReadHoles("holes.csv", strings.NewReader(text))
 		if err != nil {
@@ -137,15 +130,26 @@ func TestNoMessageRepeatsAFileThatIsNotTheTable(t *testing.T) {
 }
 
 func TestDecimalsOfATableAreAllOfOneKind(t *testing.T) {
-	const head = "from;site;hole;depth_mbsf\n2031-05-02T07:00;TR-01;A;9.5\n"
-	if _, err := readLog(head + "2031-05-02T08:00;TR-01;A;1,234\n"); err == nil || !strings.Contains(err.Error(), `log.csv:3: depth_mbsf "1,234": wanted a number with '.' before its decimals, as on line 2`) {
-		t.Errorf("got %v", err)
+	depths := func(text string) string {
+		table, err := openTable("depths.csv", strings.NewReader(text), []string{"hole", "depth_mbsf"})
+		if err != nil {
+			t.Fatal(err)
+		}
+		for table.next() {
+			table.number("depth_mbsf", 0, deepestHole)
+			table.keep()
+		}
+		return fmt.Sprint(table.out)
 	}
-	if _, err := readLog(strings.ReplaceAll(head, ".", ",") + "2031-05-02T08:00;TR-01;A;1.234\n"); err == nil || !strings.Contains(err.Error(), `wanted a number with ',' before its decimals, as on line 2`) {
-		t.Errorf("got %v", err)
-	}
-	if _, err := readLog("from,site,hole,depth_mbsf\n2031-05-02T07:00,TR-01,A,\"9,5\"\n"); err == nil || !strings.Contains(err.Error(), `depth_mbsf "9,5": wanted a number`) {
-		t.Errorf("got %v", err)
+	const head = "hole;depth_mbsf\nA;9.5\n"
+	for text, want := range map[string]string{
+		head + "A;1,234\n": `{3 depth_mbsf "1,234": wanted a number with '.' before its decimals, as on line 2`,
+		strings.ReplaceAll(head, ".", ",") + "A;1.234\n": `wanted a number with ',' before its decimals, as on line 2`,
+		"hole,depth_mbsf\nA,\"9,5\"\n":                   `depth_mbsf "9,5": wanted a number`,
+	} {
+		if got := depths(text); !strings.Contains(got, want) {
+			t.Errorf("%q: got %s", text, got)
+		}
 	}
 }
 
@@ -166,18 +170,16 @@ func TestATimeOfAnotherFormIsToldByItsKind(t *testing.T) {
 		"48000.25":             "a number of days, as spreadsheets keep dates",
 		"2031-05-02 07:00 EST": "a time with its zone in letters",
 	} {
-		_, err := readLog("from,site,hole,depth_mbsf\n" + cell + ",TR-01,A,1\n")
-		if err == nil || !strings.Contains(err.Error(), fmt.Sprintf("log.csv:2: from %q: wanted a time in UTC, such as 2027-03-18T03:00 (this is %s", cell, want)) {
-			t.Errorf("%q: %v", cell, err)
+		_, out := readRows(t, holeRow(map[string]string{"start": cell}))
+		if len(out) != 1 || !strings.Contains(out[0].Why, fmt.Sprintf("start %q: wanted a time in UTC, such as 2027-03-18T03:00 (this is %s", cell, want)) {
+			t.Errorf("%q: %v", cell, out)
 		}
 	}
 }
 
 func TestACellGuardedAgainstSpreadsheetsIsReadAsItsText(t *testing.T) {
-	p := twoNamed()
-	p.Sites[0].Name = "=1+1"
-	log, err := ReadLog("log.csv", strings.NewReader("from,site,hole,depth_mbsf\n2031-05-02T07:00,'=1+1,'@A,1\n"), p)
-	if err != nil || log.Lines[0].Site != "=1+1" || log.Lines[0].Hole != "@A" {
-		t.Errorf("%+v, %v", log, err)
+	sites, out := readRows(t, holeRow(map[string]string{"site": "'=1+1", "hole": "'@A"}))
+	if len(out) > 0 || sites[0].Name != "=1+1" || sites[0].Holes[0].Name != "@A" {
+		t.Errorf("%+v, %v", sites, out)
 	}
 }

@@ -32,6 +32,7 @@ type file struct {
 	Funnel   *bool      `yaml:"funnel"`
 	Over     *float64   `yaml:"over_h"`
 	Waves    *float64   `yaml:"waves_m"`
+	ToGo     *float64   `yaml:"to_go_nmi"`
 	HomeBy   string     `yaml:"home_by"`
 	Holes    []holeFile `yaml:"holes"`
 }
@@ -81,6 +82,7 @@ func Read(name string, data []byte) (state.Correction, error) {
 	number("bit_hours", &c.BitHours, f.BitHours, 1000)
 	number("over_h", &c.Over, f.Over, 1000)
 	number("waves_m", &c.Waves, f.Waves, 30)
+	number("to_go_nmi", &c.ToGo, f.ToGo, 12000)
 	for _, h := range f.Holes {
 		x := state.HoleCorrection{Site: h.Site, Hole: h.Hole, Status: h.Status, Depth: math.NaN(), Refused: math.NaN()}
 		number("holes: depth_m", &x.Depth, h.Depth, 12000)
@@ -139,7 +141,8 @@ bit_hours: {{.BitHours}}             # that the bit in use has rotated
 funnel: {{.Funnel}}             # the hole in hand has one
 # over_h: 6             # hours that what is in hand, or trouble, still lasts by your own estimate
 # waves_m: 3.2          # significant wave height now
-home_by: {{.HomeBy}}     # latest arrival in port
+{{if not .Site}}# to_go_nmi: 120        # nautical miles still to sail to where she is bound
+{{end}}home_by: {{.HomeBy}}     # latest arrival in port
 holes:
 {{range .Holes}}  - {site: {{.Site}}, hole: {{.Hole}}, status: {{.Status}}{{with .Depth}}, depth_m: {{.}}{{end}}{{with .Refused}}, refused_m: {{.}}{{end}}}
 {{end}}`))

@@ -120,10 +120,10 @@ func alternativeOf(s *sailedAlternative) result.Alternative {
 		site := &p.Sites[n]
 		a.Marks = append(a.Marks, result.Mark{Name: site.Name, At: site.Position, Alternate: site.Alternate})
 		if !site.Alternate {
-			a.Track = append(append(a.Track, site.Via...), site.Position)
+			a.Track = append(append(a.Track, site.Way()...), site.Position)
 		}
 	}
-	a.Track = append(a.Track, p.To.Position)
+	a.Track = append(append(a.Track, p.To.Via...), p.To.Position)
 	for _, n := range v.Visits() {
 		a.Order = append(a.Order, p.Sites[n].Name)
 		a.Caps = append(a.Caps, p.Sites[n].Cap)

@@ -121,10 +121,10 @@ func choiceOf(name string, planned, r *sim.Onward, at float64) morning.Choice {
 	column := func(o *sim.Onward, c int) []float64 { return o.Column(o.Constrained, c) }
 	days := column(r, statistics.ColDays)
 	return morning.Choice{Name: name, ChancePrimary: mean(column(r, statistics.ColFirst)), ChanceAll: mean(column(r, statistics.ColAll)),
-		Recovered: statistics.Summarise(recovered(r)), DaysLeft: statistics.Summarise(less(days, at)),
+		Recovered: statistics.Summarise(Recovered(r)), DaysLeft: statistics.Summarise(less(days, at)),
 		Primary: paired(column(planned, statistics.ColFirst), column(r, statistics.ColFirst)),
 		All:     paired(column(planned, statistics.ColAll), column(r, statistics.ColAll)),
-		Metres:  paired(recovered(planned), recovered(r)),
+		Metres:  paired(Recovered(planned), Recovered(r)),
 		Days:    paired(column(planned, statistics.ColDays), days)}
 }
 

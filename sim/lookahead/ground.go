@@ -29,7 +29,8 @@ func (l *learner) ground() {
 		at := &st.Items[c.Item]
 		site := &l.v.Sites[at.Site]
 		place := learn.Place{Site: at.Site, Hole: at.Number}
-		layer := layerAt(site, float64(c.Top))
+		n := layerAt(site, float64(c.Top))
+		layer, lithology := &site.Layers[n], site.Site.Layers[n].Lithology.Name
 		if c.Cored <= 0 {
 			continue
 		}
@@ -40,13 +41,13 @@ func (l *learner) ground() {
 			if low := l.v.Quantities[q].At(spread.Score(leastRecovery)); o.Value < low {
 				o.Value, o.Bound = low, learn.AtMost
 			}
-			l.names[q] = "recovery, " + c.Tool.String() + " at " + site.Name
+			l.names[q] = "recovery, " + c.Tool.String() + " in " + lithology
 			if l.bounds(q, place, o.Bound) < deepenings {
 				l.add(q, o)
 			}
 		}
 		if c.Tool.Piston() && c.Number > 1 && l.later(i) < deepenings {
-			l.strength(site, layer, place, c)
+			l.strength(site, n, place, c)
 		}
 	}
 }
@@ -75,18 +76,19 @@ func (l *learner) later(i int) (n int) {
 	return n
 }
 
-func layerAt(site *voyage.Site, depth float64) *voyage.Layer {
+func layerAt(site *voyage.Site, depth float64) int {
 	for i := range site.Layers {
 		if depth < site.Layers[i].Bottom {
-			return &site.Layers[i]
+			return i
 		}
 	}
-	return &site.Layers[len(site.Layers)-1]
+	return len(site.Layers) - 1
 }
 
 // strength takes in what a stroke tells: a whole one that the sediment was no stronger than what lets it be whole, an
 // incomplete one how strong it was.
-func (l *learner) strength(site *voyage.Site, layer *voyage.Layer, place learn.Place, c *state.Core) {
+func (l *learner) strength(site *voyage.Site, n int, place learn.Place, c *state.Core) {
+	layer := &site.Layers[n]
 	if layer.Strength == voyage.NoQuantity {
 		return
 	}
@@ -106,6 +108,6 @@ func (l *learner) strength(site *voyage.Site, layer *voyage.Layer, place learn.P
 			high = middle
 		}
 	}
-	l.names[layer.Strength] = "side shear per metre at " + site.Name
+	l.names[layer.Strength] = "side shear per metre in " + site.Site.Layers[n].Lithology.Name
 	l.add(layer.Strength, learn.Observation{At: place, Run: c.Number, Value: low, Bound: bound, Error: partialOff * low})
 }

@@ -123,13 +123,13 @@ func (l *learner) condition() (list []morning.Learned, err error) {
 	}
 	var evidence []learn.Evidence
 	for _, of := range l.order {
-		evidence = append(evidence, learn.Evidence{Of: l.quantity(of), Seen: l.seen[of]})
+		evidence = append(evidence, learn.Evidence{Of: l.quantity(of), Seen: l.seen[of], Above: uint64(l.v.Above[of])})
 	}
 	p, err := learn.From(evidence...)
 	if err != nil {
 		return nil, err
 	}
-	l.x.Knows(random.NewKnown(p, l.order, l.siteKey, l.holeKey))
+	l.x.Knows(random.NewKnown(l.v, p, l.order, l.siteKey, l.holeKey))
 	here := learn.Place{Site: elsewhere, Hole: elsewhere}
 	if at := l.x.State.Now.Site; at != state.None {
 		here.Site = at
@@ -144,9 +144,20 @@ func (l *learner) condition() (list []morning.Learned, err error) {
 		for i, share := range []float64{0.1, 0.5, 0.9} {
 			x.Plan[i], x.Now[i] = q.At(spread.Score(share)), q.At(now.Mean+now.SD*spread.Score(share))
 		}
-		list = append(list, x)
+		list = learnedTogether(list, x)
 	}
 	return list, nil
+}
+
+// learnedTogether adds what was learned; of layers that are alike and have their levels in common it is one thing.
+func learnedTogether(list []morning.Learned, x morning.Learned) []morning.Learned {
+	for i := range list {
+		if y := &list[i]; x.Rate == rig.Rates && y.Name == x.Name && y.Plan == x.Plan && y.Now == x.Now {
+			y.Seen += x.Seen
+			return list
+		}
+	}
+	return append(list, x)
 }
 
 // quantity is the plan's quantity of which one is compiled.

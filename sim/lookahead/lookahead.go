@@ -94,7 +94,7 @@ func (l *look) page(o *sim.Onward) *morning.Page {
 	p.ChanceInTime = share(home, func(t float64) bool { return t <= v.Deadline })
 	p.ChanceAll = mean(o.Column(o.Constrained, statistics.ColAll))
 	p.ChancePrimary = mean(o.Column(o.Constrained, statistics.ColFirst))
-	p.Recovered = statistics.Summarise(recovered(o))
+	p.Recovered = statistics.Summarise(Recovered(o))
 	for i, h := range sim.Horizons {
 		p.Next = append(p.Next, morning.Ahead{Hours: h / 3600, Cored: statistics.Summarise(o.Deepened[i]), Recovered: statistics.Summarise(o.Metres[i])})
 	}
@@ -121,7 +121,8 @@ func (l *look) item(o *sim.Onward, site *voyage.Site, i *voyage.Item) morning.It
 	return m
 }
 
-func recovered(o *sim.Onward) []float64 {
+// Recovered is the core recovered in all of each replication, m.
+func Recovered(o *sim.Onward) []float64 {
 	sum := make([]float64, o.Replications())
 	for n := range sum {
 		row := o.Row(o.Constrained, n)

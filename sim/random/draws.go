@@ -21,6 +21,7 @@ type Draws struct {
 	Uses   *uses     // nil where nobody asks what is drawn where
 	known  *Known    // what was learned of scores; nil for nothing
 	scores []float64 // of what is known, in this replication
+	tries  int       // of the operation in hand, before these draws
 }
 
 func New(v *voyage.Voyage) Draws {
@@ -54,6 +55,8 @@ type drawn struct {
 	tallied int     // where its runs here are counted
 	score   float64 // of the levels above the run
 	last    float64 // score of the last run
+	before  float64 // score of the run before the first that is drawn
+	follows bool    // that is known
 	source  chance.Source
 }
 
@@ -73,7 +76,7 @@ func (s *Draws) Draw(id voyage.Quantity) float64 {
 	}
 	d := &s.drawn[id]
 	if !d.known || d.place != s.Place {
-		s.settle(d, q, id, s.v.Purposes[id], s.v.Above[id])
+		s.settle(d, q, s.v.Purposes[id], s.v.Above[id])
 		d.tallied = s.tally.row(s.Place) + int(id)
 		s.takeUp(d, q)
 	}
@@ -88,21 +91,24 @@ func (s *Draws) Draw(id voyage.Quantity) float64 {
 }
 
 // settle works out the score of the levels above the run, which may be those of other quantities too.
-func (s *Draws) settle(d *drawn, q *spread.Drawn, id voyage.Quantity, purpose, above chance.Key) {
-	*d = drawn{place: s.Place, known: true, source: s.Stream.For(purpose).For(s.Place.Hole)}
+func (s *Draws) settle(d *drawn, q *spread.Drawn, purpose, above chance.Key) {
+	*d = drawn{place: s.Place, known: true, source: s.again(s.Stream.For(purpose)).For(s.Place.Hole)}
+	if q.Persistence != 0 {
+		d.before, d.follows = s.lastRun(purpose)
+	}
 	stream := s.Stream.For(above)
 	if w := q.Weight[spread.Expedition]; w > 0 {
 		own := stream.For(everywhere).Normal(0)
 		if c := q.Common; c != 0 {
-			own = c*s.level(voyage.NoQuantity, spread.Expedition, 0, s.Stream.For(CommonFactor).Normal(0)) + math.Sqrt(1-c*c)*own
+			own = c*s.level(CommonFactor, spread.Expedition, 0, s.Stream.For(CommonFactor).Normal(0)) + math.Sqrt(1-c*c)*own
 		}
-		d.score += w * s.level(id, spread.Expedition, 0, own)
+		d.score += w * s.level(above, spread.Expedition, 0, own)
 	}
 	if w := q.Weight[spread.Site]; w > 0 {
-		d.score += w * s.level(id, spread.Site, s.Place.Site, stream.For(s.Place.Site).For(wholeSite).Normal(0))
+		d.score += w * s.level(above, spread.Site, s.Place.Site, stream.For(s.Place.Site).For(wholeSite).Normal(0))
 	}
 	if w := q.Weight[spread.Hole]; w > 0 {
-		d.score += w * s.level(id, spread.Hole, s.Place.Hole, stream.For(s.Place.Hole).Normal(0))
+		d.score += w * s.level(above, spread.Hole, s.Place.Hole, stream.For(s.Place.Hole).Normal(0))
 	}
 }
 
@@ -115,7 +121,10 @@ func (s *Draws) run(d *drawn, q *spread.Drawn) float64 {
 // next is the score of the n-th run here, tied to the last one by the quantity's persistence.
 func (d *drawn) next(q *spread.Drawn, n int32) float64 {
 	score := d.source.Normal(int(n))
-	if p := q.Persistence; p != 0 && n > 1 {
+	if n == 1 {
+		d.last = d.before
+	}
+	if p := q.Persistence; p != 0 && (n > 1 || d.follows) {
 		score = p*d.last + math.Sqrt(1-p*p)*score
 	}
 	d.last = score
@@ -158,7 +167,7 @@ func (s *Draws) HappensMore(r rig.Rate, times float64) bool {
 	}
 	taken := &s.tally.times[s.tally.row(s.Place)+len(s.drawn)+int(r)]
 	*taken++
-	return s.Stream.For(s.v.Purposes[r]).For(happening).For(s.Place.Hole).Uniform(int(*taken)) < chance
+	return s.again(s.Stream.For(s.v.Purposes[r])).For(happening).For(s.Place.Hole).Uniform(int(*taken)) < chance
 }
 
 // tally counts, for each place where the ship was, how often each quantity was drawn there and how often each

@@ -101,7 +101,7 @@ func apart(places []UsedAt, level spread.Level) (list []UsedAt) {
 func (s *Draws) Score(x *Score) float64 {
 	s.Place = x.at.Place
 	var d drawn
-	s.settle(&d, &x.Of, voyage.NoQuantity, x.purpose, x.above)
+	s.settle(&d, &x.Of, x.purpose, x.above)
 	if x.Of.Weight[spread.Run] == 0 {
 		return d.score
 	}

@@ -32,9 +32,10 @@ var RoundRates = map[rig.Rate]float64{
 	rig.SailingSpeed: 5, rig.HangingSpeed: 0.5, rig.Pilotage: 2 * Hours,
 	rig.Positioning: 30 * Minutes, rig.Securing: 30 * Minutes,
 	rig.PistonMakeUp: 3 * Hours, rig.RotaryMakeUp: 3 * Hours, rig.LayDown: 1 * Hours,
-	rig.StandLength: 30, rig.JointLength: 10, rig.Tripping: 20 / Hours, rig.TrippingInHole: 10 / Hours,
+	rig.HoistingSpeed: 1e9, rig.LoweringSpeed: 1e9, rig.StandLength: 30, rig.JointLength: 10, rig.Tripping: 20 / Hours, rig.TrippingInHole: 10 / Hours,
 	rig.StandsBetweenFills: 1e9, rig.TopDrive: 30 * Minutes, rig.PipeMass: 30, rig.TravellingMass: 50_000,
 	rig.OffsetMove: 60 * Minutes, rig.MudlineClearance: 4.5, rig.MudlineReset: 30 * Minutes,
+	rig.FailedStartTime: 3 * Hours, rig.BareSurvey: 8 * Hours,
 	rig.PistonDurationFactor: 1, rig.PistonAlone: 1, rig.ExtendedDeepFrom: 1e4, rig.ExtendedDeep: 1, rig.ExtendedDurationFactor: 1, rig.RotaryDurationFactor: 1,
 	rig.PistonWire: 250.0 / 60, rig.ExtendedWire: 250.0 / 60, rig.RotaryWire: 250.0 / 60,
 	rig.PistonHandling: 10 * Minutes, rig.HalfPistonHandling: 10 * Minutes, rig.ExtendedHandling: 10 * Minutes, rig.RotaryHandling: 10 * Minutes, rig.PistonAdvance: 9.5, rig.ExtendedAdvance: 9.5, rig.RotaryAdvance: 9.5,
@@ -47,7 +48,9 @@ var RoundRates = map[rig.Rate]float64{
 	rig.HoleConditioning: 2 * Hours, rig.BitRelease: 30 * Minutes, rig.LoggingRigUp: 2 * Hours, rig.LoggingRigDown: 1 * Hours,
 	rig.StringChange: 1 * Hours, rig.LoggingSpeed: 300 / Hours, rig.LoggingWire: 1, rig.LoggingPipeDepth: 80,
 	rig.SeismicStations: 4 * Hours, rig.MammalWatch: 1 * Hours, rig.Penetrometer: 45 * Minutes,
-	rig.FunnelDrop: 2 * Hours, rig.CameraSpeed: 0.5, rig.FirstStab: 1 * Hours, rig.NextStab: 0.3 * Hours,
+	rig.FunnelDrop: 2 * Hours, rig.CameraSpeed: 0.5, rig.FirstStab: 1 * Hours, rig.NextStab: 0.3 * Hours, rig.WashDown: 60 / Hours,
+	rig.ConeMakeUp: 4 * Hours, rig.CasingJoint: 10 * Minutes, rig.CasingJointLength: 10, rig.Jetting: 10 / Hours, rig.DrillInPace: 0.5, rig.HardShoeInRock: 1.5, rig.HardShoeInSoft: 0.8, rig.HardShoeRecovery: 1.2,
+	rig.CasingLanding: 1 * Hours, rig.CasingCement: 2 * Hours, rig.CementSetting: 12 * Hours, rig.ShoeDrilling: 2 * Hours, rig.HangerTime: 9 * Hours,
 	rig.HeavyMud: 1 * Hours, rig.CementPlug: 5 * Hours,
 	rig.PistonTroubleTime: 2 * Hours, rig.ExtendedTroubleTime: 2 * Hours, rig.RotaryTroubleTime: 4 * Hours,
 	rig.StuckTime: 3 * Hours, rig.Severing: 6 * Hours, rig.RepairTime: 8 * Hours,
@@ -75,7 +78,7 @@ func roundShip() rig.Ship {
 
 // Mud is a soft sediment that a piston corer can take to 300 m and of which all is recovered.
 func Mud() ground.Lithology {
-	l := ground.Lithology{Name: "mud", Strength: spread.Just(100), Rate: spread.Just(30 / Hours), Ahead: spread.Just(40 / Hours), Sticking: spread.Just(1)}
+	l := ground.Lithology{Name: "mud", Strength: spread.Just(100), Rate: spread.Just(30 / Hours), Ahead: spread.Just(40 / Hours), Sticking: spread.Just(1), Wear: spread.Just(1)}
 	for t := range l.Recovery {
 		l.Recovery[t] = spread.Just(1)
 	}

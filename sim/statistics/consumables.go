@@ -11,7 +11,11 @@ const (
 	ShearPins
 	RotaryBits
 	Funnels
+	Cones
+	CasingJoints
+	CasingCements
 	Assemblies
+	PipeJoints
 	MudSweeps
 	MudFillings
 	CementPlugs
@@ -19,7 +23,7 @@ const (
 )
 
 func (t Consumable) String() string {
-	return [Consumables]string{"core liners", "core catchers", "sections of 1.5 m", "shear pins", "rotary bits", "free-fall funnels", "bottom-hole assemblies lost",
+	return [Consumables]string{"core liners", "core catchers", "sections of 1.5 m", "shear pins", "rotary bits", "free-fall funnels", "re-entry cones", "joints of casing", "casing cement jobs", "bottom-hole assemblies lost", "joints of pipe lost",
 		"mud sweeps, 30 to 40 barrels each", "heavy-mud displacements", "cement plugs"}[t]
 }
 

@@ -71,6 +71,7 @@ all.items.add(new File([` + inQuotes(t, "forecast.csv") + `], "forecast.csv")); 
 	if page := p.Reads(`document.querySelector("#ahead pre").textContent`); !strings.Contains(page, "leave") {
 		t.Errorf("the morning page says\n%s", page)
 	}
+	p.Waits(`document.querySelectorAll("#ahead figure img").length == 2 && !document.getElementById("aheadsaid").textContent.startsWith("Rough")`)
 	if from := p.Reads(`document.getElementById("aheadsaid").textContent`); !strings.Contains(from, "log.csv, cores.csv, forecast.csv") {
 		t.Errorf("it is made from %q", from)
 	}

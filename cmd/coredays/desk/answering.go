@@ -135,8 +135,13 @@ func (d *Desk) answerOf(now *reading, results *statistics.Results, rough bool) (
 	return a, err
 }
 
-func chartsOf(now *reading, s *result.Summary) (list []chartSaid, err error) {
-	for _, c := range chart.Of(&output.Report{Summary: s, Plan: now.voyage.Plan}) {
+func chartsOf(now *reading, s *result.Summary) ([]chartSaid, error) {
+	return allSaid(chart.Of(&output.Report{Summary: s, Plan: now.voyage.Plan}))
+}
+
+// allSaid are charts ready for the page.
+func allSaid(charts []*chart.Chart) (list []chartSaid, err error) {
+	for _, c := range charts {
 		said, err := saidOf(c)
 		if err != nil {
 			return nil, err

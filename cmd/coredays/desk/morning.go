@@ -8,7 +8,8 @@ import (
 	"path/filepath"
 
 	"coredays/cmd/coredays/lookahead"
-	"coredays/output/text"
+	"coredays/output/chart"
+	"coredays/output/text/mornings"
 	"coredays/sim"
 )
 
@@ -36,6 +37,14 @@ type papers struct {
 	Forecast *paper `json:"forecast"`
 }
 
+// replications are few for a first answer.
+func (q *question) replications() int {
+	if q.Rough {
+		return roughly
+	}
+	return restReplications
+}
+
 // morning makes the look-ahead from the plan on the page and the ship's log. The page stops it by hanging up.
 func (d *Desk) morning(w http.ResponseWriter, r *http.Request) {
 	q, ok := asked(w, r)
@@ -54,18 +63,22 @@ func (d *Desk) morning(w http.ResponseWriter, r *http.Request) {
 	defer done()
 	p := q.Papers
 	page, err := lookahead.Page(ctx, now.voyage, lookahead.Papers{Log: *p.Log.file(), Cores: p.Cores.file(), State: p.State.file(), Forecast: p.Forecast.file()},
-		sim.Run{Seed: seed, Replications: restReplications})
+		sim.Run{Seed: seed, Replications: q.replications()})
 	if errors.Is(context.Cause(ctx), errSuperseded) {
 		http.Error(w, "Ended: the plan was changed, or another window asked.", http.StatusConflict)
 		return
 	}
 	var whole bytes.Buffer
 	if err == nil {
-		err = text.Morning(&whole, page)
+		err = mornings.Print(&whole, page)
+	}
+	var charts []chartSaid
+	if err == nil {
+		charts, err = allSaid(chart.Morning(page))
 	}
 	if err != nil {
 		http.Error(w, err.Error(), http.StatusUnprocessableEntity)
 		return
 	}
-	say(w, http.StatusOK, map[string]string{"text": whole.String()})
+	say(w, http.StatusOK, map[string]any{"text": whole.String(), "charts": charts})
 }

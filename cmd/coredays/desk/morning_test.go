@@ -22,7 +22,7 @@ func TestALogGivesTheMorningPage(t *testing.T) {
 	s := serve(t, "")
 	plan := string(shipsPaper(t, "plan.yaml").Data)
 	code, body := s.call("morning", question{Text: plan, Papers: papers{Log: shipsPaper(t, "log.csv"), Cores: shipsPaper(t, "cores.csv"), Forecast: shipsPaper(t, "forecast.csv")}}, nil)
-	if code != http.StatusOK || !strings.Contains(body, "leave") {
+	if code != http.StatusOK || !strings.Contains(body, "leave") || !strings.Contains(body, "morning-ahead") || !strings.Contains(body, "morning-choices") {
 		t.Errorf("%d %.500s", code, body)
 	}
 	code, body = s.call("morning", question{Text: plan, Papers: papers{Log: &paper{"/etc/passwd", []byte("not a log\n")}}}, nil)

@@ -21,6 +21,7 @@ type question struct {
 	Unsaved bool     `json:"unsaved"`
 	Gone    bool     `json:"gone"`   // the window closes
 	Papers  papers   `json:"papers"` // of the ship
+	Rough   bool     `json:"rough"`  // a first answer, of few replications
 }
 
 // asked reads a question; where it can't be, that is answered.

@@ -13,7 +13,7 @@ import (
 )
 
 // expedition is the invented one of the README.
-func expedition(t *testing.T) (*plan.Plan, Papers) {
+func expedition(t testing.TB) (*plan.Plan, Papers) {
 	t.Helper()
 	read := func(name string) []byte {
 		data, err := os.ReadFile("../../../testdata/lookahead/" + name)

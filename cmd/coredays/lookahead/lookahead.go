@@ -11,6 +11,7 @@ import (
 
 	"coredays/model/morning"
 	"coredays/model/plan"
+	"coredays/model/result"
 	"coredays/model/riglog"
 	"coredays/model/state"
 	"coredays/model/unit"
@@ -36,29 +37,11 @@ type Papers struct {
 
 // Read tells where the ship stands. All faults of the files come in one error, each with file and line.
 func Read(p *plan.Plan, f Papers) (*state.State, *riglog.Papers, error) {
-	var papers riglog.Papers
-	var reading rigfile.Reading
-	if err := reading.Read(&papers, f.Log.Name, f.Log.Data); err != nil {
+	papers, err := read(f)
+	if err != nil {
 		return nil, nil, err
 	}
-	if len(papers.Lines) == 0 {
-		return nil, nil, fmt.Errorf("%s: it is no operations log, which has the columns from, what, site, hole and depth_mbsf", f.Log.Name)
-	}
-	if f.Cores != nil {
-		if err := reading.Read(&papers, f.Cores.Name, f.Cores.Data); err != nil {
-			return nil, nil, err
-		}
-	}
-	var lost []error
-	for _, n := range papers.Notes {
-		if n.Lost {
-			lost = append(lost, fmt.Errorf("%s:%d: %s: %s", n.File, n.Row, n.Why, n.Cure))
-		}
-	}
-	if len(lost) > 0 {
-		return nil, nil, errors.Join(lost...)
-	}
-	st, faults := state.Read(p, &papers, f.At)
+	st, faults := state.Read(p, papers, f.At)
 	if len(faults) > 0 {
 		return nil, nil, joined(faults)
 	}
@@ -71,7 +54,49 @@ func Read(p *plan.Plan, f Papers) (*state.State, *riglog.Papers, error) {
 			return nil, nil, fmt.Errorf("%s: %s", f.State.Name, strings.Join(faults, "\n"+f.State.Name+": "))
 		}
 	}
-	return st, &papers, nil
+	return st, papers, nil
+}
+
+// Logged is what a log has of the holes of a plan, to be drawn beside what is simulated. It is read as the look-ahead
+// reads it, and what contradicts the plan, the clock or the log itself is refused alike.
+func Logged(p *plan.Plan, log File) (*result.Log, error) {
+	st, papers, err := Read(p, Papers{Log: log})
+	if err != nil {
+		return nil, err
+	}
+	logged := &result.Log{File: log.Name, Notes: st.Notes}
+	for i := range papers.Lines {
+		l := &papers.Lines[i]
+		logged.Lines = append(logged.Lines, result.LogLine{From: l.From, Site: l.Site, Hole: l.Hole, Depth: l.Depth})
+	}
+	return logged, nil
+}
+
+// read reads the tables.
+func read(f Papers) (*riglog.Papers, error) {
+	var papers riglog.Papers
+	var reading rigfile.Reading
+	if err := reading.Read(&papers, f.Log.Name, f.Log.Data); err != nil {
+		return nil, err
+	}
+	if len(papers.Lines) == 0 {
+		return nil, fmt.Errorf("%s: it is no operations log, which has the columns from, what, site, hole and depth_mbsf", f.Log.Name)
+	}
+	if f.Cores != nil {
+		if err := reading.Read(&papers, f.Cores.Name, f.Cores.Data); err != nil {
+			return nil, err
+		}
+	}
+	var lost []error
+	for _, n := range papers.Notes {
+		if n.Lost {
+			lost = append(lost, fmt.Errorf("%s:%d: %s: %s", n.File, n.Row, n.Why, n.Cure))
+		}
+	}
+	if len(lost) > 0 {
+		return nil, errors.Join(lost...)
+	}
+	return &papers, nil
 }
 
 // mostFaults of a log are told: one of another expedition has thousands.

@@ -45,9 +45,18 @@ func (j judged) only(keep func(i int) bool) judged {
 
 // cases forecasts every site with what the figures say.
 func (j judged) cases(u records.Unrecorded, known records.Knowledge, replications int) ([]score.Case, error) {
+	visits, err := j.visits(u, known, replications)
+	if err != nil {
+		return nil, err
+	}
+	return hindcast.Cases(j.Sites, visits), nil
+}
+
+// visits sails every site with what the figures say.
+func (j judged) visits(u records.Unrecorded, known records.Knowledge, replications int) (*hindcast.Visits, error) {
 	voyages, err := u.Voyages(j.Sites, known)
 	if err != nil {
 		return nil, err
 	}
-	return hindcast.Cases(j.Sites, hindcast.Sail(context.Background(), voyages, j.Legs, sim.Run{Seed: j.seed, Replications: replications})), nil
+	return hindcast.Sail(context.Background(), voyages, j.Legs, sim.Run{Seed: j.seed, Replications: replications}), nil
 }

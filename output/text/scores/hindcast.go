@@ -18,6 +18,7 @@ func Print(w io.Writer, h *score.Hindcast) error {
 	p := &printer{text.On(w)}
 	p.hindcastTitle(h)
 	p.hindcastCard(&h.Card)
+	p.withoutLegTime(&h.WithoutLegTime)
 	for _, section := range []func(*score.Hindcast) error{p.hindcastResults, p.hindcastTold, p.hindcastClasses, p.hindcastCycles, p.hindcastRecovery} {
 		if err := section(h); err != nil {
 			return err
@@ -45,6 +46,15 @@ func (p *printer) hindcastCard(c *score.Card) {
 	p.Item(fmt.Sprintf("inside the 50 %% band %s %% (%s), inside the 80 %% band %s %% (%s)", words.Figures(100*c.Inside50), interval(inPercent(c.Inside50CI)),
 		words.Figures(100*c.Inside80), interval(inPercent(c.Inside80CI))))
 	p.Item(fmt.Sprintf("sites by the share of the forecast below the fact, in tenths: %v", c.RankHistogram))
+}
+
+// withoutLegTime prints what the score is where nothing is known of how long legs are on their sites.
+func (p *printer) withoutLegTime(c *score.Card) {
+	if c.Cases == 0 {
+		return
+	}
+	p.Item(fmt.Sprintf("told the holes alone, and not how long legs are on their sites: CRPS %s d (%s), inside the 50 %% band %s %%, inside the 80 %% band %s %% (%s)",
+		words.Fixed(c.CRPS, 2), words.Between(words.Fixed(c.CRPSCI[0], 2), words.Fixed(c.CRPSCI[1], 2)), words.Figures(100*c.Inside50), words.Figures(100*c.Inside80), interval(inPercent(c.Inside80CI))))
 }
 
 // open prints what the record does not tell.

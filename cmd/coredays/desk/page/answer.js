@@ -3,7 +3,7 @@ import {element, at} from "./element.js";
 import {goTo} from "./plan.js";
 import {button} from "./fields.js";
 
-const figure = c => element("figure", {id: "chart-" + c.Name}, element("figcaption", {}, element("strong", {}, c.Title), " ", c.Key),
+export const figure = c => element("figure", {id: "chart-" + c.Name}, element("figcaption", {}, element("strong", {}, c.Title), " ", c.Key),
   element("div", {class: "wide", tabindex: "0", role: "group", "aria-label": c.Title}, element("img", {alt: c.Desc, src: "data:image/svg+xml;charset=utf-8," + encodeURIComponent(c.SVG)})));
 
 // mark is how far an answer is known.

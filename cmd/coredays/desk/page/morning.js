@@ -1,6 +1,7 @@
 // The look-ahead: the ship's log, dropped on the page or chosen, gives the morning page.
 import {element, at} from "./element.js";
 import {call} from "./calls.js";
+import {figure} from "./answer.js";
 
 const kinds = {log: "Operations log", cores: "Core table, if there is one", forecast: "Forecast of waves, if there is one", state: "What the log does not tell (YAML), if needed"};
 const papers = {};
@@ -31,9 +32,12 @@ async function take(kind, file, look) {
 export function lookahead(desk, alone) {
   const look = () => alone(async () => {
     at("aheadsaid").textContent = "Simulating the rest of the expedition from " + papers.log.name + ".";
-    const {ok, body} = await call("morning", {text: desk.text, papers});
-    at("aheadsaid").textContent = ok ? "From " + Object.values(papers).map(p => p.name).join(", ") + " and the plan on screen." : String(body.error ?? body);
-    at("ahead").replaceChildren(...(ok ? [element("pre", {tabindex: "0", "aria-label": "Morning page"}, body.text)] : []));
+    for (const rough of [true, false]) { // the first answer within a second
+      const {ok, body} = await call("morning", {text: desk.text, papers, rough});
+      at("aheadsaid").textContent = ok ? (rough ? "Rough, refining: " : "") + "from " + Object.values(papers).map(p => p.name).join(", ") + " and the plan on screen." : String(body.error ?? body);
+      at("ahead").replaceChildren(...(ok ? [element("pre", {tabindex: "0", "aria-label": "Morning page"}, body.text), ...body.charts.map(figure)] : []));
+      if (!ok) return;
+    }
   });
   at("papers").replaceChildren(...Object.entries(kinds).map(([kind, name]) => {
     const input = element("input", {type: "file", id: "paper-" + kind});

@@ -1,0 +1,54 @@
+package sim
+
+import (
+	"testing"
+
+	"coredays/model/activity"
+	"coredays/model/coring"
+	"coredays/model/plan"
+	"coredays/model/rig"
+	"coredays/sim/simtest"
+)
+
+// existingHole is 200 m deep, with a cone, and deepened by one rotary core.
+func existingHole() *plan.Hole {
+	return &plan.Hole{Existing: 200, DrillAheadTo: 200, Reentry: plan.Cone, IfLost: plan.GiveUp, Stages: []plan.Stage{{With: coring.RCB, To: 209.5}}}
+}
+
+// 30 m of fill are washed out at 60 m/h in half an hour, and the wash barrel comes up: two ways of 1,700 m at 250 m/min and ten
+// minutes on the floor. Pipe runs 30 m less
+// in the hole, a stand, 0.1 h.
+func TestFillOfAnExistingHoleIsWashedOutBeforeCoring(t *testing.T) {
+	const h, m = simtest.Hours, simtest.Minutes
+	clean, filled := existingHole(), existingHole()
+	filled.Fill = 30
+	var at [2]float64
+	for i, hole := range []*plan.Hole{clean, filled} {
+		s := inPort(t, simtest.OneSite(plan.Item{Name: "A", Rank: 1, Hole: hole}))
+		goOnUntil(t, s, func() bool { return s.here != nil && s.hole.stabs > 0 && s.onBottom() })
+		at[i] = s.clock
+	}
+	want := 30/60.0*h + 2*1700/250.0*m + 10*m - 30/30.0/10*h
+	if got := at[1] - at[0]; !simtest.Near(got, want) {
+		t.Errorf("fill costs %.3f h, by hand %.3f h", got/h, want/h)
+	}
+}
+
+// What falls in after a trip goes with the ground, and only where the hole is open: 6 m in mud, 24 m where it falls in four
+// times as much, and 10 m at most where all but 10 m are cased.
+func TestFillAfterATripGoesWithGroundAndOpenHole(t *testing.T) {
+	for _, c := range []struct{ grips, shoe, want float64 }{{1, 0, 6}, {4, 0, 24}, {4, 290, 10}, {4, 300, 0}} {
+		s := inOpenHole(t, 300, 1)
+		s.v.Quantities[rig.TripFill] = simtest.Just(6).Compile()
+		s.v.Quantities[s.here.Layers[0].Sticking].Median = c.grips
+		s.bit, s.hole.funnel, s.hole.stabs, s.hole.cased.shoe = 1470, true, 1, c.shoe
+		s.reenter()
+		if !simtest.Near(s.hole.fill, c.want) {
+			t.Errorf("grips %g times, cased to %g m: %g m of fill, by hand %g m", c.grips, c.shoe, s.hole.fill, c.want)
+		}
+		s.runToBottom()
+		if !simtest.Near(s.spent[activity.WashDown], c.want/60*simtest.Hours) || !s.onBottom() || s.hole.fill > 1e-9 {
+			t.Errorf("washed for %g s, bit at %g m, %g m left", s.spent[activity.WashDown], s.bit, s.hole.fill)
+		}
+	}
+}
