@@ -86,7 +86,7 @@ func trackChart(r *output.Report) *Chart {
 	p.Add(line(draw.LineStyle{Color: deep, Width: 1.4}, s.points(track)))
 	c := &Chart{Name: "track", Title: "The track", width: chartWidth, height: chartWidth * vg.Length((s.high-s.low)/(s.east-s.west)),
 		Key: fmt.Sprintf("Great circles between ports (squares), sites (points) and alternate sites (rings) on Lambert's azimuthal equal-area projection about %s: areas are true, the scale about the middle; "+
-			"shaded: cells whose mean height is above the sea (%s). No chart to sail by.", roughly(s.projection.Centre), places.ReliefSource)}
+			"shaded: cells whose mean height is above the sea (%s). Where marks lie close together not all have room for their name. No chart to sail by.", roughly(s.projection.Centre), places.ReliefSource)}
 	c.Desc = "Map of the track: " + s.mark(p, r.Plan) + "."
 	c.alone(p)
 	return c
@@ -109,6 +109,7 @@ func (s *sheetOf) points(way []geo.Position) (list plotter.XYs) {
 // mark puts ports and sites on the map, and says them.
 func (s *sheetOf) mark(p *plot.Plot, of *plan.Plan) string {
 	var named []string
+	var names []remark
 	put := func(name string, at geo.Position, shape draw.GlyphDrawer) {
 		named = append(named, name+" at "+at.String())
 		p.Add(spots(shape, ink, 3.2, plotter.XYs{s.at(at)}))
@@ -116,7 +117,7 @@ func (s *sheetOf) mark(p *plot.Plot, of *plan.Plan) string {
 		if on := s.at(at); on.X > s.west+0.75*(s.east-s.west) {
 			side = -1
 		}
-		p.Add(remarks(remark{x: s.at(at).X, y: s.at(at).Y, text: clipped(name, 24), align: side, dx: vg.Length(side) * 5, dy: 4, color: ink}))
+		names = append(names, remark{x: s.at(at).X, y: s.at(at).Y, text: clipped(name, 24), align: side, dx: vg.Length(side) * 5, dy: 4, color: ink})
 	}
 	put(of.From.Name, of.From.Position, draw.BoxGlyph{})
 	for _, n := range of.Order {
@@ -130,5 +131,30 @@ func (s *sheetOf) mark(p *plot.Plot, of *plan.Plan) string {
 	if of.To.Position != of.From.Position {
 		put(of.To.Name, of.To.Position, draw.BoxGlyph{})
 	}
+	p.Add(apart(names))
 	return strings.Join(named, "; ")
+}
+
+// apart writes names beside their marks, each where it meets neither a mark nor a name before it, and leaves out
+// those for which there is no such place: they would be read as one another.
+func apart(names []remark) drawing {
+	return func(c draw.Canvas, at func(x, y float64) vg.Point) {
+		var taken []vg.Rectangle
+		for _, name := range names {
+			p := at(name.x, name.y)
+			taken = append(taken, vg.Rectangle{Min: vg.Point{X: p.X - 3, Y: p.Y - 3}, Max: vg.Point{X: p.X + 3, Y: p.Y + 3}})
+		}
+		for _, name := range names {
+			p := at(name.x, name.y)
+			for _, aside := range []remark{name, {align: -name.align, dx: -name.dx, dy: name.dy}, {align: name.align, dx: name.dx, dy: -6}, {align: -name.align, dx: -name.dx, dy: -6}} {
+				there := name
+				there.align, there.dx, there.dy = aside.align, aside.dx, aside.dy
+				if box := there.box(p); within(c.Rectangle, box) && !meets(box, taken) {
+					there.write(c, p)
+					taken = append(taken, box)
+					break
+				}
+			}
+		}
+	}
 }

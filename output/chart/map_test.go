@@ -87,3 +87,20 @@ func TestTheMapHasTheCoast(t *testing.T) {
 		t.Errorf("%d strips of land at the Cape, %d in the open Pacific", fill(string(text)), fill(string(open)))
 	}
 }
+
+func TestNamesOnAMapNeverLieOnOneAnother(t *testing.T) {
+	named := func(sites ...geo.Position) (n int) {
+		svg := svgOf(t, trackChart(mapOf(at(-40, 170), at(-50, 150), sites...)))
+		for _, name := range []string{"A", "B", "C", "D", "E", "F"} {
+			n += strings.Count(svg, ">"+name+"</text>")
+		}
+		return n
+	}
+	if n := named(at(-42, 168), at(-43, 165), at(-44, 162), at(-45, 160), at(-46, 158), at(-48, 155)); n != 6 {
+		t.Errorf("of 6 sites apart %d are named", n)
+	}
+	same := at(-45, 160)
+	if n := named(same, same, same, same, same, same); n < 1 || n > 4 {
+		t.Errorf("of 6 sites at one place %d are named", n)
+	}
+}
