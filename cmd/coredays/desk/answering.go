@@ -52,7 +52,7 @@ func (d *Desk) answer(w http.ResponseWriter, r *http.Request) {
 	if !ok {
 		return
 	}
-	ctx, done, err := d.turn.take(r.Context())
+	ctx, done, err := d.turn.take(r.Context(), &q)
 	s := newStream(w)
 	if err == nil {
 		defer done()

@@ -75,16 +75,38 @@ func TestFaultsComeWithTheirPlaceAndWithoutAnAnswer(t *testing.T) {
 
 func TestANewQuestionEndsTheOneBefore(t *testing.T) {
 	turn := newTurn()
-	first, done, err := turn.take(t.Context())
+	first, done, err := turn.take(t.Context(), &question{})
 	if err != nil {
 		t.Fatal(err)
 	}
 	go func() { <-first.Done(); done() }() // as a run that never ends by itself
-	_, done, err = turn.take(t.Context())
+	_, done, err = turn.take(t.Context(), &question{})
 	if err != nil || !errors.Is(context.Cause(first), errSuperseded) {
 		t.Errorf("%v; the first ended by %v", err, context.Cause(first))
 	}
 	done()
+}
+
+func TestAQuestionThatWasOvertakenDoesNotEndTheNewerOne(t *testing.T) {
+	turn := newTurn()
+	newer, done, err := turn.take(t.Context(), &question{Window: "one", Number: 8})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, _, err := turn.take(t.Context(), &question{Window: "one", Number: 7}); !errors.Is(err, errSuperseded) || newer.Err() != nil {
+		t.Errorf("the older question gets %v, the newer one is ended by %v", err, context.Cause(newer))
+	}
+	hungUp, hangUp := context.WithCancel(t.Context())
+	hangUp()
+	if _, _, err := turn.take(hungUp, &question{Window: "two", Number: 1}); !errors.Is(err, errSuperseded) || newer.Err() != nil {
+		t.Errorf("a question that nobody waits for gets %v, the one in hand is ended by %v", err, context.Cause(newer))
+	}
+	go func() { <-newer.Done(); done() }()
+	if _, done, err := turn.take(t.Context(), &question{Window: "two", Number: 1}); err != nil || newer.Err() == nil {
+		t.Errorf("another window's question gets %v", err)
+	} else {
+		done()
+	}
 }
 
 func TestAThousandQuestionsEndInOneAnswer(t *testing.T) {
@@ -128,7 +150,7 @@ func TestASearchFindsAnOrderAndIsStoppedByHangingUp(t *testing.T) {
 	if answer, err := s.Client().Do(r); err == nil {
 		answer.Body.Close()
 	}
-	_, done, err := s.desk.turn.take(t.Context()) // waits for ever unless the workers are let go
+	_, done, err := s.desk.turn.take(t.Context(), &question{}) // waits for ever unless the workers are let go
 	if err != nil {
 		t.Fatal(err)
 	}

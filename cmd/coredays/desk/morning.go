@@ -56,7 +56,7 @@ func (d *Desk) morning(w http.ResponseWriter, r *http.Request) {
 		http.Error(w, "a plan without faults and an operations log", http.StatusUnprocessableEntity)
 		return
 	}
-	ctx, done, err := d.turn.take(r.Context())
+	ctx, done, err := d.turn.take(r.Context(), &q)
 	if err != nil {
 		return
 	}

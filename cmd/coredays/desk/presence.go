@@ -22,8 +22,11 @@ type window struct {
 	seen    time.Time
 }
 
-// mostWindows are remembered.
-const mostWindows = 100
+// mostWindows are remembered, by names of so many bytes.
+const (
+	mostWindows = 100
+	longestName = 64
+)
 
 // note remembers what a window says of itself.
 func (p *presence) note(name string, unsaved, gone bool, at time.Time) (ending bool) {
@@ -67,7 +70,7 @@ func (d *Desk) here(w http.ResponseWriter, r *http.Request) {
 	if !ok {
 		return
 	}
-	if len(q.Window) > 64 {
+	if len(q.Window) > longestName {
 		http.Error(w, "a window with a short name", http.StatusUnprocessableEntity)
 		return
 	}

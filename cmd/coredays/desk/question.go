@@ -18,6 +18,7 @@ type question struct {
 	Search  string   `json:"search"` // orders, cuts or departures
 	Dates   string   `json:"dates"`  // of sailing, to try
 	Window  string   `json:"window"` // by which the page tells itself from others
+	Number  int      `json:"number"` // of the questions of the window, counted up
 	Unsaved bool     `json:"unsaved"`
 	Gone    bool     `json:"gone"`   // the window closes
 	Papers  papers   `json:"papers"` // of the ship

@@ -71,7 +71,7 @@ func (d *Desk) search(w http.ResponseWriter, r *http.Request) {
 		http.Error(w, err.Error(), http.StatusUnprocessableEntity)
 		return
 	}
-	ctx, done, err := d.turn.take(r.Context())
+	ctx, done, err := d.turn.take(r.Context(), &q)
 	if err != nil {
 		return
 	}

@@ -26,7 +26,7 @@ func (d *Desk) written(what func() Write, kind string) http.HandlerFunc {
 			http.Error(w, "a plan without faults that the check does not stop", http.StatusUnprocessableEntity)
 			return
 		}
-		ctx, done, err := d.turn.take(r.Context())
+		ctx, done, err := d.turn.take(r.Context(), &q)
 		if err != nil {
 			http.Error(w, err.Error(), http.StatusConflict)
 			return

@@ -1,7 +1,11 @@
 // Calls to the server. The address of the page holds the secret; relative paths keep it.
 const head = {"Content-Type": "application/json", "X-Coredays-Desk": "1"};
 
-const post = (what, question, signal) => fetch(what, {method: "POST", headers: head, body: JSON.stringify(question ?? {}), signal});
+// name is that of this window; its questions are counted, so that none that was overtaken on the way ends a newer one.
+export const name = crypto.randomUUID();
+let asked = 0;
+
+const post = (what, question, signal) => fetch(what, {method: "POST", headers: head, body: JSON.stringify({...question, window: name, number: ++asked}), signal});
 
 // call gives the status and what was answered.
 export async function call(what, question) {

@@ -1,10 +1,9 @@
 // The file: saved whole, never over somebody else's change, and watched while it is open.
 import {element, at} from "./element.js";
-import {call, tell} from "./calls.js";
+import {call, tell, name} from "./calls.js";
 import {button} from "./fields.js";
 
 const say = text => at("said").textContent = text;
-const name = crypto.randomUUID();
 
 export const unsaved = desk => desk.text !== desk.saved;
 
@@ -51,7 +50,7 @@ let told = "";
 // here tells the server that this window is open, and looks whether the file is still the one it knows.
 export async function here(desk) {
   let answer;
-  try { answer = await call("here", {window: name, unsaved: unsaved(desk)}); } catch { return; }
+  try { answer = await call("here", {unsaved: unsaved(desk)}); } catch { return; }
   if (!answer.ok) return;
   const {digest, file, ending} = answer.body;
   if (ending && unsaved(desk) && told != "ending") { told = "ending"; say("The desk was asked to end where it was started. Save, or close this page; it waits."); }
