@@ -93,7 +93,9 @@ func TestAQuestionThatWasOvertakenDoesNotEndTheNewerOne(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if _, _, err := turn.take(t.Context(), &question{Window: "one", Number: 7}); !errors.Is(err, errSuperseded) || newer.Err() != nil {
+	older, giveUp := context.WithTimeout(t.Context(), time.Second) // where it is let in it would wait for ever
+	defer giveUp()
+	if _, _, err := turn.take(older, &question{Window: "one", Number: 7}); !errors.Is(err, errSuperseded) || newer.Err() != nil {
 		t.Errorf("the older question gets %v, the newer one is ended by %v", err, context.Cause(newer))
 	}
 	hungUp, hangUp := context.WithCancel(t.Context())

@@ -155,16 +155,7 @@ func TestTroubleInHandGoesOnWithoutAJump(t *testing.T) {
 // A logging run that a breakdown stopped half way begins again after the repair, and the rig does not break down while it
 // is repaired, however often it does.
 func TestWhatARepairStoppedBeginsAgainWhereItMust(t *testing.T) {
-	p, err := scenario.WithSettings(scenario.DemonstrationText(), "demonstration.yaml", nil)
-	if err != nil {
-		t.Fatal(err)
-	}
-	certain(p)
-	v, err := voyage.Compile(p)
-	if err != nil {
-		t.Fatal(err)
-	}
-	d := sim.Diary(context.Background(), v, 1, 0, true)
+	p, v, d := certainDiary(t)
 	n := slices.IndexFunc(d.Entries, func(e result.Entry) bool { return e.Kind == activity.RunString })
 	run := d.Entries[n]
 	whole, repair := run.To.Sub(run.From), time.Duration(p.Ship.Rates[rig.RepairTime].Median()*float64(time.Second))
@@ -186,10 +177,11 @@ func TestWhatARepairStoppedBeginsAgainWhereItMust(t *testing.T) {
 
 	p.NoTrouble = false
 	p.Ship.Rates[rig.BreakdownEvery] = spread.Just(3600)
-	if v, err = voyage.Compile(p); err != nil {
+	breaking, err := voyage.Compile(p)
+	if err != nil {
 		t.Fatal(err)
 	}
-	x := sim.TakeUp(v, st)
+	x := sim.TakeUp(breaking, st)
 	for i := range 30 {
 		for _, e := range sim.DiaryFrom(context.Background(), x, 1, i).Entries {
 			if e.Kind == activity.Breakdown && e.To.After(last.To) {

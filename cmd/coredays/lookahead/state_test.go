@@ -70,12 +70,9 @@ func goesHome(t *testing.T, v *voyage.Voyage, x *sim.Start, doing activity.Kind,
 	}
 }
 
-// Where no chance is left, a ship taken from her log in the midst of anything comes home to the second when the diary
-// has her there, with the same depth and the same core: one state for every kind of activity that the diary has.
-func TestShipGoesOnFromAnyStateWithoutAJump(t *testing.T) {
-	if testing.Short() {
-		t.Skip("simulates many expeditions")
-	}
+// certainDiary is the demonstration with no chance left, and the diary of it.
+func certainDiary(t *testing.T) (*plan.Plan, *voyage.Voyage, *result.Diary) {
+	t.Helper()
 	p, err := scenario.WithSettings(scenario.DemonstrationText(), "demonstration.yaml", nil)
 	if err != nil {
 		t.Fatal(err)
@@ -86,6 +83,16 @@ func TestShipGoesOnFromAnyStateWithoutAJump(t *testing.T) {
 		t.Fatal(err)
 	}
 	whole := sim.Diary(context.Background(), v, 1, 0, true)
+	return p, v, whole
+}
+
+// Where no chance is left, a ship taken from her log in the midst of anything comes home to the second when the diary
+// has her there, with the same depth and the same core: one state for every kind of activity that the diary has.
+func TestShipGoesOnFromAnyStateWithoutAJump(t *testing.T) {
+	if testing.Short() {
+		t.Skip("simulates many expeditions")
+	}
+	p, v, whole := certainDiary(t)
 	last := &whole.Entries[len(whole.Entries)-1]
 	seen := map[activity.Kind]int{}
 	states := 0
@@ -117,16 +124,7 @@ func TestShipGoesOnFromAnyStateWithoutAJump(t *testing.T) {
 // A ship under way knows how far she has to go. By hand: of a passage at her speed in calm, 50 nautical miles short of the
 // end of it are sailed in 50 nmi over the speed, whatever the hours in the log would make of it. At a site she has no way to go.
 func TestTheWayToGoIsThatOfTheState(t *testing.T) {
-	p, err := scenario.WithSettings(scenario.DemonstrationText(), "demonstration.yaml", nil)
-	if err != nil {
-		t.Fatal(err)
-	}
-	certain(p)
-	v, err := voyage.Compile(p)
-	if err != nil {
-		t.Fatal(err)
-	}
-	whole := sim.Diary(context.Background(), v, 1, 0, true)
+	p, v, whole := certainDiary(t)
 	for i := range whole.Entries {
 		e := &whole.Entries[i]
 		if e.Kind != activity.Passage && e.Kind != activity.CutCore {
