@@ -7,6 +7,7 @@ import (
 	"coredays/model/coring"
 	"coredays/model/plan"
 	"coredays/model/unit"
+	"coredays/sim/ship"
 	"coredays/sim/simtest"
 	"coredays/sim/statistics"
 )
@@ -43,12 +44,12 @@ func TestDrillingAheadWearsTheBit(t *testing.T) {
 	}
 	for _, test := range tests {
 		s := sailed(t, drilledAt10(test.ahead, test.to, test.reentry), false)
-		if log := s.items[0]; !simtest.Near(log.depth, test.depth) || log.incomplete != test.incomplete || s.consumed[statistics.RotaryBits] != test.bits {
-			t.Errorf("%s: to %g m, incomplete %v, %d bits; by hand to %g m, %v, %d", test.name, log.depth, log.incomplete, s.consumed[statistics.RotaryBits],
+		if log := s.Items[0]; !simtest.Near(log.Depth, test.depth) || log.Incomplete != test.incomplete || s.Consumed[statistics.RotaryBits] != test.bits {
+			t.Errorf("%s: to %g m, incomplete %v, %d bits; by hand to %g m, %v, %d", test.name, log.Depth, log.Incomplete, s.Consumed[statistics.RotaryBits],
 				test.depth, test.incomplete, test.bits)
 		}
-		if got, want := s.spent[activity.CentreBit] > 0, test.centre > 0; got != want {
-			t.Errorf("%s: the centre bit was pulled for %.2f h", test.name, s.spent[activity.CentreBit]/simtest.Hours)
+		if got, want := s.Spent[activity.CentreBit] > 0, test.centre > 0; got != want {
+			t.Errorf("%s: the centre bit was pulled for %.2f h", test.name, s.Spent[activity.CentreBit]/simtest.Hours)
 		}
 	}
 }
@@ -58,13 +59,13 @@ func TestDrillingAheadWearsTheBit(t *testing.T) {
 func TestPipeThatWasHungOffIsPulledOnce(t *testing.T) {
 	heights := append(repeated(7, 30), repeated(9, 30)...)
 	s := inOpenHole(t, 500, append(heights, 1)...)
-	s.item.Hole.DrillAheadTo, s.hole.aim = 600, 600
+	s.Item.Hole.DrillAheadTo, s.Hole.Aim = 600, 600
 	s.drillDown()
-	if s.ended != stormClear || s.bit != 1580 || s.hole.depth != 500 {
-		t.Fatalf("ending %d with the bit at %g m and the hole at %g m, want the bit hung off at 1,580 m", s.ended, s.bit, s.hole.depth)
+	if s.Ended != ship.StormClear || s.Bit != 1580 || s.Hole.Depth != 500 {
+		t.Fatalf("ending %d with the bit at %g m and the hole at %g m, want the bit hung off at 1,580 m", s.Ended, s.Bit, s.Hole.Depth)
 	}
-	s.makeSafe()
-	if got, want := s.spent[activity.PullPipe], 500.0/300*simtest.Hours+30.0/600*simtest.Hours; !simtest.Near(got, want) || s.bit != 1470 {
-		t.Errorf("pulled for %.2f h up to %g m, by hand %.2f h", got/simtest.Hours, s.bit, want/simtest.Hours)
+	s.MakeSafe()
+	if got, want := s.Spent[activity.PullPipe], 500.0/300*simtest.Hours+30.0/600*simtest.Hours; !simtest.Near(got, want) || s.Bit != 1470 {
+		t.Errorf("pulled for %.2f h up to %g m, by hand %.2f h", got/simtest.Hours, s.Bit, want/simtest.Hours)
 	}
 }

@@ -31,14 +31,14 @@ func TestRockIsCutSlowlyUntilTheCollarsStandInIt(t *testing.T) {
 	s := inPort(t, rockSite(0))
 	goHome(t, s)
 	want := (9.5/0.3 + 9.5/0.3 + 9.5/0.38 + 9.5/0.57 + 9.5/0.76 + 9.5/0.95 + 3) / 30 * simtest.Hours
-	if got := s.spent[activity.CutCore]; !simtest.Near(got, want) {
+	if got := s.Spent[activity.CutCore]; !simtest.Near(got, want) {
 		t.Errorf("cut for %.3f h, by hand %.3f h", got/simtest.Hours, want/simtest.Hours)
 	}
 	stated := rockSite(0)
 	stated.Sites[0].Layers[0].Stated = true
 	s = inPort(t, stated)
 	goHome(t, s)
-	if got, want := s.spent[activity.CutCore], 60/30.0*simtest.Hours; !simtest.Near(got, want) {
+	if got, want := s.Spent[activity.CutCore], 60/30.0*simtest.Hours; !simtest.Near(got, want) {
 		t.Errorf("a rate that is stated gives %.3f h, by hand %.3f h", got/simtest.Hours, want/simtest.Hours)
 	}
 }
@@ -58,7 +58,7 @@ func TestBareRockIsSurveyedOnce(t *testing.T) {
 	} {
 		s := inPort(t, c.plan)
 		goHome(t, s)
-		if got := s.spent[activity.Survey] / simtest.Hours; !simtest.Near(got, c.want) {
+		if got := s.Spent[activity.Survey] / simtest.Hours; !simtest.Near(got, c.want) {
 			t.Errorf("%s: %.2f h of survey, by hand %g h", name, got, c.want)
 		}
 	}
@@ -71,7 +71,7 @@ func TestStartsFailOnBareRockByTheirOwnChance(t *testing.T) {
 		p.Ship.Rates[rig.BareStart] = simtest.Just(1)
 		s := inPort(t, p)
 		goHome(t, s)
-		if got := s.spent[activity.FailedStart] / simtest.Hours; !simtest.Near(got, want) {
+		if got := s.Spent[activity.FailedStart] / simtest.Hours; !simtest.Near(got, want) {
 			t.Errorf("%g m of sediment: %.1f h of starts given up, by hand %g h", float64(mud), got, want)
 		}
 	}
@@ -81,15 +81,15 @@ func TestStartsFailOnBareRockByTheirOwnChance(t *testing.T) {
 // twice as fast two hours.
 func TestABitWearsByTheGroundItTurnsIn(t *testing.T) {
 	s := inOpenHole(t, 100, 1)
-	s.v.Quantities[s.here.Layers[0].Wear] = simtest.Just(0.2).Compile()
-	s.hole.aim = 120 // 20 m at 40 m/h
+	s.Voyage.Quantities[s.Here.Layers[0].Wear] = simtest.Just(0.2).Compile()
+	s.Hole.Aim = 120 // 20 m at 40 m/h
 	s.drillDown()
-	if got := s.rotating / simtest.Hours; !simtest.Near(got, 0.1) {
+	if got := s.Rotating / simtest.Hours; !simtest.Near(got, 0.1) {
 		t.Errorf("drilling ahead takes %.3f h of the bit's life, by hand 0.1 h", got)
 	}
-	s.v.Quantities[s.here.Layers[0].Wear] = simtest.Just(2).Compile()
+	s.Voyage.Quantities[s.Here.Layers[0].Wear] = simtest.Just(2).Compile()
 	s.cut(1 * simtest.Hours)
-	if got := s.rotating / simtest.Hours; !simtest.Near(got, 2.1) {
+	if got := s.Rotating / simtest.Hours; !simtest.Near(got, 2.1) {
 		t.Errorf("with a core %.3f h, by hand 2.1 h", got)
 	}
 }

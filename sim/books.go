@@ -5,6 +5,7 @@ import (
 	"coredays/model/state"
 	"coredays/model/voyage"
 	"coredays/sim/random"
+	"coredays/sim/ship"
 )
 
 // account takes the operation in hand out of the time spent: it is spent again.
@@ -12,44 +13,44 @@ func (x *Start) account() {
 	for k, t := range x.State.Spent {
 		x.spent[k] = float64(t)
 	}
-	for _, p := range x.past.steps {
-		x.spent[p.kind] = max(0, x.spent[p.kind]-p.worked)
-		x.spent[activity.WaitOnWeather] = max(0, x.spent[activity.WaitOnWeather]-p.idle)
+	for _, p := range x.past.Steps {
+		x.spent[p.Kind] = max(0, x.spent[p.Kind]-p.Worked)
+		x.spent[activity.WaitOnWeather] = max(0, x.spent[activity.WaitOnWeather]-p.Idle)
 	}
-	if x.past.credit > 0 {
-		x.spent[activity.CutCore] = max(0, x.spent[activity.CutCore]-x.past.credit)
+	if x.past.Credit > 0 {
+		x.spent[activity.CutCore] = max(0, x.spent[activity.CutCore]-x.past.Credit)
 	}
 }
 
 // beenTo fills in the sites.
-func (s *ship) beenTo(x *Start) {
+func (s *expedition) beenTo(x *Start) {
 	for i := range x.State.Sites {
-		from, to := &x.State.Sites[i], &s.sites[i]
-		to.floorKnown = from.FloorKnown
+		from, to := &x.State.Sites[i], &s.Sites[i]
+		to.FloorKnown = from.FloorKnown
 		switch from.State {
 		case state.ToCome:
 			continue
 		case state.InHand:
-			to.state = underWay
+			to.State = ship.UnderWay
 		case state.Done:
-			to.state = done
-			to.left = x.since(from.Left)
+			to.State = ship.Done
+			to.Left = x.since(from.Left)
 		case state.Dropped:
-			to.state = dropped
+			to.State = ship.Dropped
 			continue
 		}
-		to.arrived, to.waited = x.since(from.Arrived), float64(from.Waited)
+		to.Arrived, to.Waited = x.since(from.Arrived), float64(from.Waited)
 	}
 }
 
 // itemOf is an item by its number among all.
-func (s *ship) itemOf(x *Start, number int) (site int, item *voyage.Item) {
+func (s *expedition) itemOf(x *Start, number int) (site int, item *voyage.Item) {
 	i := &x.State.Items[number]
-	return i.Site, &s.v.Sites[i.Site].Items[i.Number]
+	return i.Site, &s.Voyage.Sites[i.Site].Items[i.Number]
 }
 
 // broughtUp fills in the cores.
-func (s *ship) broughtUp(x *Start) {
+func (s *expedition) broughtUp(x *Start) {
 	last := state.None
 	for i := range x.State.Cores {
 		c := &x.State.Cores[i]
@@ -60,46 +61,46 @@ func (s *ship) broughtUp(x *Start) {
 			s.worksAt(s.itemOf(x, c.Item))
 			last = c.Item
 		}
-		if s.clock = x.At; !c.OnDeck.IsZero() {
-			s.clock = x.since(c.OnDeck)
+		if s.Clock = x.At; !c.OnDeck.IsZero() {
+			s.Clock = x.since(c.OnDeck)
 		}
-		s.hole.cores = c.Number - 1
-		s.recordCore(c.Tool, float64(c.Top), float64(c.Cored), float64(c.Recovered/c.Cored))
+		s.Hole.Cores = c.Number - 1
+		s.RecordCore(c.Tool, float64(c.Top), float64(c.Cored), float64(c.Recovered/c.Cored))
 	}
 }
 
 // worksAt puts an item of a site in hand.
-func (s *ship) worksAt(site int, item *voyage.Item) {
-	s.at, s.here, s.item = voyage.SitePlace(site), &s.v.Sites[site], item
-	s.Place = random.Place{Site: s.here.Key, Hole: item.Key}
+func (s *expedition) worksAt(site int, item *voyage.Item) {
+	s.At, s.Here, s.Item = voyage.SitePlace(site), &s.Voyage.Sites[site], item
+	s.Place = random.Place{Site: s.Here.Key, Hole: item.Key}
 	if item.Hole != nil {
 		s.meetGround()
 	}
 }
 
 // doneWith fills in holes and tasks.
-func (s *ship) doneWith(x *Start) {
+func (s *expedition) doneWith(x *Start) {
 	for n := range x.State.Items {
-		i, log := &x.State.Items[n], &s.items[n]
+		i, log := &x.State.Items[n], &s.Items[n]
 		switch i.State {
 		case state.ToCome:
 			continue
 		case state.Dropped:
-			log.state = dropped
+			log.State = ship.Dropped
 			continue
 		}
-		log.state = underWay
-		log.began = max(1, x.since(i.Began))
-		log.depth, log.refused = float64(i.Depth), float64(i.Refused)
-		log.holes, log.attempts = i.Spudded, max(0, i.Spudded-1)
+		log.State = ship.UnderWay
+		log.Began = max(1, x.since(i.Began))
+		log.Depth, log.Refused = float64(i.Depth), float64(i.Refused)
+		log.Holes, log.Attempts = i.Spudded, max(0, i.Spudded-1)
 		if i.State == state.Done {
-			log.state, log.incomplete = done, i.Incomplete
-			log.took = x.since(i.Ended) - x.since(i.Began)
-			_, s.item = s.itemOf(x, n)
-			log.covered = s.covered(i.Site)
+			log.State, log.Incomplete = ship.Done, i.Incomplete
+			log.Took = x.since(i.Ended) - x.since(i.Began)
+			_, s.Item = s.itemOf(x, n)
+			log.Covered = s.Covered(i.Site)
 			s.learn(log)
-			s.lastItem = 0
+			s.LastItem = 0
 		}
 	}
-	s.item, s.here = nil, nil
+	s.Item, s.Here = nil, nil
 }

@@ -4,54 +4,55 @@ import (
 	"math"
 
 	"coredays/model/voyage"
+	"coredays/sim/ship"
 	"coredays/sim/statistics"
 )
 
 // balances looks at the books of a ship that is home or was given up.
 func (w *watch) balances() {
 	var sum float64
-	for _, x := range w.spent {
+	for _, x := range w.Spent {
 		sum += x
 	}
-	if math.Abs(sum-w.clock) > 1e-2 {
-		w.wrong("the activities add up to %g s of %g", sum, w.clock)
+	if math.Abs(sum-w.Clock) > 1e-2 {
+		w.wrong("the activities add up to %g s of %g", sum, w.Clock)
 	}
-	if w.home == w.stuck {
-		w.wrong("home %v, given up %v", w.home, w.stuck)
+	if w.Home == w.Stuck {
+		w.wrong("home %v, given up %v", w.Home, w.Stuck)
 	}
-	if w.stuck && w.clock < w.longest() {
-		w.wrong("given up after %.1f d of %.1f", w.clock/86400, w.longest()/86400)
+	if w.Stuck && w.Clock < w.Longest() {
+		w.wrong("given up after %.1f d of %.1f", w.Clock/86400, w.Longest()/86400)
 	}
-	if w.home && (w.bit != 0 || w.here != nil) {
-		w.wrong("home with the bit at %g m", w.bit)
+	if w.Home && (w.Bit != 0 || w.Here != nil) {
+		w.wrong("home with the bit at %g m", w.Bit)
 	}
-	for n := range w.sites {
+	for n := range w.Sites {
 		w.siteBalances(n)
 	}
 }
 
 // siteBalances looks at the books of a site.
 func (w *watch) siteBalances(n int) {
-	site, log := &w.v.Sites[n], &w.sites[n]
+	site, log := &w.Voyage.Sites[n], &w.Sites[n]
 	var took float64
 	begun := false
 	for i := range site.Items {
 		item := &site.Items[i]
-		took += w.items[item.Number].took
-		begun = begun || w.items[item.Number].began > 0
+		took += w.Items[item.Number].Took
+		begun = begun || w.Items[item.Number].Began > 0
 		w.itemBalances(site.Name+" "+item.Name, item)
 	}
-	if log.state == underWay {
+	if log.State == ship.UnderWay {
 		w.wrong("%s was never left", site.Name)
 	}
-	if log.state != done {
+	if log.State != ship.Done {
 		return
 	}
-	days := log.left - log.arrived
-	if log.waited < -1e-6 || log.waited > days+1e-3 {
-		w.wrong("%s: waited %g s of %g", site.Name, log.waited, days)
+	days := log.Left - log.Arrived
+	if log.Waited < -1e-6 || log.Waited > days+1e-3 {
+		w.wrong("%s: waited %g s of %g", site.Name, log.Waited, days)
 	}
-	if took > days+1e-3 || begun && !w.stuck && took < days-1e-3 {
+	if took > days+1e-3 || begun && !w.Stuck && took < days-1e-3 {
 		w.wrong("%s: the items took %g s of %g", site.Name, took, days)
 	}
 	if !begun && !w.slow[voyage.SitePlace(n)] {
@@ -61,23 +62,23 @@ func (w *watch) siteBalances(n int) {
 
 // itemBalances looks at the books of a hole or task.
 func (w *watch) itemBalances(name string, item *voyage.Item) {
-	log := &w.items[item.Number]
-	if log.state == underWay && !w.stuck || log.took < 0 {
-		w.wrong("%s: state %d, took %g s", name, log.state, log.took)
+	log := &w.Items[item.Number]
+	if log.State == ship.UnderWay && !w.Stuck || log.Took < 0 {
+		w.wrong("%s: state %d, took %g s", name, log.State, log.Took)
 	}
-	if item.Hole == nil || log.began == 0 {
+	if item.Hole == nil || log.Began == 0 {
 		return
 	}
 	target := float64(item.Target())
-	if log.depth > target+1e-6 || log.refused > log.depth {
-		w.wrong("%s: to %g m, refused at %g m, target %g m", name, log.depth, log.refused, target)
+	if log.Depth > target+1e-6 || log.Refused > log.Depth {
+		w.wrong("%s: to %g m, refused at %g m, target %g m", name, log.Depth, log.Refused, target)
 	}
-	short := log.depth < target-shortest-1e-6
-	if log.state == done && log.refused == 0 && !log.incomplete && short {
-		w.wrong("%s: complete at %g m of %g", name, log.depth, target)
+	short := log.Depth < target-ship.Shortest-1e-6
+	if log.State == ship.Done && log.Refused == 0 && !log.Incomplete && short {
+		w.wrong("%s: complete at %g m of %g", name, log.Depth, target)
 	}
-	if log.state == done && log.incomplete && !short && len(item.Hole.Logging) == 0 {
-		w.wrong("%s: incomplete at %g m of %g", name, log.depth, target)
+	if log.State == ship.Done && log.Incomplete && !short && len(item.Hole.Logging) == 0 {
+		w.wrong("%s: incomplete at %g m of %g", name, log.Depth, target)
 	}
 }
 
@@ -85,7 +86,7 @@ func (w *watch) itemBalances(name string, item *voyage.Item) {
 // marks what did not happen and nothing else.
 func (w *watch) agrees(written statistics.Row, c statistics.Layout) {
 	again := make(statistics.Row, c.Width)
-	writeRow(c, again, w.ship)
+	writeRow(c, again, w.expedition)
 	for i, x := range written {
 		if x != again[i] && !(math.IsNaN(x) && math.IsNaN(again[i])) {
 			w.wrong("column %d is %g, and %g when sailed again", i, x, again[i])
@@ -94,7 +95,7 @@ func (w *watch) agrees(written statistics.Row, c statistics.Layout) {
 			w.wrong("column %d is %g", i, x)
 		}
 	}
-	for n := range w.sites {
+	for n := range w.Sites {
 		reached := written[c.Site(n, statistics.SiteReached)] == 1
 		for column := range statistics.SiteColumns {
 			if math.IsNaN(written[c.Site(n, column)]) == reached && column >= statistics.SiteArrived {
@@ -102,9 +103,9 @@ func (w *watch) agrees(written statistics.Row, c statistics.Layout) {
 			}
 		}
 	}
-	for n := range w.items {
-		if math.IsNaN(written[c.Item(n, statistics.ItemTook)]) == (w.items[n].began > 0) {
-			w.wrong("item %d begun at %g s, took %g s", n, w.items[n].began, written[c.Item(n, statistics.ItemTook)])
+	for n := range w.Items {
+		if math.IsNaN(written[c.Item(n, statistics.ItemTook)]) == (w.Items[n].Began > 0) {
+			w.wrong("item %d begun at %g s, took %g s", n, w.Items[n].Began, written[c.Item(n, statistics.ItemTook)])
 		}
 	}
 }

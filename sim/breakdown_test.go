@@ -11,6 +11,7 @@ import (
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/unit"
+	"coredays/sim/ship"
 	"coredays/sim/simtest"
 )
 
@@ -28,13 +29,13 @@ func breaking(p *plan.Plan, every, repair float64) *plan.Plan {
 // The estimate of a plan is the sum that a hand does, however often the rig breaks down (see
 // TestDaysOfOneHoleAreTheSumDoneByHand).
 func TestTheCrewReckonsWithoutBreakdowns(t *testing.T) {
-	want := sailed(t, simtest.OneSite(simtest.PistonHole("A", 33)), false).clock
+	want := sailed(t, simtest.OneSite(simtest.PistonHole("A", 33)), false).Clock
 	for every := range 60 {
 		v := simtest.Compiled(t, breaking(simtest.OneSite(simtest.PistonHole("A", 33)), float64(every), 8))
 		if got := float64(Estimate(v).Total); !simtest.Near(got, want) {
 			t.Errorf("a breakdown every %d h: the estimate is %.2f h, by hand %.2f h", every, got/simtest.Hours, want/simtest.Hours)
 		}
-		if item := EstimateByCrew(v).Item[0] / Contingency; item > want {
+		if item := EstimateByCrew(v).Item[0] / ship.Contingency; item > want {
 			t.Errorf("a breakdown every %d h: the crew estimates %.2f h for the hole", every, item/simtest.Hours)
 		}
 	}
@@ -47,11 +48,11 @@ func TestBreakdownsComeByTheHoursThatTheRigWorks(t *testing.T) {
 	const n = 400
 	repairs := func(repair float64) (numbers []float64) {
 		v := simtest.Compiled(t, breaking(aTask(plan.Task{Steps: []plan.Step{{Takes: simtest.Just(100 * 24 * simtest.Hours), Interruptible: true}}}), 4*24, repair))
-		s := newShip(v)
+		s := newExpedition(v)
 		for i := range n {
 			s.begins(6, i)
 			s.sails()
-			numbers = append(numbers, math.Round(s.spent[activity.Breakdown]/(repair*simtest.Hours)))
+			numbers = append(numbers, math.Round(s.Spent[activity.Breakdown]/(repair*simtest.Hours)))
 		}
 		return numbers
 	}
@@ -78,11 +79,11 @@ func TestRepairsLongerThanTheTimeBetweenThemEnd(t *testing.T) {
 	hole.Hole.Logging = []int{0}
 	p := breaking(simtest.OneSite(hole), 1, 15*24)
 	free, bound := sailed(t, p, false), sailed(t, p, true)
-	if late := free.clock - free.longest(); !free.stuck || late < 0 || late > 16*simtest.Day {
-		t.Errorf("given up %v, %.1f d after 20 times the days", free.stuck, late/simtest.Day)
+	if late := free.Clock - free.Longest(); !free.Stuck || late < 0 || late > 16*simtest.Day {
+		t.Errorf("given up %v, %.1f d after 20 times the days", free.Stuck, late/simtest.Day)
 	}
-	if !bound.home || bound.items[0].depth > 0 {
-		t.Errorf("home %v after %.1f d from a hole of %g m", bound.home, bound.clock/simtest.Day, bound.items[0].depth)
+	if !bound.Home || bound.Items[0].Depth > 0 {
+		t.Errorf("home %v after %.1f d from a hole of %g m", bound.Home, bound.Clock/simtest.Day, bound.Items[0].Depth)
 	}
 }
 
@@ -92,10 +93,10 @@ func TestWorkThatBeginsAgainAfterEachBreakdownIsGivenUp(t *testing.T) {
 	p := breaking(aTask(plan.Task{Steps: []plan.Step{{Takes: simtest.Just(16 * simtest.Hours), Ruined: true}}}), 1, 1)
 	p.SeaDays = 60 * unit.Day
 	free, bound := sailed(t, p, false), sailed(t, p, true)
-	if late := free.clock - free.longest(); !free.stuck || late < 0 || late > simtest.Day {
-		t.Errorf("given up %v, %.1f d after 20 times the days", free.stuck, late/simtest.Day)
+	if late := free.Clock - free.Longest(); !free.Stuck || late < 0 || late > simtest.Day {
+		t.Errorf("given up %v, %.1f d after 20 times the days", free.Stuck, late/simtest.Day)
 	}
-	if !bound.home || bound.clock > bound.v.Deadline+6*simtest.Hours || !bound.items[0].incomplete {
-		t.Errorf("home %v after %.1f d, task incomplete %v", bound.home, bound.clock/simtest.Day, bound.items[0].incomplete)
+	if !bound.Home || bound.Clock > bound.Voyage.Deadline+6*simtest.Hours || !bound.Items[0].Incomplete {
+		t.Errorf("home %v after %.1f d, task incomplete %v", bound.Home, bound.Clock/simtest.Day, bound.Items[0].Incomplete)
 	}
 }

@@ -34,33 +34,33 @@ func TestTimeOfConeAndCasingIsTheSumDoneByHand(t *testing.T) {
 	pipe := func(metres float64) float64 { return metres / 30 / 20 * h }
 	inHole := func(metres float64) float64 { return metres / 30 / 10 * h }
 	s := inPort(t, simtest.OneSite(casedHole(conductor, surface)))
-	goOnUntil(t, s, func() bool { return s.hole.cased.strings == 1 })
+	goOnUntil(t, s, func() bool { return s.Hole.Cased.Strings == 1 })
 	want := 2*h + float64(geo.Distance(geo.Position{}, geo.Position{Longitude: 1}))/5 + 30*m + // pilotage, passage, station
 		4*h + 5*10*m + 3*h + pipe(1470-50) + // cone, five joints of 10 m, the assembly inside, the rest of the way on pipe
 		30*m + 50/10.0*h + 3000/0.5 + 1*h // top drive, jetting at 10 m/h, looked at by camera, released
-	if !simtest.Near(s.clock, want) {
-		t.Errorf("the cone stands after %.3f h, by hand %.3f h; by kind %v", s.clock/h, want/h, s.spent)
+	if !simtest.Near(s.Clock, want) {
+		t.Errorf("the cone stands after %.3f h, by hand %.3f h; by kind %v", s.Clock/h, want/h, s.Spent)
 	}
-	goOnUntil(t, s, func() bool { return s.hole.cased.strings == 2 })
+	goOnUntil(t, s, func() bool { return s.Hole.Cased.Strings == 2 })
 	want += pipe(1500) + 1*h + // running tool out and laid down
 		3*h + pipe(1470) + 3000/0.5 + 1*h + inHole(50-0.001) + 100/40.0*h + 10*6*m + // drilled from 50 m to 150 m with ten connections
 		inHole(150) + pipe(1500) + 1*h + // out
 		15*10*m + pipe(1470-150) + 3000/0.5 + 0.3*h + inHole(150-0.001) + 1*h + 2*h // fifteen joints, landed and cemented
-	if !simtest.Near(s.clock, want) {
-		t.Errorf("the second string stands after %.3f h, by hand %.3f h; by kind %v", s.clock/h, want/h, s.spent)
+	if !simtest.Near(s.Clock, want) {
+		t.Errorf("the second string stands after %.3f h, by hand %.3f h; by kind %v", s.Clock/h, want/h, s.Spent)
 	}
 	back := pipe(1500) + 1*h + 3*h + pipe(1470) + 3000/0.5 + 0.3*h + inHole(150-0.001)
-	goOnUntil(t, s, func() bool { return !s.hole.cased.plug })
+	goOnUntil(t, s, func() bool { return !s.Hole.Cased.Plug })
 	if back > 12*h {
 		t.Fatal("the cement is hard before the bit is back: no test of waiting for it")
 	}
 	want += 12*h + 2*h // the cement sets for 12 h, of which a new assembly and its way down take 11.4 h
-	if !simtest.Near(s.clock, want) || !simtest.Near(s.spent[activity.WaitForCement], 12*h-back) {
-		t.Errorf("drilled out after %.3f h, by hand %.3f h; waited %.3f h for cement", s.clock/h, want/h, s.spent[activity.WaitForCement]/h)
+	if !simtest.Near(s.Clock, want) || !simtest.Near(s.Spent[activity.WaitForCement], 12*h-back) {
+		t.Errorf("drilled out after %.3f h, by hand %.3f h; waited %.3f h for cement", s.Clock/h, want/h, s.Spent[activity.WaitForCement]/h)
 	}
 	goHome(t, s)
-	if !simtest.Near(s.sites[0].cored, 9.5) || !simtest.Near(s.items[0].depth, 159.5) || s.spent[activity.CentreBit] > 0 {
-		t.Errorf("cored %g m to %g m, %.2f h of centre bit", s.sites[0].cored, s.items[0].depth, s.spent[activity.CentreBit]/h)
+	if !simtest.Near(s.Sites[0].Cored, 9.5) || !simtest.Near(s.Items[0].Depth, 159.5) || s.Spent[activity.CentreBit] > 0 {
+		t.Errorf("cored %g m to %g m, %.2f h of centre bit", s.Sites[0].Cored, s.Items[0].Depth, s.Spent[activity.CentreBit]/h)
 	}
 }
 
@@ -73,8 +73,8 @@ func TestWhatCasingDependsOnChangesItsTimeByAHandSum(t *testing.T) {
 		p := simtest.OneSite(casedHole(first, surface))
 		change(p)
 		s := inPort(t, p)
-		goOnUntil(t, s, func() bool { return s.hole.cased.strings == 2 && !s.hole.cased.plug })
-		return s.clock
+		goOnUntil(t, s, func() bool { return s.Hole.Cased.Strings == 2 && !s.Hole.Cased.Plug })
+		return s.Clock
 	}
 	usual := takes(conductor, func(*plan.Plan) {})
 	for name, c := range map[string]struct {
@@ -97,22 +97,22 @@ func TestWhatCasingDependsOnChangesItsTimeByAHandSum(t *testing.T) {
 // the shoe is cased off.
 func TestCasedHoleSticksByWhatIsOpenBelowTheShoe(t *testing.T) {
 	s := inOpenHole(t, 300, 1)
-	s.hole.cased.shoe = 150
-	s.hole.openedAt = s.clock - float64(unit.Day)
-	if got := s.stickiness(); !simtest.Near(got, 1) {
+	s.Hole.Cased.Shoe = 150
+	s.Hole.OpenedAt = s.Clock - float64(unit.Day)
+	if got := s.Stickiness(); !simtest.Near(got, 1) {
 		t.Errorf("%g times the usual chance, by hand once", got)
 	}
-	sand := s.here.Layers[0]
+	sand := s.Here.Layers[0]
 	sand.Bottom = 140
-	s.v.Quantities[sand.Sticking].Median = 4
-	mud := s.here.Layers[0]
-	mud.Sticking = s.v.Sites[0].Layers[0].Recovery[coring.APC] // a factor of one
-	s.here.Layers = append([]voyage.Layer{sand}, mud)
-	if got := s.stickiness(); !simtest.Near(got, 1) {
+	s.Voyage.Quantities[sand.Sticking].Median = 4
+	mud := s.Here.Layers[0]
+	mud.Sticking = s.Voyage.Sites[0].Layers[0].Recovery[coring.APC] // a factor of one
+	s.Here.Layers = append([]voyage.Layer{sand}, mud)
+	if got := s.Stickiness(); !simtest.Near(got, 1) {
 		t.Errorf("%g times the usual chance below cased sand, by hand once", got)
 	}
-	s.hole.cased.shoe = 0
-	if got := s.stickiness(); !simtest.Near(got, 8) {
+	s.Hole.Cased.Shoe = 0
+	if got := s.Stickiness(); !simtest.Near(got, 8) {
 		t.Errorf("%g times the usual chance with the sand open, by hand 4 x 300 m / 150 m", got)
 	}
 }
@@ -127,10 +127,10 @@ func TestCasingIsTakenUpFromTheLog(t *testing.T) {
 		Items: []state.Item{{State: state.InHand, Began: at.Add(-24 * time.Hour), Depth: 50, Spudded: 1}}}
 	st.Now = state.Ship{OnStation: true, Bit: 1500, Assembly: coring.RunningTool, Longest: 1600, TriedOut: true, LastService: at,
 		Hole: state.Hole{Open: true, Funnel: true, Depth: 50, Cased: state.Cased{Strings: 1, Plug: true, Cemented: at.Add(-2 * time.Hour)}}}
-	x, s := TakeUp(v, st), newShip(v)
+	x, s := TakeUp(v, st), newExpedition(v)
 	s.begins(1, 0)
 	s.takesUp(x)
-	if s.hole.cased.shoe != 50 || !simtest.Near(s.hole.cased.hard-s.clock, 10*simtest.Hours) || s.hole.aim != 150 || s.assembly() != coring.RotaryBHA {
-		t.Errorf("%+v, drilled to %g m with %v", s.hole.cased, s.hole.aim, s.assembly())
+	if s.Hole.Cased.Shoe != 50 || !simtest.Near(s.Hole.Cased.Hard-s.Clock, 10*simtest.Hours) || s.Hole.Aim != 150 || s.Assembly() != coring.RotaryBHA {
+		t.Errorf("%+v, drilled to %g m with %v", s.Hole.Cased, s.Hole.Aim, s.Assembly())
 	}
 }

@@ -6,6 +6,7 @@ import (
 
 	"coredays/model/plan"
 	"coredays/model/unit"
+	"coredays/sim/ship"
 	"coredays/sim/simtest"
 )
 
@@ -21,9 +22,9 @@ func conditional() *plan.Plan {
 }
 
 // workedOn are the names of the items that were begun.
-func workedOn(s *ship) (names []string) {
-	for i := range s.v.Sites[0].Items {
-		if item := &s.v.Sites[0].Items[i]; s.items[item.Number].began > 0 {
+func workedOn(s *expedition) (names []string) {
+	for i := range s.Voyage.Sites[0].Items {
+		if item := &s.Voyage.Sites[0].Items[i]; s.Items[item.Number].Began > 0 {
 			names = append(names, item.Name)
 		}
 	}
@@ -45,8 +46,8 @@ func TestAHoleFollowsFromWhereThePistonWasRefused(t *testing.T) {
 // Of a hole lost at some 50 m nobody knows where the corer would have been refused.
 func TestNothingFollowsFromAHoleThatWasLostTooEarly(t *testing.T) {
 	s := inPort(t, conditional())
-	goOnUntil(t, s, func() bool { return s.hole.depth > 50 })
-	s.hole.lost = true
+	goOnUntil(t, s, func() bool { return s.Hole.Depth > 50 })
+	s.Hole.Lost = true
 	goHome(t, s)
 	if got := workedOn(s); !slices.Equal(got, []string{"A"}) {
 		t.Errorf("began %q", got)
@@ -55,11 +56,11 @@ func TestNothingFollowsFromAHoleThatWasLostTooEarly(t *testing.T) {
 
 func TestWhatDependsOnADroppedHoleIsDroppedToo(t *testing.T) {
 	s := sailedTo(t, conditional())
-	s.item, s.items[0].state = nil, dropped
+	s.Item, s.Items[0].State = nil, ship.Dropped
 	goHome(t, s)
-	for i := range s.items {
-		if s.items[i].state != dropped {
-			t.Errorf("item %d is in state %d", i, s.items[i].state)
+	for i := range s.Items {
+		if s.Items[i].State != ship.Dropped {
+			t.Errorf("item %d is in state %d", i, s.Items[i].State)
 		}
 	}
 }

@@ -18,10 +18,10 @@ func TestShorterCoresCostACycleEach(t *testing.T) {
 		p.Sites[0].Layers[0].Lithology.Rate = simtest.Just(20 / simtest.Hours)
 		p.Ship.Rates[rig.RotaryAdvance] = simtest.Just(length)
 		s := sailed(t, p, false)
-		if cut := s.spent[activity.CutCore] / simtest.Hours; !simtest.Near(cut, 57.0/20) {
+		if cut := s.Spent[activity.CutCore] / simtest.Hours; !simtest.Near(cut, 57.0/20) {
 			t.Errorf("%.3f h of cutting 57 m at 20 m/h", cut)
 		}
-		return s.spent[activity.DropBarrel] + s.spent[activity.FetchBarrel] + s.spent[activity.HandleBarrel], s.spent[activity.Sweep], s.tools[coring.RCB].cores
+		return s.Spent[activity.DropBarrel] + s.Spent[activity.FetchBarrel] + s.Spent[activity.HandleBarrel], s.Spent[activity.Sweep], s.Tools[coring.RCB].Cores
 	}
 	byHand := func(length float64) (seconds float64) {
 		for at := 0.0; at < 57; at += length {
@@ -45,10 +45,10 @@ func TestAStatedLengthOfCoresGoesBeforeTheUsual(t *testing.T) {
 		hole.Hole.Stages[0].Advance = stated
 		p := simtest.OneSite(hole)
 		p.Ship.Rates[rig.RotaryAdvance] = simtest.Just(5)
-		if s := sailedTo(t, p); s.stroke(coring.RCB, s.rateMedian) != want {
-			t.Errorf("stated %g m: the crew estimates %g m, want %g", float64(stated), s.stroke(coring.RCB, s.rateMedian), want)
+		if s := sailedTo(t, p); s.Stroke(coring.RCB, s.RateMedian) != want {
+			t.Errorf("stated %g m: the crew estimates %g m, want %g", float64(stated), s.Stroke(coring.RCB, s.RateMedian), want)
 		}
-		if cores := sailed(t, p, false).tools[coring.RCB].cores; cores != int(30/want) {
+		if cores := sailed(t, p, false).Tools[coring.RCB].Cores; cores != int(30/want) {
 			t.Errorf("stated %g m: %d cores of 30 m, want %g", float64(stated), cores, 30/want)
 		}
 	}

@@ -16,7 +16,7 @@ func TestAFullCatwalkDelaysTheRigInShallowWaterOnly(t *testing.T) {
 	waited := func(water unit.Length) float64 {
 		p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, water, simtest.PistonHole("A", 150)))
 		p.Ship.Rates[rig.CatwalkTime] = simtest.Just(40 * simtest.Minutes)
-		return sailed(t, p, false).spent[activity.CatwalkWait]
+		return sailed(t, p, false).Spent[activity.CatwalkWait]
 	}
 	if w := waited(4000); w != 0 {
 		t.Errorf("in 4,000 m the rig waited %.1f min", w/simtest.Minutes)
@@ -33,9 +33,9 @@ func TestASlowBenchSetsThePaceInShallowWater(t *testing.T) {
 	p.Ship.Rates[rig.Bench] = simtest.Just(45 * simtest.Minutes)
 	s := sailed(t, p, false)
 	// 33 cores: the first three barrels are ready, each of the others comes off the bench 45 min after the last.
-	cycle := s.spent[activity.BenchWait] + s.spent[activity.RunBarrel] + s.spent[activity.ShootPiston] + s.spent[activity.PullPiston] +
-		s.spent[activity.FetchCorer] + s.spent[activity.HandleCorer] + s.spent[activity.Connection]
-	cores := float64(s.tools[0].cores)
+	cycle := s.Spent[activity.BenchWait] + s.Spent[activity.RunBarrel] + s.Spent[activity.ShootPiston] + s.Spent[activity.PullPiston] +
+		s.Spent[activity.FetchCorer] + s.Spent[activity.HandleCorer] + s.Spent[activity.Connection]
+	cores := float64(s.Tools[0].Cores)
 	// The core before the last gives its barrel back long before the last is run: (cores - 3) barrels
 	// are waited for in turn, after the first core has are recovered.
 	low, high := (cores-3)*45*simtest.Minutes, cores*45*simtest.Minutes
@@ -51,20 +51,20 @@ func TestTheLaboratoryFallsBehindByWhatAHandAddsUp(t *testing.T) {
 	p := simtest.OneSite(simtest.PistonHole("A", 100))
 	p.Ship.Rates[rig.LaboratoryTime] = simtest.Just(40 * simtest.Minutes)
 	s := sailedTo(t, p)
-	s.clock = 22.5 * simtest.Hours
+	s.Clock = 22.5 * simtest.Hours
 	for _, want := range []float64{41, 51, 61, 71} {
-		s.coreOnDeck()
-		if !simtest.Near(s.deck.behind, want*simtest.Minutes) {
-			t.Errorf("behind by %.2f min, by hand %g", s.deck.behind/simtest.Minutes, want)
+		s.CoreOnDeck()
+		if !simtest.Near(s.Deck.Behind, want*simtest.Minutes) {
+			t.Errorf("behind by %.2f min, by hand %g", s.Deck.Behind/simtest.Minutes, want)
 		}
-		s.clock += 30 * simtest.Minutes
+		s.Clock += 30 * simtest.Minutes
 	}
-	s.clock += 10 * simtest.Hours
-	s.coreOnDeck()
-	if !simtest.Near(s.deck.labFree, s.clock+41*simtest.Minutes) || !simtest.Near(s.deck.behind, 71*simtest.Minutes) {
-		t.Errorf("free again after %.2f min, by hand 41; behind by %.2f min at most, by hand 71", (s.deck.labFree-s.clock)/simtest.Minutes, s.deck.behind/simtest.Minutes)
+	s.Clock += 10 * simtest.Hours
+	s.CoreOnDeck()
+	if !simtest.Near(s.Deck.LabFree, s.Clock+41*simtest.Minutes) || !simtest.Near(s.Deck.Behind, 71*simtest.Minutes) {
+		t.Errorf("free again after %.2f min, by hand 41; behind by %.2f min at most, by hand 71", (s.Deck.LabFree-s.Clock)/simtest.Minutes, s.Deck.Behind/simtest.Minutes)
 	}
-	if s.deck.mostCores != 3 {
-		t.Errorf("%d cores on the busiest day, by hand 3", s.deck.mostCores)
+	if s.Deck.MostCores != 3 {
+		t.Errorf("%d cores on the busiest day, by hand 3", s.Deck.MostCores)
 	}
 }

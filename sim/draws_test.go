@@ -19,7 +19,7 @@ func TestAHoleHasTheSameLuckWhateverIsDoneBetween(t *testing.T) {
 	stream := func(holes ...int) (values [2][]float64) {
 		s := sailedTo(t, p)
 		for _, n := range holes {
-			s.Place.Hole = s.here.Items[n].Key
+			s.Place.Hole = s.Here.Items[n].Key
 			var happened float64
 			if s.Happens(rig.PistonTrouble) {
 				happened = 1

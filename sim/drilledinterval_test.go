@@ -20,16 +20,16 @@ func TestAnIntervalIsDrilledBetweenCores(t *testing.T) {
 	spot.Hole = &hole
 	s := sailed(t, simtest.OneSite(spot), false)
 	want := 18.5/40*simtest.Hours + 3*6*simtest.Minutes + (2*1533.0/250+17)*simtest.Minutes + 28.0/30/10*simtest.Hours
-	if got := s.clock - short.clock; !simtest.Near(got, want) {
-		t.Errorf("%.3f h more, by hand %.3f h; by kind %v", got/simtest.Hours, want/simtest.Hours, s.spent)
+	if got := s.Clock - short.Clock; !simtest.Near(got, want) {
+		t.Errorf("%.3f h more, by hand %.3f h; by kind %v", got/simtest.Hours, want/simtest.Hours, s.Spent)
 	}
-	if got := s.spent[activity.DrillAhead]; !simtest.Near(got, 18.5/40*simtest.Hours) {
+	if got := s.Spent[activity.DrillAhead]; !simtest.Near(got, 18.5/40*simtest.Hours) {
 		t.Errorf("%.3f h of drilling", got/simtest.Hours)
 	}
-	if got := s.sites[0].cored; !simtest.Near(got, 24) {
+	if got := s.Sites[0].Cored; !simtest.Near(got, 24) {
 		t.Errorf("cored %g m, want 14.5 and 9.5", got)
 	}
-	if got := s.items[0].depth; !simtest.Near(got, 42.5) {
+	if got := s.Items[0].Depth; !simtest.Near(got, 42.5) {
 		t.Errorf("%g m deep", got)
 	}
 }

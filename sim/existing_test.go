@@ -21,18 +21,18 @@ func TestAnExistingHoleIsFoundByCameraAndDeepened(t *testing.T) {
 	p := simtest.Expedition(simtest.Site("S", at, 1500, item))
 	p.Ship.Rates[rig.FunnelLost] = simtest.Just(1) // a cone does not sink as funnels do
 	s := inPort(t, p)
-	goOnUntil(t, s, func() bool { return s.hole.stabs > 0 })
-	if s.stickiness() != 0 {
-		t.Errorf("%.2f times the usual chance of sticking in a hole just come to: what has stood for years stands", s.stickiness())
+	goOnUntil(t, s, func() bool { return s.Hole.Stabs > 0 })
+	if s.Stickiness() != 0 {
+		t.Errorf("%.2f times the usual chance of sticking in a hole just come to: what has stood for years stands", s.Stickiness())
 	}
 	goOnUntil(t, s, s.onBottom)
 	want := 2*simtest.Hours + float64(geo.Distance(geo.Position{}, at))/5 + 30*simtest.Minutes + simtest.RoundRates[rig.RotaryMakeUp] + 1470.0/30/20*simtest.Hours +
 		3000/0.5 + 1*simtest.Hours + (200-0.001)/30.0/10*simtest.Hours // a stab ends a millimetre below the sea floor
-	if !simtest.Near(s.clock, want) {
-		t.Errorf("at the bottom after %.3f h, by hand %.3f h; by kind %v", s.clock/simtest.Hours, want/simtest.Hours, s.spent)
+	if !simtest.Near(s.Clock, want) {
+		t.Errorf("at the bottom after %.3f h, by hand %.3f h; by kind %v", s.Clock/simtest.Hours, want/simtest.Hours, s.Spent)
 	}
 	goHome(t, s)
-	if s.spent[activity.DrillAhead]+s.spent[activity.WaterCore]+s.spent[activity.DropFunnel] > 0 || !simtest.Near(s.sites[0].cored, 9.5) || !simtest.Near(s.items[0].depth, 209.5) {
-		t.Errorf("cored %g m to %g m; by kind %v", s.sites[0].cored, s.items[0].depth, s.spent)
+	if s.Spent[activity.DrillAhead]+s.Spent[activity.WaterCore]+s.Spent[activity.DropFunnel] > 0 || !simtest.Near(s.Sites[0].Cored, 9.5) || !simtest.Near(s.Items[0].Depth, 209.5) {
+		t.Errorf("cored %g m to %g m; by kind %v", s.Sites[0].Cored, s.Items[0].Depth, s.Spent)
 	}
 }

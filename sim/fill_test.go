@@ -25,8 +25,8 @@ func TestFillOfAnExistingHoleIsWashedOutBeforeCoring(t *testing.T) {
 	var at [2]float64
 	for i, hole := range []*plan.Hole{clean, filled} {
 		s := inPort(t, simtest.OneSite(plan.Item{Name: "A", Rank: 1, Hole: hole}))
-		goOnUntil(t, s, func() bool { return s.here != nil && s.hole.stabs > 0 && s.onBottom() })
-		at[i] = s.clock
+		goOnUntil(t, s, func() bool { return s.Here != nil && s.Hole.Stabs > 0 && s.onBottom() })
+		at[i] = s.Clock
 	}
 	want := 30/60.0*h + 2*1700/250.0*m + 10*m - 30/30.0/10*h
 	if got := at[1] - at[0]; !simtest.Near(got, want) {
@@ -39,16 +39,16 @@ func TestFillOfAnExistingHoleIsWashedOutBeforeCoring(t *testing.T) {
 func TestFillAfterATripGoesWithGroundAndOpenHole(t *testing.T) {
 	for _, c := range []struct{ grips, shoe, want float64 }{{1, 0, 6}, {4, 0, 24}, {4, 290, 10}, {4, 300, 0}} {
 		s := inOpenHole(t, 300, 1)
-		s.v.Quantities[rig.TripFill] = simtest.Just(6).Compile()
-		s.v.Quantities[s.here.Layers[0].Sticking].Median = c.grips
-		s.bit, s.hole.funnel, s.hole.stabs, s.hole.cased.shoe = 1470, true, 1, c.shoe
+		s.Voyage.Quantities[rig.TripFill] = simtest.Just(6).Compile()
+		s.Voyage.Quantities[s.Here.Layers[0].Sticking].Median = c.grips
+		s.Bit, s.Hole.Funnel, s.Hole.Stabs, s.Hole.Cased.Shoe = 1470, true, 1, c.shoe
 		s.reenter()
-		if !simtest.Near(s.hole.fill, c.want) {
-			t.Errorf("grips %g times, cased to %g m: %g m of fill, by hand %g m", c.grips, c.shoe, s.hole.fill, c.want)
+		if !simtest.Near(s.Hole.Fill, c.want) {
+			t.Errorf("grips %g times, cased to %g m: %g m of fill, by hand %g m", c.grips, c.shoe, s.Hole.Fill, c.want)
 		}
 		s.runToBottom()
-		if !simtest.Near(s.spent[activity.WashDown], c.want/60*simtest.Hours) || !s.onBottom() || s.hole.fill > 1e-9 {
-			t.Errorf("washed for %g s, bit at %g m, %g m left", s.spent[activity.WashDown], s.bit, s.hole.fill)
+		if !simtest.Near(s.Spent[activity.WashDown], c.want/60*simtest.Hours) || !s.onBottom() || s.Hole.Fill > 1e-9 {
+			t.Errorf("washed for %g s, bit at %g m, %g m left", s.Spent[activity.WashDown], s.Bit, s.Hole.Fill)
 		}
 	}
 }

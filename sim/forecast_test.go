@@ -13,6 +13,7 @@ import (
 	"coredays/model/sea"
 	"coredays/model/unit"
 	"coredays/model/voyage"
+	"coredays/sim/ship"
 	"coredays/sim/simtest"
 )
 
@@ -25,13 +26,13 @@ func seasonal() (c sea.Climate) {
 }
 
 // toldAt is what the crew is given at an issue, in scores, and what comes true, by lead.
-func toldAt(s *ship, issue int) (told, truth [forecastTimes]float64) {
-	s.clock = float64(issue * issueEvery)
-	f := s.issuedForecast()
+func toldAt(s *expedition, issue int) (told, truth [ship.ForecastTimes]float64) {
+	s.Clock = float64(issue * ship.IssueEvery)
+	f := s.IssuedForecast()
 	for i := range told {
-		step := (issue*issueEvery + i*forecastEvery) / int(seaStep)
-		told[i] = s.sea.waves.Score(s.sea.series[0].Day(step+s.sea.ahead), f.height[i])
-		truth[i] = s.sea.score(step)
+		step := (issue*ship.IssueEvery + i*ship.ForecastEvery) / int(ship.SeaStep)
+		told[i] = s.Sea.Waves.Score(s.Sea.Series[0].Day(step+s.Sea.Ahead), f.Height[i])
+		truth[i] = s.Sea.Score(step)
 	}
 	return told, truth
 }
@@ -51,7 +52,7 @@ func TestTheCrewIsToldTheBestEstimateOfTheChannel(t *testing.T) {
 	var errors [3][]float64 // two days ahead, three days ahead, two days ahead of the next issue
 	for i := range n {
 		s.begins(6, i)
-		s.at = voyage.SitePlace(0)
+		s.At = voyage.SitePlace(0)
 		s.reachSite()
 		says, is := toldAt(s, 3)
 		for lead := range leads {
@@ -92,17 +93,17 @@ func TestTheForecastIsReadAnewTwiceADay(t *testing.T) {
 	p.Ship.Rates[rig.ForecastSkill] = simtest.Just(0.2)
 	s := sailedTo(t, p)
 	tellsNow := func(clock float64) bool {
-		s.clock = clock
-		return math.Abs(s.issuedForecast().height[0]/s.sea.now(int(clock/seaStep))-1) < 1e-9
+		s.Clock = clock
+		return math.Abs(s.IssuedForecast().Height[0]/s.Sea.Now(int(clock/ship.SeaStep))-1) < 1e-9
 	}
-	first := s.issuedForecast().height
+	first := s.IssuedForecast().Height
 	for _, h := range []float64{1, 6, 11.9} {
-		if s.clock = h * simtest.Hours; s.issuedForecast().height != first {
+		if s.Clock = h * simtest.Hours; s.IssuedForecast().Height != first {
 			t.Errorf("told anew %.1f h after the issue", h)
 		}
 	}
 	for _, h := range []float64{12, 24, 36} {
-		if before := s.forecast.height; !tellsNow(h*simtest.Hours) || s.forecast.height == before {
+		if before := s.Forecast.Height; !tellsNow(h*simtest.Hours) || s.Forecast.Height == before {
 			t.Errorf("at hour %g the crew is not told what is now", h)
 		}
 	}
@@ -125,15 +126,15 @@ func TestWhatTheCrewMakesOfAForecastIsCountedByHand(t *testing.T) {
 	}
 	for _, test := range tests {
 		s := stormy(t, test.heights...)
-		s.clock = test.clock * simtest.Hours
-		s.meetSea()
-		if got := s.forecastWait(5); !simtest.Near(got, test.wait*simtest.Hours) {
+		s.Clock = test.clock * simtest.Hours
+		s.MeetSea()
+		if got := s.ForecastWait(5); !simtest.Near(got, test.wait*simtest.Hours) {
 			t.Errorf("%s: a wait of %.1f h, by hand %g", test.name, got/simtest.Hours, test.wait)
 		}
-		if got := s.forecastAbove(5); !simtest.Near(got, test.above*simtest.Hours) {
+		if got := s.ForecastAbove(5); !simtest.Near(got, test.above*simtest.Hours) {
 			t.Errorf("%s: %.1f h above 5 m, by hand %g", test.name, got/simtest.Hours, test.above)
 		}
-		if got := s.forecastMaximum(12 * simtest.Hours); got != test.most {
+		if got := s.ForecastMaximum(12 * simtest.Hours); got != test.most {
 			t.Errorf("%s: %g m at most in 12 h, by hand %g", test.name, got, test.most)
 		}
 	}
@@ -146,17 +147,17 @@ func TestShipsAtOnePlaceAndDateAreToldTheSame(t *testing.T) {
 	early.Sites[0].Climate = seasonal()
 	late := *early
 	late.Sails = early.Sails.Add(60 * time.Hour)
-	ships := map[string]*ship{}
+	ships := map[string]*expedition{}
 	for name, p := range map[string]*plan.Plan{"early": early, "late": &late} {
-		s := newShip(simtest.Compiled(t, p).ByTheSeaFrom(early.Sails))
+		s := newExpedition(simtest.Compiled(t, p).ByTheSeaFrom(early.Sails))
 		s.begins(3, 7)
-		s.at = voyage.SitePlace(0)
+		s.At = voyage.SitePlace(0)
 		s.reachSite()
 		ships[name] = s
 	}
 	for issue := range 40 {
-		ships["early"].clock, ships["late"].clock = float64(issue+5)*issueEvery, float64(issue)*issueEvery
-		a, b := ships["early"].issuedForecast().height, ships["late"].issuedForecast().height
+		ships["early"].Clock, ships["late"].Clock = float64(issue+5)*ship.IssueEvery, float64(issue)*ship.IssueEvery
+		a, b := ships["early"].IssuedForecast().Height, ships["late"].IssuedForecast().Height
 		for i := range a {
 			if math.Abs(a[i]/b[i]-1) > 1e-9 {
 				t.Fatalf("issue %d, %d h ahead: %g m and %g m", issue, 3*i, a[i], b[i])

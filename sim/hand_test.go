@@ -23,10 +23,10 @@ func TestDaysOfOneHoleAreTheSumDoneByHand(t *testing.T) {
 		33.0/30/10*simtest.Hours + 30*simtest.Minutes + 30.0/30/20*simtest.Hours + // out of the hole, top drive, 30 m clear
 		1470.0/30/20*simtest.Hours + 1*simtest.Hours + // out, lay down
 		30*simtest.Minutes + leg + 2*simtest.Hours // secure, passage, pilotage
-	if !simtest.Near(s.clock, want) {
-		t.Errorf("took %.3f h, by hand %.3f h; by kind %v", s.clock/simtest.Hours, want/simtest.Hours, s.spent)
+	if !simtest.Near(s.Clock, want) {
+		t.Errorf("took %.3f h, by hand %.3f h; by kind %v", s.Clock/simtest.Hours, want/simtest.Hours, s.Spent)
 	}
-	if got := s.sites[0].cored; !simtest.Near(got, 33) {
+	if got := s.Sites[0].Cored; !simtest.Near(got, 33) {
 		t.Errorf("cored %g m, want 33", got)
 	}
 }

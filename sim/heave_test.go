@@ -22,12 +22,12 @@ func TestHeaveCostsRecoveryFromHalfTheLimitOn(t *testing.T) {
 		p := simtest.OneSite(extended, simtest.RotaryHole("B", 38))
 		p.Ship.Rates[rig.HeaveLoss] = simtest.Just(0.4)
 		s := inPort(t, p)
-		s.sea.forced = []float64{c.height}
+		s.Sea.Forced = []float64{c.height}
 		goHome(t, s)
 		for tool, want := range map[coring.Tool]float64{coring.APC: c.piston, coring.XCB: c.rotated, coring.RCB: c.rotated} {
-			log := s.tools[tool]
-			if got := log.recovered / log.cored; log.cored < 28 || !simtest.Near(got, want) {
-				t.Errorf("%v in %g m of sea: %.3f of %.1f m came up, by hand %.3f", tool, c.height, got, log.cored, want)
+			log := s.Tools[tool]
+			if got := log.Recovered / log.Cored; log.Cored < 28 || !simtest.Near(got, want) {
+				t.Errorf("%v in %g m of sea: %.3f of %.1f m came up, by hand %.3f", tool, c.height, got, log.Cored, want)
 			}
 		}
 	}
@@ -40,7 +40,7 @@ func TestASeaAboveTheLimitCostsNoMoreThanTheLimit(t *testing.T) {
 	s := sailedTo(t, p)
 	for height, want := range map[float64]float64{4: 0.6, 4.5: 0.6, 9: 0.6} {
 		forceSea(s, []float64{height})
-		if got := s.recovers(coring.APC, 10); !simtest.Near(got, want) {
+		if got := s.Recovers(coring.APC, 10); !simtest.Near(got, want) {
 			t.Errorf("in %g m of sea: %.3f, by hand %.3f", height, got, want)
 		}
 	}
@@ -64,9 +64,9 @@ func TestWhatIsPumpedIntoTheHoleStopsAsOperationsDo(t *testing.T) {
 	}
 	for _, test := range tests {
 		s := stormy(t, test.heights...)
-		s.do(test.kind, 3*simtest.Hours)
-		if got := s.spent[activity.WaitOnWeather]; !simtest.Near(got, test.waited*simtest.Hours) || !simtest.Near(s.clock, test.ends*simtest.Hours) || !simtest.Near(s.spent[test.kind], s.clock-got) {
-			t.Errorf("%v in %v m: waited %.2f h, ended at %.2f h; want %g and %g", test.kind, test.heights, got/simtest.Hours, s.clock/simtest.Hours, test.waited, test.ends)
+		s.Do(test.kind, 3*simtest.Hours)
+		if got := s.Spent[activity.WaitOnWeather]; !simtest.Near(got, test.waited*simtest.Hours) || !simtest.Near(s.Clock, test.ends*simtest.Hours) || !simtest.Near(s.Spent[test.kind], s.Clock-got) {
+			t.Errorf("%v in %v m: waited %.2f h, ended at %.2f h; want %g and %g", test.kind, test.heights, got/simtest.Hours, s.Clock/simtest.Hours, test.waited, test.ends)
 		}
 	}
 }

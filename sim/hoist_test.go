@@ -18,8 +18,8 @@ func TestAStandTakesNoLessThanRackerAndHoist(t *testing.T) {
 		{0, 100, 100, 180, 180}, {240, 1e6, 1e6, 240, 240}, {120, 0.05, 1e6, 249.7, 180}, {0, 0.04, 1e6, 184.06, 180}, {0, 1e6, 0.04, 180, 184.06},
 	} {
 		s := inOpenHole(t, 0, 1)
-		s.v.Quantities[rig.Racker], s.v.Quantities[rig.HoistingSpeed], s.v.Quantities[rig.LoweringSpeed] = simtest.Just(c.racker).Compile(), simtest.Just(c.hoist).Compile(), simtest.Just(c.brake).Compile()
-		pull, run := s.standTime(20/simtest.Hours, 1470, 0), s.standTime(20/simtest.Hours, 0, 1470)
+		s.Voyage.Quantities[rig.Racker], s.Voyage.Quantities[rig.HoistingSpeed], s.Voyage.Quantities[rig.LoweringSpeed] = simtest.Just(c.racker).Compile(), simtest.Just(c.hoist).Compile(), simtest.Just(c.brake).Compile()
+		pull, run := s.StandTime(20/simtest.Hours, 1470, 0), s.StandTime(20/simtest.Hours, 0, 1470)
 		if math.Abs(pull-c.pull) > 0.1 || math.Abs(run-c.run) > 0.1 {
 			t.Errorf("%+v: %.2f s pulled, %.2f s run", c, pull, run)
 		}
@@ -40,9 +40,9 @@ func TestFewCollarsCutRockSlowly(t *testing.T) {
 		p := simtest.OneSite(hole)
 		p.Sites[0].Layers[0].Lithology.Name = c.rock
 		s := inPort(t, p)
-		s.v.OnBoard.Weight = c.weight
+		s.Voyage.OnBoard.Weight = c.weight
 		goHome(t, s)
-		if got := s.spent[activity.CutCore] / simtest.Hours; math.Abs(got-c.want) > 1e-3 {
+		if got := s.Spent[activity.CutCore] / simtest.Hours; math.Abs(got-c.want) > 1e-3 {
 			t.Errorf("%+v: cut for %.3f h", c, got)
 		}
 	}

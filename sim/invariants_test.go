@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"coredays/model/voyage"
+	"coredays/sim/ship"
 	"coredays/sim/simtest"
 )
 
@@ -43,10 +44,10 @@ func TestWhateverThePlanTheBooksBalance(t *testing.T) {
 				if bound {
 					written = worker.Within
 				}
-				w := watch{t: t, ship: newShip(v), slow: map[voyage.Place]bool{}, name: fmt.Sprintf("replication %d, bound %v", n, bound)}
-				w.crew = crew
+				w := watch{t: t, expedition: newExpedition(v), slow: map[voyage.Place]bool{}, name: fmt.Sprintf("replication %d, bound %v", n, bound)}
+				w.Crew = crew
 				w.begins(seed, n)
-				w.constrained = bound
+				w.Constrained = bound
 				w.sails()
 				w.balances()
 				w.agrees(written, worker.Layout)
@@ -59,18 +60,18 @@ func TestWhateverThePlanTheBooksBalance(t *testing.T) {
 // gets anywhere is back in time.
 func TestAnExpeditionWithoutSurprisesIsNeverLate(t *testing.T) {
 	randomPlans(t, func(t *testing.T, v *voyage.Voyage) {
-		s := newShip(v)
-		s.crew = EstimateByCrew(v)
+		s := newExpedition(v)
+		s.Crew = EstimateByCrew(v)
 		s.beginsEvenly()
-		s.constrained = true
+		s.Constrained = true
 		s.sails()
-		if late := s.clock - s.v.Deadline; late > 0 && reachedAny(s) {
+		if late := s.Clock - s.Voyage.Deadline; late > 0 && reachedAny(s) {
 			t.Errorf("%.2f h late", late/simtest.Hours)
 		}
 	})
 }
 
 // reachedAny reports whether a ship got to any site.
-func reachedAny(s *ship) bool {
-	return slices.ContainsFunc(s.sites, func(log siteRecord) bool { return log.state == done })
+func reachedAny(s *expedition) bool {
+	return slices.ContainsFunc(s.Sites, func(log ship.SiteRecord) bool { return log.State == ship.Done })
 }

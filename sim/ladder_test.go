@@ -11,6 +11,7 @@ import (
 	"coredays/model/rig"
 	"coredays/model/sea"
 	"coredays/model/unit"
+	"coredays/sim/ship"
 	"coredays/sim/simtest"
 )
 
@@ -24,21 +25,21 @@ func repeated(height float64, hours int) []float64 {
 }
 
 // inOpenHole is a ship with the bit at the bottom of a hole of a depth, in a sea given hour by hour.
-func inOpenHole(t *testing.T, depth float64, heights ...float64) *ship {
+func inOpenHole(t *testing.T, depth float64, heights ...float64) *expedition {
 	t.Helper()
 	s := stormy(t, heights...)
-	s.hole.open, s.hole.depth, s.bit, s.bha = true, depth, 1500+depth, 1
-	s.item.Hole.Stages[0].To = unit.Depth(depth + 100)
-	s.v.Forecast = sea.Forecast{Horizon: 48 * unit.Hour, Skill: 1}
+	s.Hole.Open, s.Hole.Depth, s.Bit, s.BHA = true, depth, 1500+depth, 1
+	s.Item.Hole.Stages[0].To = unit.Depth(depth + 100)
+	s.Voyage.Forecast = sea.Forecast{Horizon: 48 * unit.Hour, Skill: 1}
 	return s
 }
 
 func TestWorkGoesOnOnlyInASeaWellBelowTheLimitThatStoppedIt(t *testing.T) {
 	// Logging stops at 3 m and goes on below 90 % of it, 2.7 m.
 	s := stormy(t, 3.5, 2.9, 2.9, 2.6)
-	s.v.Quantities[rig.ResumeAt] = simtest.Just(0.9).Compile()
-	s.do(activity.RigUpLogging, 1*simtest.Hours)
-	if got := s.spent[activity.WaitOnWeather]; !simtest.Near(got, 3*simtest.Hours) {
+	s.Voyage.Quantities[rig.ResumeAt] = simtest.Just(0.9).Compile()
+	s.Do(activity.RigUpLogging, 1*simtest.Hours)
+	if got := s.Spent[activity.WaitOnWeather]; !simtest.Near(got, 3*simtest.Hours) {
 		t.Errorf("waited %.1f h, want 3", got/simtest.Hours)
 	}
 }
@@ -50,24 +51,24 @@ func TestEachRungOfTheLadderIsTakenAtItsCost(t *testing.T) {
 	heights = append(heights, repeated(9, 30)...)
 	heights = append(heights, repeated(11, 30)...)
 	s := inOpenHole(t, 500, append(heights, 1)...)
-	s.do(activity.ConditionHole, 2*simtest.Hours)
+	s.Do(activity.ConditionHole, 2*simtest.Hours)
 	hung := 420.0 / 300 * simtest.Hours
-	if s.ended != stormClear || !simtest.Near(s.spent[activity.PullPipe], hung) || s.bit != 1580 {
-		t.Fatalf("ending %d, %.2f h of pulling, bit at %g m; want the sea floor to be cleared, %.2f h, 1580 m", s.ended, s.spent[activity.PullPipe]/simtest.Hours, s.bit, hung/simtest.Hours)
+	if s.Ended != ship.StormClear || !simtest.Near(s.Spent[activity.PullPipe], hung) || s.Bit != 1580 {
+		t.Fatalf("ending %d, %.2f h of pulling, bit at %g m; want the sea floor to be cleared, %.2f h, 1580 m", s.Ended, s.Spent[activity.PullPipe]/simtest.Hours, s.Bit, hung/simtest.Hours)
 	}
-	s.makeSafe()
+	s.MakeSafe()
 	cleared := hung + 80.0/300*simtest.Hours + 30.0/600*simtest.Hours
-	if !simtest.Near(s.spent[activity.PullPipe], cleared) || s.bit != 1470 {
-		t.Fatalf("%.2f h of pulling, bit at %g m; want %.2f h and 1470 m", s.spent[activity.PullPipe]/simtest.Hours, s.bit, cleared/simtest.Hours)
+	if !simtest.Near(s.Spent[activity.PullPipe], cleared) || s.Bit != 1470 {
+		t.Fatalf("%.2f h of pulling, bit at %g m; want %.2f h and 1470 m", s.Spent[activity.PullPipe]/simtest.Hours, s.Bit, cleared/simtest.Hours)
 	}
-	s.do(activity.OffsetMove, 1*simtest.Hours)
-	if s.ended != stormPipe {
-		t.Fatalf("ending %d, want all pipe to be recovered", s.ended)
+	s.Do(activity.OffsetMove, 1*simtest.Hours)
+	if s.Ended != ship.StormPipe {
+		t.Fatalf("ending %d, want all pipe to be recovered", s.Ended)
 	}
-	s.makeSafe()
+	s.MakeSafe()
 	all := cleared + 1470.0/600*simtest.Hours
-	if !simtest.Near(s.spent[activity.PullPipe], all) || s.bit != 0 || s.bha != 0 || s.positioned || !simtest.Near(s.spent[activity.Secure], 0.5*simtest.Hours) {
-		t.Fatalf("%.2f h of pulling, bit at %g m, on station %v; want %.2f h, 0 m, riding it out", s.spent[activity.PullPipe]/simtest.Hours, s.bit, s.positioned, all/simtest.Hours)
+	if !simtest.Near(s.Spent[activity.PullPipe], all) || s.Bit != 0 || s.BHA != 0 || s.Positioned || !simtest.Near(s.Spent[activity.Secure], 0.5*simtest.Hours) {
+		t.Fatalf("%.2f h of pulling, bit at %g m, on station %v; want %.2f h, 0 m, riding it out", s.Spent[activity.PullPipe]/simtest.Hours, s.Bit, s.Positioned, all/simtest.Hours)
 	}
 	var names []string
 	for range 8 {
@@ -81,23 +82,23 @@ func TestEachRungOfTheLadderIsTakenAtItsCost(t *testing.T) {
 			t.Fatalf("the way back was %q, want %q", names, want)
 		}
 	}
-	if s.hole.depth < 500 {
-		t.Errorf("back at %g m, want 500 m", s.hole.depth)
+	if s.Hole.Depth < 500 {
+		t.Errorf("back at %g m, want 500 m", s.Hole.Depth)
 	}
 }
 
 func TestAFunnelIsDroppedBeforeAStormThatTheForecastHas(t *testing.T) {
 	storm := append([]float64{1, 7, 7, 7, 7, 7, 7}, repeated(9, 12)...)
 	s := inOpenHole(t, 500, append(storm, 1)...)
-	s.item.Hole.Reentry = plan.Funnel
-	s.do(activity.ConditionHole, 2*simtest.Hours)
-	if !s.hole.funnel || !simtest.Near(s.spent[activity.DropFunnel], 2*simtest.Hours) {
-		t.Errorf("funnel %v after %.1f h, want one after 2 h", s.hole.funnel, s.spent[activity.DropFunnel]/simtest.Hours)
+	s.Item.Hole.Reentry = plan.Funnel
+	s.Do(activity.ConditionHole, 2*simtest.Hours)
+	if !s.Hole.Funnel || !simtest.Near(s.Spent[activity.DropFunnel], 2*simtest.Hours) {
+		t.Errorf("funnel %v after %.1f h, want one after 2 h", s.Hole.Funnel, s.Spent[activity.DropFunnel]/simtest.Hours)
 	}
 	shallow := inOpenHole(t, 20, append(storm, 1)...)
-	shallow.item.Hole.Reentry = plan.Funnel
-	shallow.do(activity.ConditionHole, 2*simtest.Hours)
-	if shallow.hole.funnel {
+	shallow.Item.Hole.Reentry = plan.Funnel
+	shallow.Do(activity.ConditionHole, 2*simtest.Hours)
+	if shallow.Hole.Funnel {
 		t.Error("a funnel was dropped for a hole that is drilled down again in half an hour")
 	}
 }
@@ -124,13 +125,13 @@ func TestABetterForecastNeverLosesMoreHolesOnAverage(t *testing.T) {
 	lost := func(skill float64) []float64 {
 		v := simtest.Compiled(t, warned(skill))
 		var all []float64
-		s := newShip(v)
+		s := newExpedition(v)
 		for i := range n {
 			s.begins(8, i)
 			s.sails()
 			sum := 0
-			for _, item := range s.items {
-				sum += item.attempts
+			for _, item := range s.Items {
+				sum += item.Attempts
 			}
 			all = append(all, float64(sum))
 		}
@@ -155,16 +156,16 @@ func TestASiteThatClosesIsLeftAloneUntilItOpens(t *testing.T) {
 	v := simtest.Compiled(t, p)
 	closed := 0
 	for n := range 50 {
-		s := newShip(v)
+		s := newExpedition(v)
 		s.begins(2, n)
 		s.sails()
-		if s.stuck {
+		if s.Stuck {
 			t.Fatalf("replication %d never ended", n)
 		}
-		if s.sites[0].closings > 1 {
+		if s.Sites[0].Closings > 1 {
 			closed++
-			if s.spent[activity.WaitOnWeather] < 1*simtest.Hours {
-				t.Errorf("replication %d: closed %d times and waited %.1f h", n, s.sites[0].closings-1, s.spent[activity.WaitOnWeather]/simtest.Hours)
+			if s.Spent[activity.WaitOnWeather] < 1*simtest.Hours {
+				t.Errorf("replication %d: closed %d times and waited %.1f h", n, s.Sites[0].Closings-1, s.Spent[activity.WaitOnWeather]/simtest.Hours)
 			}
 		}
 	}
@@ -179,10 +180,10 @@ func TestAStormIsPreparedForADayAhead(t *testing.T) {
 	for begins, drops := range map[int]bool{12: true, 24: true, 30: false, 45: false} {
 		heights := append(repeated(7, 3), repeated(1, begins-3)...)
 		s := inOpenHole(t, 500, append(heights, append(repeated(9, 6), 1)...)...)
-		s.item.Hole.Reentry = plan.Funnel
-		s.do(activity.ConditionHole, 1*simtest.Hours)
-		if s.hole.funnel != drops {
-			t.Errorf("a storm %d h ahead: funnel %v", begins, s.hole.funnel)
+		s.Item.Hole.Reentry = plan.Funnel
+		s.Do(activity.ConditionHole, 1*simtest.Hours)
+		if s.Hole.Funnel != drops {
+			t.Errorf("a storm %d h ahead: funnel %v", begins, s.Hole.Funnel)
 		}
 	}
 }

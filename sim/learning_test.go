@@ -19,7 +19,7 @@ func TestWhatGoesAsReckonedTeachesNothingButTheContingency(t *testing.T) {
 		"the last item is not called for": simtest.OneSite(simtest.PistonHole("A", 100), simtest.PistonHole("B", 50), onlyIfRefused("C", 0)),
 	} {
 		s := sailed(t, p, false)
-		if got := s.actualTime / s.plannedTime; s.actualTime == 0 || !simtest.Near(got, 1/1.1) {
+		if got := s.ActualTime / s.PlannedTime; s.ActualTime == 0 || !simtest.Near(got, 1/1.1) {
 			t.Errorf("%s: seen over estimated is %.3f, by hand %.3f", name, got, 1/1.1)
 		}
 	}
@@ -45,17 +45,17 @@ func TestTheCrewReckonsWithTheWholeCycleOfACore(t *testing.T) {
 	} {
 		s := sailedTo(t, simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{Oriented: true, Temperature: []int{1},
 			Stages: []plan.Stage{{With: tool, To: 100}}}})))
-		s.hole.open, s.hole.depth, s.bit, s.bha = true, 33, 1533, s.assembly()
-		estimated := s.cycleTime(tool)
+		s.Hole.Open, s.Hole.Depth, s.Bit, s.BHA = true, 33, 1533, s.Assembly()
+		estimated := s.CycleTime(tool)
 		if !simtest.Near(estimated, want) {
 			t.Errorf("%v: the crew estimates %.2f min, by hand %.2f", tool, estimated/simtest.Minutes, want/simtest.Minutes)
 		}
 		s.core()
-		if tool != coring.HLAPC && !simtest.Near(s.clock, want) { // half a stroke adds no joint
-			t.Errorf("%v: took %.2f min, by hand %.2f", tool, s.clock/simtest.Minutes, want/simtest.Minutes)
+		if tool != coring.HLAPC && !simtest.Near(s.Clock, want) { // half a stroke adds no joint
+			t.Errorf("%v: took %.2f min, by hand %.2f", tool, s.Clock/simtest.Minutes, want/simtest.Minutes)
 		}
-		if s.spent[activity.Connection] > 0 == (tool == coring.HLAPC) {
-			t.Errorf("%v: connected for %.1f min", tool, s.spent[activity.Connection]/simtest.Minutes)
+		if s.Spent[activity.Connection] > 0 == (tool == coring.HLAPC) {
+			t.Errorf("%v: connected for %.1f min", tool, s.Spent[activity.Connection]/simtest.Minutes)
 		}
 	}
 }
@@ -64,10 +64,10 @@ func TestTheCrewReckonsWithTheWholeCycleOfACore(t *testing.T) {
 // tenth. Five days on trust and five days estimated of which ten were seen make it half as long again.
 func TestWhatWasSeenWeighsAsMuchAsFiveDaysOfEstimates(t *testing.T) {
 	s := sailedTo(t, aTask(plan.Task{Steps: []plan.Step{{Takes: simtest.Just(20 * simtest.Hours)}}}))
-	item := &s.here.Items[0]
+	item := &s.Here.Items[0]
 	const estimate = 21 * 1.1 * simtest.Hours
 	for _, test := range []struct{ estimated, seen, factor float64 }{{0, 0, 1}, {5, 10, 1.5}, {15, 10, 0.75}} {
-		s.plannedTime, s.actualTime = test.estimated*simtest.Day, test.seen*simtest.Day
+		s.PlannedTime, s.ActualTime = test.estimated*simtest.Day, test.seen*simtest.Day
 		if got := s.crewEstimate(item); !simtest.Near(got, estimate*test.factor) {
 			t.Errorf("%g d estimated, %g d seen: estimates %.3f h, by hand %.3f h", test.estimated, test.seen, got/simtest.Hours, estimate*test.factor/simtest.Hours)
 		}
@@ -86,20 +86,20 @@ func TestTheReserveIsTheSumDoneByHand(t *testing.T) {
 	leg := func(a, b geo.Position) float64 { return float64(geo.Distance(a, b)) / 5 * 1.1 }
 	port := geo.Position{}
 	home := func(from geo.Position) float64 { return leg(from, port) + 2*simtest.Hours + 12*simtest.Hours }
-	if got, want := s.homeTime(s.at), home(here); !simtest.Near(got, want) {
+	if got, want := s.HomeTime(s.At), home(here); !simtest.Near(got, want) {
 		t.Errorf("home from here in %.2f h, by hand %.2f h", got/simtest.Hours, want/simtest.Hours)
 	}
-	if got, want := s.reserve(s.at, 2), leg(here, later)+21*1.1*simtest.Hours+home(later); !simtest.Near(got, want) {
+	if got, want := s.reserve(s.At, 2), leg(here, later)+21*1.1*simtest.Hours+home(later); !simtest.Near(got, want) {
 		t.Errorf("kept for the task there: %.2f h, by hand %.2f h", got/simtest.Hours, want/simtest.Hours)
 	}
-	if got, want := s.reserve(s.at, 1), home(here); !simtest.Near(got, want) {
+	if got, want := s.reserve(s.At, 1), home(here); !simtest.Near(got, want) {
 		t.Errorf("kept where nothing ranks higher: %.2f h, by hand %.2f h", got/simtest.Hours, want/simtest.Hours)
 	}
 	// A hole of three quarters of its estimate is worth beginning, to the second.
-	least := s.crewEstimate(&s.here.Items[0])*0.75 + s.reserve(s.at, 2)
+	least := s.crewEstimate(&s.Here.Items[0])*0.75 + s.reserve(s.At, 2)
 	for _, spare := range []float64{-1, 1} {
-		s.v.Deadline = s.clock + least + spare
-		if got := s.fits(&s.here.Items[0]); got != (spare > 0) {
+		s.Voyage.Deadline = s.Clock + least + spare
+		if got := s.fits(&s.Here.Items[0]); got != (spare > 0) {
 			t.Errorf("%g s more than is needed: fits %v", spare, got)
 		}
 	}

@@ -11,29 +11,30 @@ import (
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/unit"
+	"coredays/sim/ship"
 	"coredays/sim/simtest"
 	"coredays/sim/statistics"
 )
 
 // everyDeadline sails a plan, bound, with each number of sea days in steps from none to what the whole
 // takes and some hours more.
-func everyDeadline(t *testing.T, p *plan.Plan, step float64, look func(*ship)) {
+func everyDeadline(t *testing.T, p *plan.Plan, step float64, look func(*expedition)) {
 	t.Helper()
-	whole := sailed(t, p, false).clock
+	whole := sailed(t, p, false).Clock
 	for days := step; days < whole+20*simtest.Hours; days += step {
 		p.SeaDays = unit.Duration(days)
 		s := sailed(t, p, true)
-		if s.sites[0].state == done && s.clock > s.v.Deadline {
-			t.Errorf("%.1f h given: %.2f h late", days/simtest.Hours, (s.clock-s.v.Deadline)/simtest.Hours)
+		if s.Sites[0].State == ship.Done && s.Clock > s.Voyage.Deadline {
+			t.Errorf("%.1f h given: %.2f h late", days/simtest.Hours, (s.Clock-s.Voyage.Deadline)/simtest.Hours)
 		}
 		look(s)
 	}
 }
 
 func TestAHoleThatReachesItsTargetIsCompleteHoweverNearTheEnd(t *testing.T) {
-	everyDeadline(t, simtest.OneSite(simtest.PistonHole("A", 100)), simtest.Hours/4, func(s *ship) {
-		if log := s.items[0]; log.depth >= 100 && log.incomplete {
-			t.Errorf("%.1f h given: at its target, yet incomplete", s.v.Deadline/simtest.Hours)
+	everyDeadline(t, simtest.OneSite(simtest.PistonHole("A", 100)), simtest.Hours/4, func(s *expedition) {
+		if log := s.Items[0]; log.Depth >= 100 && log.Incomplete {
+			t.Errorf("%.1f h given: at its target, yet incomplete", s.Voyage.Deadline/simtest.Hours)
 		}
 	})
 }
@@ -41,9 +42,9 @@ func TestAHoleThatReachesItsTargetIsCompleteHoweverNearTheEnd(t *testing.T) {
 func TestAHoleThatWasLoggedIsCompleteHoweverNearTheEnd(t *testing.T) {
 	hole := simtest.RotaryHole("A", 400)
 	hole.Hole.Logging = []int{0}
-	everyDeadline(t, simtest.OneSite(hole, simtest.PistonHole("B", 300)), simtest.Hours, func(s *ship) {
-		if s.items[0].incomplete && s.spent[activity.RigDownLogging] > 0 {
-			t.Errorf("%.1f h given: logged and rigged down, yet incomplete", s.v.Deadline/simtest.Hours)
+	everyDeadline(t, simtest.OneSite(hole, simtest.PistonHole("B", 300)), simtest.Hours, func(s *expedition) {
+		if s.Items[0].Incomplete && s.Spent[activity.RigDownLogging] > 0 {
+			t.Errorf("%.1f h given: logged and rigged down, yet incomplete", s.Voyage.Deadline/simtest.Hours)
 		}
 	})
 }
@@ -53,28 +54,28 @@ func TestAHoleIsPluggedOnce(t *testing.T) {
 	hole := simtest.PistonHole("A", 300)
 	hole.Hole.Abandon = plan.Cement
 	s := inPort(t, simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 4000, hole)))
-	s.constrained = true
-	goOnUntil(t, s, func() bool { return s.hole.finished })
+	s.Constrained = true
+	goOnUntil(t, s, func() bool { return s.Hole.Finished })
 	seaAhead(s, slices.Concat(repeated(1, 2), repeated(7, 27), []float64{1})...)
-	s.v.Deadline = s.clock + 12*simtest.Hours + s.leaveTime() + s.homeTime(s.at)
+	s.Voyage.Deadline = s.Clock + 12*simtest.Hours + s.LeaveTime() + s.HomeTime(s.At)
 	goHome(t, s)
-	if !s.timeUp {
+	if !s.TimeUp {
 		t.Fatal("the sea did not hold the ship up: this shows nothing")
 	}
-	if s.consumed[statistics.CementPlugs] != 1 || !simtest.Near(s.spent[activity.CementPlug], 5*simtest.Hours) {
-		t.Errorf("%d plugs in %.1f h, want one in 5", s.consumed[statistics.CementPlugs], s.spent[activity.CementPlug]/simtest.Hours)
+	if s.Consumed[statistics.CementPlugs] != 1 || !simtest.Near(s.Spent[activity.CementPlug], 5*simtest.Hours) {
+		t.Errorf("%d plugs in %.1f h, want one in 5", s.Consumed[statistics.CementPlugs], s.Spent[activity.CementPlug]/simtest.Hours)
 	}
 }
 
 // A storm has the pipe recovered, and the sea then stays too high for the ship to take station again.
 func TestAShipWhoseTimeIsUpDoesNotWaitToTakeStation(t *testing.T) {
 	s := inPort(t, simtest.OneSite(simtest.PistonHole("A", 300)))
-	s.constrained = true
-	goOnUntil(t, s, func() bool { return s.hole.depth > 50 })
+	s.Constrained = true
+	goOnUntil(t, s, func() bool { return s.Hole.Depth > 50 })
 	seaAhead(s, 11, 11, 7)
 	s.sails()
-	if !s.home || s.clock > s.v.Deadline || !s.items[0].incomplete {
-		t.Errorf("home %v after %.1f d of %.1f", s.home, s.clock/86400, s.v.Deadline/86400)
+	if !s.Home || s.Clock > s.Voyage.Deadline || !s.Items[0].Incomplete {
+		t.Errorf("home %v after %.1f d of %.1f", s.Home, s.Clock/86400, s.Voyage.Deadline/86400)
 	}
 }
 
@@ -115,10 +116,10 @@ func TestTheCrewLeavesWhileTheForecastLetsIt(t *testing.T) {
 	}
 	for _, test := range tests {
 		s := stormy(t, test.heights...)
-		s.v.Forecast.Skill = 1
+		s.Voyage.Forecast.Skill = 1
 		const work = 3 * simtest.Hours
-		s.v.Deadline = s.clock + work + s.leaveTime() + s.homeTime(s.at) + test.spare*simtest.Hours
-		if got := s.mustLeave(work); got != test.leaves {
+		s.Voyage.Deadline = s.Clock + work + s.LeaveTime() + s.HomeTime(s.At) + test.spare*simtest.Hours
+		if got := s.MustLeave(work); got != test.leaves {
 			t.Errorf("%s: leaves %v", test.name, got)
 		}
 	}

@@ -47,7 +47,7 @@ func drawnBy(t *testing.T, rates []leveled, look func(score func(r rig.Rate, sit
 	for _, l := range rates {
 		p.Ship.Rates[l.rate] = l.Quantity
 	}
-	s := newShip(simtest.Compiled(t, p))
+	s := newExpedition(simtest.Compiled(t, p))
 	sigma := math.Log(spreadOf) / spread.Score(0.9)
 	score := func(r rig.Rate, site, hole string) float64 {
 		s.Place = random.Place{Site: chance.KeyOf(site), Hole: chance.KeyOf(site, hole)}
@@ -191,17 +191,17 @@ func TestWhatHappensDoesSoAsOftenAsItsChance(t *testing.T) {
 func TestDepthsAreOffEitherWayAlike(t *testing.T) {
 	p := simtest.OneSite(simtest.PistonHole("A", 100))
 	p.Ship.Rates[rig.DepthMismatch] = simtest.Just(2)
-	s := newShip(simtest.Compiled(t, p))
+	s := newExpedition(simtest.Compiled(t, p))
 	const n = 2000
 	up := 0.0
 	for i := range n {
 		s.begins(5, i)
 		s.Place = random.Place{Site: chance.KeyOf("S"), Hole: chance.KeyOf("S", "A")}
 		s.meetGround()
-		if math.Abs(s.shift) != 2 {
-			t.Fatalf("off by %g m, want 2", s.shift)
+		if math.Abs(s.Shift) != 2 {
+			t.Fatalf("off by %g m, want 2", s.Shift)
 		}
-		up += flag(s.shift < 0)
+		up += flag(s.Shift < 0)
 	}
 	if math.Abs(up-n/2) > 4*math.Sqrt(n)/2 {
 		t.Errorf("up in %g of %d expeditions", up, n)

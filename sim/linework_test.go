@@ -21,13 +21,13 @@ func TestTheLineIsCutWhenItHasDoneItsWork(t *testing.T) {
 		p := simtest.OneSite(simtest.PistonHole("A", 33))
 		p.Ship.Rates[rig.LineWork], p.Ship.Rates[rig.SlipAndCut] = simtest.Just(share*runningWork), simtest.Just(80*simtest.Minutes)
 		s := sailed(t, p, false)
-		if got := s.spent[activity.SlipAndCut]; !simtest.Near(got, cuts*80*simtest.Minutes) {
+		if got := s.Spent[activity.SlipAndCut]; !simtest.Near(got, cuts*80*simtest.Minutes) {
 			t.Errorf("cut after %g of the work of running pipe: slipped and cut for %.1f min, by hand %.0f", share, got/simtest.Minutes, cuts*80)
 		}
 		// What is left on the line at the end: all since it was cut, out of the hole and out of the water.
-		out := s.lineWorkOf(1533, 1500) + s.lineWorkOf(1500, 1470) + s.lineWorkOf(1470, 0)
-		if want := out + (1-cuts)*runningWork; math.Abs(s.lineWork-want) > 1 {
-			t.Errorf("%.1f MJ on the line at the end, by hand %.1f", s.lineWork/1e6, want/1e6)
+		out := s.LineWorkOf(1533, 1500) + s.LineWorkOf(1500, 1470) + s.LineWorkOf(1470, 0)
+		if want := out + (1-cuts)*runningWork; math.Abs(s.LineWork-want) > 1 {
+			t.Errorf("%.1f MJ on the line at the end, by hand %.1f", s.LineWork/1e6, want/1e6)
 		}
 	}
 }
@@ -38,10 +38,10 @@ func TestTheLineIsCutWhileTheShipWaits(t *testing.T) {
 		p := simtest.OneSite(simtest.PistonHole("A", 33))
 		p.Ship.Rates[rig.SlipAndCut], p.Ship.Rates[rig.RigService] = simtest.Just(80*simtest.Minutes), simtest.Just(30*simtest.Minutes)
 		s := sailedTo(t, p)
-		s.lineWork, s.clock = 5e8, waited*simtest.Minutes
-		s.useTheWait(0)
-		if s.lineWork != left {
-			t.Errorf("%g min of waiting leave %g J on the line, by hand %g", waited, s.lineWork, left)
+		s.LineWork, s.Clock = 5e8, waited*simtest.Minutes
+		s.UseTheWait(0)
+		if s.LineWork != left {
+			t.Errorf("%g min of waiting leave %g J on the line, by hand %g", waited, s.LineWork, left)
 		}
 	}
 }

@@ -24,7 +24,7 @@ func TestThePenetrometerIsRunDownToTheTargetOfAnyHole(t *testing.T) {
 		test.item.Hole.Penetrometer = runs
 		s := sailed(t, simtest.OneSite(test.item), false)
 		want := 2*45*simtest.Minutes + 2*test.bits/250*simtest.Minutes
-		if got := s.spent[activity.Penetrometer]; !simtest.Near(got, want) {
+		if got := s.Spent[activity.Penetrometer]; !simtest.Near(got, want) {
 			t.Errorf("%d stages: %.3f h, by hand %.3f h", len(test.item.Hole.Stages), got/simtest.Hours, want/simtest.Hours)
 		}
 	}
@@ -63,7 +63,7 @@ func TestAStringLogsTheHoleAsOftenAsItHasPasses(t *testing.T) {
 		p := simtest.OneSite(hole)
 		p.Ship.Strings[0].Passes = passes
 		want := 2*1580.0 + 200 + passes*200/300*simtest.Hours
-		if got := sailed(t, p, false).spent[activity.RunString]; !simtest.Near(got, want) {
+		if got := sailed(t, p, false).Spent[activity.RunString]; !simtest.Near(got, want) {
 			t.Errorf("%g passes: %.3f h, by hand %.3f h", passes, got/simtest.Hours, want/simtest.Hours)
 		}
 	}
@@ -84,9 +84,9 @@ func TestTheCrewWaitsThreeDaysForAForecast(t *testing.T) {
 	}
 	for _, test := range tests {
 		s := stormy(t, test.heights...)
-		s.v.Forecast.Skill = 1
+		s.Voyage.Forecast.Skill = 1
 		s.awaitForecast(3, 8*simtest.Hours)
-		if got := s.spent[activity.WaitOnWeather]; !simtest.Near(got, test.waits*simtest.Hours) {
+		if got := s.Spent[activity.WaitOnWeather]; !simtest.Near(got, test.waits*simtest.Hours) {
 			t.Errorf("%s: waited %.1f h, by hand %g", test.name, got/simtest.Hours, test.waits)
 		}
 	}

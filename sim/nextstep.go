@@ -7,48 +7,48 @@ import (
 // step is a line of the operations plan: when the state is so, this is what is done.
 type step struct {
 	name string
-	when func(*ship) bool
-	do   func(*ship)
+	when func(*expedition) bool
+	do   func(*expedition)
 }
 
 // steps in the order of an operations plan. The first whose condition holds is carried out.
 var steps = []step{
-	{"recover the pipe", (*ship).pipeNotWanted, (*ship).recoverPipe},
-	{"do other work", (*ship).otherWorkDue, (*ship).doOtherWork},
-	{"secure for sea", (*ship).leavingStation, (*ship).secure},
-	{"sail on", (*ship).leaving, (*ship).sail},
-	{"wait for the date", (*ship).tooEarly, (*ship).awaitDate},
-	{"take station", (*ship).notOnStation, (*ship).takeStation},
-	{"service the rig", (*ship).serviceDue, (*ship).serviceRig},
-	{"slip and cut", (*ship).lineWorn, (*ship).slipAndCut},
-	{"recover the pipe for the task", (*ship).taskWantsNoPipe, (*ship).recoverPipe},
-	{"make up a BHA for the task", (*ship).taskWantsBHA, (*ship).makeUpBHA},
-	{"run pipe for the task", (*ship).taskWantsPipe, (*ship).runPipe},
-	{"do the task", (*ship).taskInHand, (*ship).doTask},
-	{"give up a lost hole", (*ship).holeIsLost, (*ship).giveUpHole},
-	{"end the hole by rule", (*ship).endsByRule, (*ship).endByRule},
-	{"leave the hole", (*ship).holeFinished, (*ship).leaveHole},
-	{"the hole is cased", (*ship).casedIsAll, (*ship).completeHole},
-	{"pull out for casing", (*ship).casingWantsOut, (*ship).pullOutForCasing},
-	{"lay down the wrong BHA", (*ship).wrongBHA, (*ship).recoverPipe},
-	{"make up the BHA", (*ship).noBHA, (*ship).makeUpBHA},
-	{"run pipe to the sea floor", (*ship).bitHigh, (*ship).runPipe},
-	{"set the cone", (*ship).conesDue, (*ship).setCone},
-	{"spud", (*ship).notOpen, (*ship).spud},
-	{"find the hole again", (*ship).outOfHole, (*ship).reenter},
-	{"land the casing", (*ship).casingAtTheHole, (*ship).landCasing},
-	{"change the bit", (*ship).bitWorn, (*ship).changeBit},
-	{"drill out the shoe", (*ship).shoeDue, (*ship).drillShoe},
-	{"drill down", (*ship).drillingDue, (*ship).drillDown},
-	{"run to the bottom", (*ship).offBottom, (*ship).runToBottom},
-	{"run the penetrometer", (*ship).penetrometerDue, (*ship).runPenetrometer},
-	{"take a core", (*ship).coringDue, (*ship).core},
-	{"log", (*ship).loggingDue, (*ship).logWireline},
-	{"the hole is complete", always, (*ship).completeHole},
+	{"recover the pipe", (*expedition).pipeNotWanted, (*expedition).recoverPipe},
+	{"do other work", (*expedition).otherWorkDue, (*expedition).doOtherWork},
+	{"secure for sea", (*expedition).leavingStation, (*expedition).secure},
+	{"sail on", (*expedition).leaving, (*expedition).sail},
+	{"wait for the date", (*expedition).tooEarly, (*expedition).awaitDate},
+	{"take station", (*expedition).notOnStation, (*expedition).takeStation},
+	{"service the rig", (*expedition).serviceDue, (*expedition).serviceRig},
+	{"slip and cut", (*expedition).lineWorn, (*expedition).slipAndCut},
+	{"recover the pipe for the task", (*expedition).taskWantsNoPipe, (*expedition).recoverPipe},
+	{"make up a BHA for the task", (*expedition).taskWantsBHA, (*expedition).makeUpBHA},
+	{"run pipe for the task", (*expedition).taskWantsPipe, (*expedition).runPipe},
+	{"do the task", (*expedition).taskInHand, (*expedition).doTask},
+	{"give up a lost hole", (*expedition).holeIsLost, (*expedition).giveUpHole},
+	{"end the hole by rule", (*expedition).endsByRule, (*expedition).endByRule},
+	{"leave the hole", (*expedition).holeFinished, (*expedition).leaveHole},
+	{"the hole is cased", (*expedition).CasedIsAll, (*expedition).completeHole},
+	{"pull out for casing", (*expedition).CasingWantsOut, (*expedition).pullOutForCasing},
+	{"lay down the wrong BHA", (*expedition).wrongBHA, (*expedition).recoverPipe},
+	{"make up the BHA", (*expedition).noBHA, (*expedition).makeUpBHA},
+	{"run pipe to the sea floor", (*expedition).bitHigh, (*expedition).runPipe},
+	{"set the cone", (*expedition).conesDue, (*expedition).setCone},
+	{"spud", (*expedition).notOpen, (*expedition).spud},
+	{"find the hole again", (*expedition).outOfHole, (*expedition).reenter},
+	{"land the casing", (*expedition).casingAtTheHole, (*expedition).landCasing},
+	{"change the bit", (*expedition).bitWorn, (*expedition).changeBit},
+	{"drill out the shoe", (*expedition).shoeDue, (*expedition).drillShoe},
+	{"drill down", (*expedition).drillingDue, (*expedition).drillDown},
+	{"run to the bottom", (*expedition).offBottom, (*expedition).runToBottom},
+	{"run the penetrometer", (*expedition).penetrometerDue, (*expedition).runPenetrometer},
+	{"take a core", (*expedition).coringDue, (*expedition).core},
+	{"log", (*expedition).LoggingDue, (*expedition).logWireline},
+	{"the hole is complete", always, (*expedition).completeHole},
 }
 
 // nextStep is the rule that applies.
-func (s *ship) nextStep() *step {
+func (s *expedition) nextStep() *step {
 	for i := range steps {
 		if steps[i].when(s) {
 			return &steps[i]
@@ -57,65 +57,69 @@ func (s *ship) nextStep() *step {
 	return nil
 }
 
-func always(*ship) bool { return true }
+func always(*expedition) bool { return true }
 
-func (s *ship) leaving() bool { return s.item == nil }
+func (s *expedition) leaving() bool { return s.Item == nil }
 
-func (s *ship) leavingStation() bool { return s.item == nil && s.positioned && s.bit == 0 }
+func (s *expedition) leavingStation() bool { return s.Item == nil && s.Positioned && s.Bit == 0 }
 
 // pipeNotWanted: the site is left with all pipe on deck, unless the next one is reached with pipe
 // hanging.
-func (s *ship) pipeNotWanted() bool { return s.item == nil && s.bit > 0 && !s.movesHanging() }
+func (s *expedition) pipeNotWanted() bool { return s.Item == nil && s.Bit > 0 && !s.movesHanging() }
 
 // notOnStation: to leave a hole that is finished the ship need not come back to it.
-func (s *ship) notOnStation() bool { return !s.positioned && !s.hole.finished }
+func (s *expedition) notOnStation() bool { return !s.Positioned && !s.Hole.Finished }
 
-func (s *ship) serviceDue() bool {
-	every := s.rateMedian(rig.RigServiceEvery)
-	return every > 0 && s.clock-s.lastService >= every && s.rateMedian(rig.RigService) > 0
+func (s *expedition) serviceDue() bool {
+	every := s.RateMedian(rig.RigServiceEvery)
+	return every > 0 && s.Clock-s.LastService >= every && s.RateMedian(rig.RigService) > 0
 }
 
-func (s *ship) lineWorn() bool {
-	most := s.rateMedian(rig.LineWork)
-	return most > 0 && s.lineWork >= most
+func (s *expedition) lineWorn() bool {
+	most := s.RateMedian(rig.LineWork)
+	return most > 0 && s.LineWork >= most
 }
 
-func (s *ship) taskInHand() bool { return s.item.Task != nil }
+func (s *expedition) taskInHand() bool { return s.Item.Task != nil }
 
-func (s *ship) holeIsLost() bool { return s.hole.lost }
+func (s *expedition) holeIsLost() bool { return s.Hole.Lost }
 
-func (s *ship) holeFinished() bool { return s.hole.finished }
+func (s *expedition) holeFinished() bool { return s.Hole.Finished }
 
-func (s *ship) wrongBHA() bool { return s.bit > 0 && s.bha != s.assembly() }
+func (s *expedition) wrongBHA() bool { return s.Bit > 0 && s.BHA != s.Assembly() }
 
-func (s *ship) noBHA() bool { return s.bha != s.assembly() }
+func (s *expedition) noBHA() bool { return s.BHA != s.Assembly() }
 
-func (s *ship) bitHigh() bool { return s.bit < s.clear()-0.1 }
+func (s *expedition) bitHigh() bool { return s.Bit < s.Clear()-0.1 }
 
-func (s *ship) notOpen() bool { return !s.hole.open }
+func (s *expedition) notOpen() bool { return !s.Hole.Open }
 
-func (s *ship) outOfHole() bool { return s.hole.open && s.bit < s.here.Floor && !s.bitWorn() }
+func (s *expedition) outOfHole() bool { return s.Hole.Open && s.Bit < s.Here.Floor && !s.bitWorn() }
 
-func (s *ship) drillingDue() bool {
-	return s.aheadLeft() && s.onBottom()
+func (s *expedition) drillingDue() bool {
+	return s.AheadLeft() && s.onBottom()
 }
 
-func (s *ship) bitWorn() bool {
-	return s.bha.Of().Bit && s.bitLife > 0 && s.rotating >= s.bitLife && (s.aheadLeft() || s.coringLeft())
+func (s *expedition) bitWorn() bool {
+	return s.BHA.Of().Bit && s.BitLife > 0 && s.Rotating >= s.BitLife && (s.AheadLeft() || s.CoringLeft())
 }
 
 // onBottom reports whether the bit is at the bottom of the hole, to a decimetre.
-func (s *ship) onBottom() bool { return s.bit >= s.bottom()-0.1 }
+func (s *expedition) onBottom() bool { return s.Bit >= s.Bottom()-0.1 }
 
-func (s *ship) offBottom() bool {
-	return !s.onBottom() && !s.hole.hungLogging && (s.aheadLeft() || s.coringLeft())
+func (s *expedition) offBottom() bool {
+	return !s.onBottom() && !s.Hole.HungLogging && (s.AheadLeft() || s.CoringLeft())
 }
 
-func (s *ship) penetrometerDue() bool {
-	at := s.planned().Penetrometer
-	return s.hole.probes < len(at) && s.hole.depth >= float64(at[s.hole.probes]) && s.onBottom() && !s.hole.conditioned
+func (s *expedition) penetrometerDue() bool {
+	at := s.Planned().Penetrometer
+	return s.Hole.Probes < len(at) && s.Hole.Depth >= float64(at[s.Hole.Probes]) && s.onBottom() && !s.Hole.Conditioned
 }
 
-func (s *ship) coringDue() bool { return s.coringLeft() }
+func (s *expedition) coringDue() bool { return s.CoringLeft() }
 
-func (s *ship) loggingDue() bool { return s.hole.logged < len(s.planned().Logging) }
+// tooEarly reports whether the ship must wait for the site's first date. The crew's estimates leave that
+// out: it depends on when she comes.
+func (s *expedition) tooEarly() bool {
+	return s.Here != nil && !s.Median && !s.Positioned && s.Clock < s.Opens(s.SiteNumber())-1
+}

@@ -7,6 +7,7 @@ import (
 	"coredays/model/rig"
 	"coredays/model/unit"
 	"coredays/model/voyage"
+	"coredays/sim/ship"
 	"coredays/sim/simtest"
 	"coredays/sim/statistics"
 )
@@ -20,21 +21,21 @@ func TestThePlanStopsWhereNoStringIsLeft(t *testing.T) {
 		bound     bool
 		lost      int
 		a, b      int
-		undoneAtB progress
+		undoneAtB ship.Progress
 	}{
-		{voyage.OnBoard{Strings: 2, Pipe: 9000}, true, 2, 2, 0, dropped},
-		{voyage.OnBoard{Strings: 3, Pipe: 9000}, true, 3, 3, 0, dropped},
-		{voyage.OnBoard{Strings: 2, Pipe: 9000}, false, 8, 4, 4, done},
-		{voyage.OnBoard{}, true, 8, 4, 4, done},
+		{voyage.OnBoard{Strings: 2, Pipe: 9000}, true, 2, 2, 0, ship.Dropped},
+		{voyage.OnBoard{Strings: 3, Pipe: 9000}, true, 3, 3, 0, ship.Dropped},
+		{voyage.OnBoard{Strings: 2, Pipe: 9000}, false, 8, 4, 4, ship.Done},
+		{voyage.OnBoard{}, true, 8, 4, 4, ship.Done},
 	} {
 		first, second := threeXCBCores, threeXCBCores
 		p := simtest.OneSite(plan.Item{Name: "A", Rank: 1, Hole: &first}, plan.Item{Name: "B", Rank: 1, Hole: &second})
 		p.Ship.Rates[rig.StuckChance], p.Ship.Rates[rig.LostBHA] = simtest.Just(1e6), simtest.Just(1)
 		s := inPort(t, p)
-		s.constrained, s.v.OnBoard = c.bound, c.on
+		s.Constrained, s.Voyage.OnBoard = c.bound, c.on
 		goHome(t, s)
-		if a, b := s.items[0], s.items[1]; a.holes != c.a || !a.incomplete || b.holes != c.b || b.state != c.undoneAtB || s.consumed[statistics.Assemblies] != c.lost {
-			t.Errorf("%+v: %d assemblies lost; A %d holes, incomplete %v; B %d holes, state %v", c, s.consumed[statistics.Assemblies], a.holes, a.incomplete, b.holes, b.state)
+		if a, b := s.Items[0], s.Items[1]; a.Holes != c.a || !a.Incomplete || b.Holes != c.b || b.State != c.undoneAtB || s.Consumed[statistics.Assemblies] != c.lost {
+			t.Errorf("%+v: %d assemblies lost; A %d holes, incomplete %v; B %d holes, state %v", c, s.Consumed[statistics.Assemblies], a.Holes, a.Incomplete, b.Holes, b.State)
 		}
 	}
 }
@@ -43,17 +44,17 @@ func TestThePlanStopsWhereNoStringIsLeft(t *testing.T) {
 // a hole in 1,500 m of water to 299 m can be drilled with what is left and 100 m of assembly, one of 301 m can't.
 func TestALostStringDrawsDownThePipe(t *testing.T) {
 	s := inOpenHole(t, 300, 1)
-	s.constrained, s.v.OnBoard = true, voyage.OnBoard{Strings: 3, Pipe: 1800, Assembly: 100}
-	s.writesOff()
-	if s.gone.pipe != 100 || s.consumed[statistics.PipeJoints] != 10 {
-		t.Errorf("%g m of pipe lost, %d joints; by hand 100 m in ten joints", s.gone.pipe, s.consumed[statistics.PipeJoints])
+	s.Constrained, s.Voyage.OnBoard = true, voyage.OnBoard{Strings: 3, Pipe: 1800, Assembly: 100}
+	s.WritesOff()
+	if s.Gone.Pipe != 100 || s.Consumed[statistics.PipeJoints] != 10 {
+		t.Errorf("%g m of pipe lost, %d joints; by hand 100 m in ten joints", s.Gone.Pipe, s.Consumed[statistics.PipeJoints])
 	}
 	for to, want := range map[float64]bool{299: true, 301: false} {
-		hole := *s.item
+		hole := *s.Item
 		item := *hole.Item
 		item.Hole = &plan.Hole{Stages: []plan.Stage{{To: unit.Depth(to)}}}
 		hole.Item = &item
-		if got := s.equipped(s.here, &hole); got != want {
+		if got := s.Equipped(s.Here, &hole); got != want {
 			t.Errorf("to %g m: equipped %v", to, got)
 		}
 	}

@@ -3,11 +3,10 @@ package sim
 import (
 	"context"
 	"math"
-	"slices"
 
 	"coredays/model/activity"
-	"coredays/model/result"
 	"coredays/model/workers"
+	"coredays/sim/ship"
 	"coredays/sim/statistics"
 )
 
@@ -58,11 +57,11 @@ func GoOn(ctx context.Context, x *Start, choice Choice, run Run) *Onward {
 	crew := EstimateByCrew(x.v)
 	tries := x.fitted.of(run, n)
 	workers.Share(ctx, run.Workers, 0, n, func() func(int) {
-		bound := newShip(x.v).until(ctx)
-		bound.crew, bound.unconstrained = crew, newShip(x.v).until(ctx)
-		cores := &coreLog{}
+		bound := newExpedition(x.v).until(ctx)
+		bound.Crew, bound.unconstrained = crew, newExpedition(x.v).until(ctx)
+		cores := &ship.CoreLog{}
 		return func(i int) {
-			cores.cores = cores.cores[:0]
+			cores.Cores = cores.Cores[:0]
 			free := bound.goesOnTwice(x, choice, cores, run.Seed, r.First+i, &tries[i])
 			writeRow(r.Layout, r.Row(r.Unconstrained, i), free)
 			writeRow(r.Layout, r.Row(r.Constrained, i), bound)
@@ -75,9 +74,9 @@ func GoOn(ctx context.Context, x *Start, choice Choice, run Run) *Onward {
 }
 
 // note keeps what came of a replication.
-func (o *Onward) note(x *Start, s *ship, cores *coreLog, n int) {
-	for i := range cores.cores {
-		c := &cores.cores[i]
+func (o *Onward) note(x *Start, s *expedition, cores *ship.CoreLog, n int) {
+	for i := range cores.Cores {
+		c := &cores.Cores[i]
 		after := c.OnDeck - x.At
 		if after <= 0 {
 			continue
@@ -92,50 +91,50 @@ func (o *Onward) note(x *Start, s *ship, cores *coreLog, n int) {
 			o.Cores[shift][n]++
 		}
 	}
-	for i := range s.items {
-		if log := &s.items[i]; log.state == done && !log.incomplete {
-			o.Finished[i][n] = log.began + log.took - log.leaving
+	for i := range s.Items {
+		if log := &s.Items[i]; log.State == ship.Done && !log.Incomplete {
+			o.Finished[i][n] = log.Began + log.Took - log.Leaving
 		} else {
 			o.Finished[i][n] = math.NaN()
 		}
 	}
 	o.UnderWay[n] = math.NaN()
 	if at := x.State.Now.Site; at >= 0 {
-		o.UnderWay[n] = s.sites[at].left
+		o.UnderWay[n] = s.Sites[at].Left
 	}
-	o.Secured[n] = s.spent[activity.Secure] - x.spent[activity.Secure]
+	o.Secured[n] = s.Spent[activity.Secure] - x.spent[activity.Secure]
 }
 
 // choose lets a choice count, once what is in hand is done.
-func (s *ship) choose() {
+func (s *expedition) choose() {
 	c := s.choice
 	for _, n := range c.Drop {
-		if s.items[n].state == ahead {
-			s.items[n].state = dropped
+		if s.Items[n].State == ship.Ahead {
+			s.Items[n].State = ship.Dropped
 		}
 	}
-	if s.item != nil && s.item.Hole != nil {
-		log := &s.items[s.item.Number]
-		if c.NoLogging && s.hole.logged < len(s.planned().Logging) {
-			s.hole.logged, log.incomplete = len(s.planned().Logging), true
+	if s.Item != nil && s.Item.Hole != nil {
+		log := &s.Items[s.Item.Number]
+		if c.NoLogging && s.Hole.Logged < len(s.Planned().Logging) {
+			s.Hole.Logged, log.Incomplete = len(s.Planned().Logging), true
 		}
-		if (c.EndHole || c.Home) && s.workLeft() {
-			log.incomplete, s.hole.finished, s.hole.lost = true, true, false
+		if (c.EndHole || c.Home) && s.WorkLeft() {
+			log.Incomplete, s.Hole.Finished, s.Hole.Lost = true, true, false
 		}
 	}
 	if c.Home {
-		s.timeUp = true
-		if s.item != nil && s.item.Task != nil {
+		s.TimeUp = true
+		if s.Item != nil && s.Item.Task != nil {
 			s.finishItem(true)
 		}
-		for i := range s.items {
-			if s.items[i].state == ahead {
-				s.items[i].state = dropped
+		for i := range s.Items {
+			if s.Items[i].State == ship.Ahead {
+				s.Items[i].State = ship.Dropped
 			}
 		}
-		for i := range s.sites {
-			if s.sites[i].state == ahead {
-				s.sites[i].state = dropped
+		for i := range s.Sites {
+			if s.Sites[i].State == ship.Ahead {
+				s.Sites[i].State = ship.Dropped
 			}
 		}
 	}
@@ -143,20 +142,20 @@ func (s *ship) choose() {
 
 // goesOnTwice does one replication from a start, as sailsTwice does from port. try is that of the operation in hand, or
 // notTried, and is found out then.
-func (s *ship) goesOnTwice(x *Start, choice Choice, cores *coreLog, seed uint64, n int, try *int) (free *ship) {
+func (s *expedition) goesOnTwice(x *Start, choice Choice, cores *ship.CoreLog, seed uint64, n int, try *int) (free *expedition) {
 	if *try == notTried {
 		*try = s.fitting(x, seed, n)
 	}
 	s.resumes(x, choice, seed, n, *try)
-	s.constrained, s.cores = true, cores
+	s.Constrained, s.Cores = true, cores
 	s.goesOn()
 	free = s.unconstrained
 	switch {
-	case s.rewind && !s.forked:
+	case s.Rewind && !s.Forked:
 		free.resumes(x, choice, seed, n, *try)
 		free.goesOn()
-	case s.forked:
-		free.cores = nil
+	case s.Forked:
+		free.Cores = nil
 		free.sails()
 	default:
 		return s
@@ -165,24 +164,11 @@ func (s *ship) goesOnTwice(x *Start, choice Choice, cores *coreLog, seed uint64,
 }
 
 // resumes puts the ship at the start of a replication, the operation in hand drawn the try-th time.
-func (s *ship) resumes(x *Start, choice Choice, seed uint64, n, try int) {
+func (s *expedition) resumes(x *Start, choice Choice, seed uint64, n, try int) {
 	s.begins(seed, n)
 	s.takesUp(x)
 	if try > 0 {
 		s.Try(try)
 	}
 	s.choice = choice
-}
-
-// DiaryFrom writes down one replication from a start on.
-func DiaryFrom(ctx context.Context, x *Start, seed uint64, replication int) *result.Diary {
-	s := newShip(x.v).until(ctx)
-	s.crew = EstimateByCrew(x.v)
-	s.resumes(x, Choice{}, seed, replication, s.fitting(x, seed, replication))
-	s.diary = &recorder{sails: x.v.Plan.Sails}
-	s.constrained = true
-	if !workers.UnlessDropped(s.goesOn) {
-		return nil
-	}
-	return &result.Diary{Title: x.v.Plan.Title, Seed: seed, Replication: replication, Bound: true, Entries: slices.Clip(s.diary.entries)}
 }

@@ -8,46 +8,47 @@ import (
 	"coredays/model/ground"
 	"coredays/model/rig"
 	"coredays/model/unit"
+	"coredays/sim/ship"
 	"coredays/sim/statistics"
 )
 
 // corePiston takes one core with the piston corer: down on the wire, pressure up, shoot, wait for
 // what is measured, pull out, up.
-func (s *ship) corePiston(tool coring.Tool) {
+func (s *expedition) corePiston(tool coring.Tool) {
 	is := tool.Of()
-	pace := s.pistonDurationFactor(tool)
-	way := s.bit / s.Rate(is.Wire) * pace
-	layer := &s.here.Layers[s.layer(s.hole.depth)]
+	pace := s.PistonDurationFactor(tool)
+	way := s.Bit / s.Rate(is.Wire) * pace
+	layer := &s.Here.Layers[s.Layer(s.Hole.Depth)]
 	shot := s.shoot(tool, s.Draw(layer.Strength))
-	s.awaitBarrel()
-	s.do(activity.RunBarrel, way)
-	s.do(activity.ShootPiston, s.Rate(rig.Shot)*pace)
-	if s.planned().Oriented && tool.Has(coring.Orients) {
-		s.do(activity.OrientationWait, s.Rate(rig.OrientationWait))
+	s.AwaitBarrel()
+	s.Do(activity.RunBarrel, way)
+	s.Do(activity.ShootPiston, s.Rate(rig.Shot)*pace)
+	if s.Planned().Oriented && tool.Has(coring.Orients) {
+		s.Do(activity.OrientationWait, s.Rate(rig.OrientationWait))
 	}
-	if slices.Contains(s.planned().Temperature, s.hole.cores+1) {
-		s.do(activity.TemperatureStop, s.Rate(rig.TemperatureStop))
+	if slices.Contains(s.Planned().Temperature, s.Hole.Cores+1) {
+		s.Do(activity.TemperatureStop, s.Rate(rig.TemperatureStop))
 	}
-	s.do(activity.PullPiston, s.Rate(rig.CorePull)*pace)
-	if shot.stuck && s.here.Refusal.DrillOver {
-		s.do(activity.DrillOver, s.Rate(rig.DrillOver))
+	s.Do(activity.PullPiston, s.Rate(rig.CorePull)*pace)
+	if shot.stuck && s.Here.Refusal.DrillOver {
+		s.Do(activity.DrillOver, s.Rate(rig.DrillOver))
 	}
-	s.do(activity.FetchCorer, way)
-	s.awaitCatwalk()
-	s.do(activity.HandleCorer, s.Rate(is.Handling)*pace)
-	if s.ended != goingOn {
+	s.Do(activity.FetchCorer, way)
+	s.AwaitCatwalk()
+	s.Do(activity.HandleCorer, s.Rate(is.Handling)*pace)
+	if s.Ended != ship.GoingOn {
 		return
 	}
-	from, share := s.hole.depth, s.recovers(tool, s.hole.depth)
-	s.consumed[statistics.ShearPins] += 2 // two shear pins a shot: IODP Proc. 317 methods
-	if s.meetTrouble(tool) == activity.BlownLiner {
+	from, share := s.Hole.Depth, s.Recovers(tool, s.Hole.Depth)
+	s.Consumed[statistics.ShearPins] += 2 // two shear pins a shot: IODP Proc. 317 methods
+	if s.MeetTrouble(tool) == activity.BlownLiner {
 		share = 0
 	}
 	cut := s.advance(shot, share)
 	s.deepen(cut)
-	s.recordCore(tool, from, cut, share*shot.stroke/cut)
-	s.connect(from, s.hole.depth)
-	s.meetStuckPipe()
+	s.RecordCore(tool, from, cut, share*shot.stroke/cut)
+	s.connect(from, s.Hole.Depth)
+	s.MeetStuckPipe()
 	s.judgeRefusal(tool, shot)
 }
 
@@ -60,44 +61,44 @@ type shot struct {
 
 // advance is how much deeper the next core starts: by the stroke when it was whole. When it was not,
 // nobody knows how far it went, and the core that was recovered is taken for it.
-func (s *ship) advance(shot shot, share float64) float64 {
-	if shot.whole || s.here.Refusal.AdvanceByStroke {
+func (s *expedition) advance(shot shot, share float64) float64 {
+	if shot.whole || s.Here.Refusal.AdvanceByStroke {
 		return shot.stroke
 	}
 	return max(float64(ground.LeastStroke), shot.stroke*min(1, share))
 }
 
 // shoot is the stroke that the sediment allows and the pull that it takes to come free.
-func (s *ship) shoot(t coring.Tool, gradient float64) shot {
-	corer := s.v.Corer()
-	full := min(s.stroke(t, s.Rate), s.toGo())
-	if s.hole.cores == 0 && s.hole.depth == 0 && s.stages()[s.hole.stage].Advance == 0 {
-		above := min(s.rateMedian(rig.MudlineClearance), float64(t.Stroke())/2) + float64(s.planned().StartOffset)
-		full = max(shortest, min(full, float64(t.Stroke())-above))
+func (s *expedition) shoot(t coring.Tool, gradient float64) shot {
+	corer := s.Voyage.Corer()
+	full := min(s.Stroke(t, s.Rate), s.ToGo())
+	if s.Hole.Cores == 0 && s.Hole.Depth == 0 && s.Stages()[s.Hole.Stage].Advance == 0 {
+		above := min(s.RateMedian(rig.MudlineClearance), float64(t.Stroke())/2) + float64(s.Planned().StartOffset)
+		full = max(ship.Shortest, min(full, float64(t.Stroke())-above))
 	}
-	shear := unit.Pressure(gradient * (s.hole.depth + full/2))
+	shear := unit.Pressure(gradient * (s.Hole.Depth + full/2))
 	stroke := max(float64(ground.LeastStroke), min(full, float64(corer.Stroke(shear))))
-	return shot{stroke: stroke, whole: stroke >= ground.Whole*full, stuck: corer.Overpull(shear, unit.Length(stroke)) > s.here.Refusal.Overpull}
+	return shot{stroke: stroke, whole: stroke >= ground.Whole*full, stuck: corer.Overpull(shear, unit.Length(stroke)) > s.Here.Refusal.Overpull}
 }
 
 // judgeRefusal applies the scenario's rule: so many partial strokes in a row, or more overpull than
 // is allowed where the corer may not be drilled over.
-func (s *ship) judgeRefusal(t coring.Tool, shot shot) {
-	rule := s.here.Refusal
+func (s *expedition) judgeRefusal(t coring.Tool, shot shot) {
+	rule := s.Here.Refusal
 	if shot.whole {
-		s.hole.partials = 0
+		s.Hole.Partials = 0
 	} else {
-		s.hole.partials++
+		s.Hole.Partials++
 	}
-	if s.hole.partials < rule.PartialStrokes && !(shot.stuck && !rule.DrillOver) {
+	if s.Hole.Partials < rule.PartialStrokes && !(shot.stuck && !rule.DrillOver) {
 		return
 	}
-	if log := &s.items[s.item.Number]; log.refused == 0 {
-		log.refused = s.hole.depth
+	if log := &s.Items[s.Item.Number]; log.Refused == 0 {
+		log.Refused = s.Hole.Depth
 	}
 	if t.GoesOn(rule.Then) {
-		s.hole.half, s.hole.partials = true, 0
+		s.Hole.Half, s.Hole.Partials = true, 0
 		return
 	}
-	s.nextStage()
+	s.NextStage()
 }

@@ -5,88 +5,86 @@ import (
 	"coredays/model/coring"
 	"coredays/model/plan"
 	"coredays/model/rig"
+	"coredays/sim/ship"
 	"coredays/sim/statistics"
 )
 
-// canReenter reports whether the hole can be found again.
-func (s *ship) canReenter() bool { return s.planned().Reentry != plan.NoReentry }
-
 // dropFunnel makes the hole findable, once.
-func (s *ship) dropFunnel() {
-	if s.hole.funnel {
+func (s *expedition) dropFunnel() {
+	if s.Hole.Funnel {
 		return
 	}
-	s.do(activity.DropFunnel, s.Rate(rig.FunnelDrop))
-	if s.ended == goingOn {
-		s.hole.funnel = true
-		s.consumed[statistics.Funnels]++
+	s.Do(activity.DropFunnel, s.Rate(rig.FunnelDrop))
+	if s.Ended == ship.GoingOn {
+		s.Hole.Funnel = true
+		s.Consumed[statistics.Funnels]++
 	}
 }
 
 // findExisting goes over to a hole that is there already: its cone stands, and its depth is that of the scenario.
-func (s *ship) findExisting() {
-	s.hole.open, s.hole.funnel, s.hole.depth = true, true, float64(s.planned().Existing)
-	s.hole.cased.shoe = float64(s.planned().CasedAlready)
-	s.sites[s.siteNumber()].floorKnown = true
+func (s *expedition) findExisting() {
+	s.Hole.Open, s.Hole.Funnel, s.Hole.Depth = true, true, float64(s.Planned().Existing)
+	s.Hole.Cased.Shoe = float64(s.Planned().CasedAlready)
+	s.Sites[s.SiteNumber()].FloorKnown = true
 }
 
 // reenter finds funnel or cone with the camera and stabs it. A hole without either is lost; a cone does not sink.
-func (s *ship) reenter() {
-	if !s.hole.funnel || (s.hole.stabs == 0 && s.planned().Reentry != plan.Cone && s.Happens(rig.FunnelLost)) {
-		s.hole.lost = true
+func (s *expedition) reenter() {
+	if !s.Hole.Funnel || (s.Hole.Stabs == 0 && s.Planned().Reentry != plan.Cone && s.Happens(rig.FunnelLost)) {
+		s.Hole.Lost = true
 		return
 	}
-	if s.offset {
-		s.do(activity.OffsetMove, s.Rate(rig.OffsetMove))
+	if s.Offset {
+		s.Do(activity.OffsetMove, s.Rate(rig.OffsetMove))
 	}
 	stab := rig.FirstStab
-	if s.hole.stabs > 0 {
+	if s.Hole.Stabs > 0 {
 		stab = rig.NextStab
 	}
-	s.do(activity.CameraRun, 2*s.here.Floor/s.Rate(rig.CameraSpeed))
-	s.do(activity.Stab, s.Rate(stab))
-	if s.ended == goingOn {
-		if s.hole.stabs == 0 && s.planned().Existing > 0 { // what of its wall has stood for years goes on to stand
-			s.hole.openedAt = s.clock
+	s.Do(activity.CameraRun, 2*s.Here.Floor/s.Rate(rig.CameraSpeed))
+	s.Do(activity.Stab, s.Rate(stab))
+	if s.Ended == ship.GoingOn {
+		if s.Hole.Stabs == 0 && s.Planned().Existing > 0 { // what of its wall has stood for years goes on to stand
+			s.Hole.OpenedAt = s.Clock
 		}
-		s.hole.stabs++
-		s.hole.fill = s.fills()
-		s.offset = false
-		s.bit = s.here.Floor + 1e-3
+		s.Hole.Stabs++
+		s.Hole.Fill = s.fills()
+		s.Offset = false
+		s.Bit = s.Here.Floor + 1e-3
 	}
 }
 
 // giveUpHole decides about a lost hole: drill another down to where it was, or drop the rest.
-func (s *ship) giveUpHole() {
-	log := &s.items[s.item.Number]
-	if s.hole.released {
-		s.bha = coring.NoBHA // the bit stayed in the hole
+func (s *expedition) giveUpHole() {
+	log := &s.Items[s.Item.Number]
+	if s.Hole.Released {
+		s.BHA = coring.NoBHA // the bit stayed in the hole
 	}
-	if !s.workLeft() {
-		s.finishItem(log.incomplete)
+	if !s.WorkLeft() {
+		s.finishItem(log.Incomplete)
 		return
 	}
-	log.attempts++
-	if s.planned().IfLost == plan.GiveUp || log.attempts > mostAttempts {
+	log.Attempts++
+	if s.Planned().IfLost == plan.GiveUp || log.Attempts > mostAttempts {
 		s.finishItem(true)
 		return
 	}
-	if !s.equipped(s.here, s.item) {
+	if !s.Equipped(s.Here, s.Item) {
 		s.fork()
 		s.finishItem(true)
 		return
 	}
-	lost := s.hole
-	s.hole = hole{stage: lost.stage, half: lost.half, cores: lost.cores, probes: lost.probes,
-		logged: lost.logged}
-	if s.hole.aim = s.drilledFor(); len(s.planned().Casing) == 0 {
-		s.hole.aim = max(lost.depth, lost.aim)
+	lost := s.Hole
+	s.Hole = ship.Hole{Stage: lost.Stage, Half: lost.Half, Cores: lost.Cores, Probes: lost.Probes,
+		Logged: lost.Logged}
+	if s.Hole.Aim = s.DrilledFor(); len(s.Planned().Casing) == 0 {
+		s.Hole.Aim = max(lost.Depth, lost.Aim)
 	}
-	s.offset = s.bit > 0
+	s.Offset = s.Bit > 0
 	s.retireBit()
-	s.Place.Hole = attemptKey(s.item, log.attempts)
+	s.Place.Hole = attemptKey(s.Item, log.Attempts)
 	s.meetGround()
-	s.hole.rule = s.ruleAt()
+	s.Hole.Rule = s.ruleAt()
 }
 
 // mostAttempts is how often a hole is begun again before a crew gives it up.

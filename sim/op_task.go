@@ -3,57 +3,49 @@ package sim
 import (
 	"coredays/model/activity"
 	"coredays/model/plan"
+	"coredays/sim/ship"
 )
-
-// task is how far the task in hand is. The zero value is one not yet begun.
-type task struct {
-	step int
-	left float64 // s of work left of the step; 0 where it is not begun
-}
-
-// taskStep is the step of the task in hand.
-func (s *ship) taskStep() *plan.Step { return &s.item.Task.Steps[s.task.step] }
 
 // The pipe is brought to where the step has to have it, also after a storm in which it was recovered.
 
-func (s *ship) taskWantsNoPipe() bool {
-	return s.taskInHand() && s.taskStep().Pipe == plan.PipeOnDeck && s.bit > 0
+func (s *expedition) taskWantsNoPipe() bool {
+	return s.taskInHand() && s.TaskStep().Pipe == plan.PipeOnDeck && s.Bit > 0
 }
 
-func (s *ship) taskWantsBHA() bool {
-	return s.taskInHand() && s.taskStep().Pipe == plan.PipeAtTheFloor && s.noBHA()
+func (s *expedition) taskWantsBHA() bool {
+	return s.taskInHand() && s.TaskStep().Pipe == plan.PipeAtTheFloor && s.noBHA()
 }
 
-func (s *ship) taskWantsPipe() bool {
-	return s.taskInHand() && s.taskStep().Pipe == plan.PipeAtTheFloor && s.bitHigh()
+func (s *expedition) taskWantsPipe() bool {
+	return s.taskInHand() && s.TaskStep().Pipe == plan.PipeAtTheFloor && s.bitHigh()
 }
 
 // doTask does the next step of work that is no hole. One that a rough sea would undo waits for a forecast, as
 // far as that reaches.
-func (s *ship) doTask() {
-	s.Place.Hole = s.item.Key
-	step := s.taskStep()
-	if s.task.left == 0 {
-		s.task.left = s.Draw(s.item.Takes[s.task.step])
+func (s *expedition) doTask() {
+	s.Place.Hole = s.Item.Key
+	step := s.TaskStep()
+	if s.Task.Left == 0 {
+		s.Task.Left = s.Draw(s.Item.Takes[s.Task.Step])
 	}
 	if !step.Interruptible {
-		s.awaitForecast(s.waveLimitOf(activity.FreeTask), s.task.left)
+		s.awaitForecast(s.WaveLimitOf(activity.FreeTask), s.Task.Left)
 	}
-	worked := s.do(kindOf(step), s.task.left)
+	worked := s.Do(kindOf(step), s.Task.Left)
 	if step.Interruptible {
-		s.task.left = max(0, s.task.left-worked) // what was done before pipe was recovered stays done
+		s.Task.Left = max(0, s.Task.Left-worked) // what was done before pipe was recovered stays done
 	}
-	if s.ended != goingOn {
+	if s.Ended != ship.GoingOn {
 		return
 	}
-	if s.diary != nil {
-		s.diary.remark(step.Name)
+	if s.Diary != nil {
+		s.Diary.Remark(step.Name)
 	}
 	if step.Pipe == plan.PipeAtTheFloor {
-		s.sites[s.siteNumber()].surveyed = true
+		s.Sites[s.SiteNumber()].Surveyed = true
 	}
-	s.task = task{step: s.task.step + 1}
-	if s.task.step == len(s.item.Task.Steps) {
+	s.Task = ship.Task{Step: s.Task.Step + 1}
+	if s.Task.Step == len(s.Item.Task.Steps) {
 		s.finishItem(false)
 	}
 }

@@ -25,14 +25,14 @@ func hanging(apart float64, first, second unit.Length) *plan.Plan {
 // A storm has the pipe recovered on the way; the rest of it is sailed, neither skipped nor done twice.
 func TestAStormOnAHangingPassageLeavesTheRestToSail(t *testing.T) {
 	s := inPort(t, hanging(0.5, 3000, 3000))
-	goOnUntil(t, s, func() bool { return s.item == nil && s.positioned })
+	goOnUntil(t, s, func() bool { return s.Item == nil && s.Positioned })
 	seaAhead(s, 1, 1, 11, 11, 11, 1)
 	goHome(t, s)
 	var way float64
 	for _, leg := range [][2]voyage.Place{{voyage.FromPort, voyage.SitePlace(0)}, {voyage.SitePlace(0), voyage.SitePlace(1)}, {voyage.SitePlace(1), voyage.ToPort}} {
-		way += s.v.Leg(leg[0], leg[1]).Distance
+		way += s.Voyage.Leg(leg[0], leg[1]).Distance
 	}
-	slow, fast := s.spent[activity.HangingPassage]*0.5, s.spent[activity.Passage]*5
+	slow, fast := s.Spent[activity.HangingPassage]*0.5, s.Spent[activity.Passage]*5
 	if slow < 1000 || slow > 10_000 || math.Abs(slow+fast-way) > 1 {
 		t.Errorf("%.0f m with pipe hanging and %.0f m without are not %.0f m", slow, fast, way)
 	}
@@ -40,9 +40,9 @@ func TestAStormOnAHangingPassageLeavesTheRestToSail(t *testing.T) {
 
 func TestPipeIsPulledUpBeforeAPassageToAShallowerSite(t *testing.T) {
 	s := inPort(t, hanging(0.05, 3000, 1000))
-	goOnUntil(t, s, func() bool { return s.at == voyage.SitePlace(1) })
-	if s.bit != 970 || s.inHole() {
-		t.Errorf("arrives in 1,000 m of water with the bit at %g m", s.bit)
+	goOnUntil(t, s, func() bool { return s.At == voyage.SitePlace(1) })
+	if s.Bit != 970 || s.InHole() {
+		t.Errorf("arrives in 1,000 m of water with the bit at %g m", s.Bit)
 	}
 }
 
@@ -50,12 +50,12 @@ func TestPipeIsPulledUpBeforeAPassageToAShallowerSite(t *testing.T) {
 func TestInTenMetresOfWaterPipeIsRunAndRecovered(t *testing.T) {
 	s := sailed(t, simtest.Expedition(simtest.Site("A", geo.Position{Longitude: 1}, 10, simtest.PistonHole("A", 20)), simtest.Site("B", geo.Position{Longitude: 2}, 10, simtest.PistonHole("A", 20))), false)
 	for kind, want := range map[activity.Kind]float64{activity.Position: 2 * 0.5, activity.MakeUpBHA: 2 * 3, activity.LayDownBHA: 2 * 1, activity.Secure: 2 * 0.5} {
-		if got := s.spent[kind]; !simtest.Near(got, want*simtest.Hours) {
+		if got := s.Spent[kind]; !simtest.Near(got, want*simtest.Hours) {
 			t.Errorf("%v for %.2f h, by hand %.2f h", kind, got/simtest.Hours, want)
 		}
 	}
-	if s.bit != 0 || s.items[0].depth != 20 || s.items[1].depth != 20 {
-		t.Errorf("home with the bit at %g m from holes of %g and %g m", s.bit, s.items[0].depth, s.items[1].depth)
+	if s.Bit != 0 || s.Items[0].Depth != 20 || s.Items[1].Depth != 20 {
+		t.Errorf("home with the bit at %g m from holes of %g and %g m", s.Bit, s.Items[0].Depth, s.Items[1].Depth)
 	}
 }
 
@@ -80,10 +80,10 @@ func TestAShipMakesAQuarterOfHerSpeedInAnySea(t *testing.T) {
 		p := simtest.OneSite(simtest.PistonHole("A", 20))
 		p.Ship.Rates[rig.SlowdownFrom], p.Ship.Rates[rig.SlowdownPerMetre] = simtest.Just(2), simtest.Just(0.08)
 		s := inPort(t, p)
-		s.sea.forced = []float64{height}
-		goOnUntil(t, s, func() bool { return s.at == voyage.SitePlace(0) })
+		s.Sea.Forced = []float64{height}
+		goOnUntil(t, s, func() bool { return s.At == voyage.SitePlace(0) })
 		leg := float64(geo.Distance(geo.Position{}, geo.Position{Longitude: 1}))
-		if got, want := s.spent[activity.Passage], leg/5/share; !simtest.Near(got, want) {
+		if got, want := s.Spent[activity.Passage], leg/5/share; !simtest.Near(got, want) {
 			t.Errorf("in %g m of sea: %.3f h, by hand %.3f h", height, got/simtest.Hours, want/simtest.Hours)
 		}
 	}

@@ -22,7 +22,7 @@ func TestAdvanceByRecoveryIsWorkedOutByHand(t *testing.T) {
 		recovered, stroke float64 // m that the next core begins deeper, by the two rules
 	}{{whole, 0.5, 9.5, 9.5}, {whole, 1.1, 9.5, 9.5}, {partly, 0.5, 4, 8}, {partly, 1.1, 8, 8}, {partly, 0, 0.3, 8}} {
 		for byStroke, want := range map[bool]float64{false: c.recovered, true: c.stroke} {
-			s.here.Refusal.AdvanceByStroke = byStroke
+			s.Here.Refusal.AdvanceByStroke = byStroke
 			if got := s.advance(c.shot, c.share); !simtest.Near(got, want) {
 				t.Errorf("%+v of which %.0f %% came up, by stroke %v: %g m, by hand %g m", c.shot, 100*c.share, byStroke, got, want)
 			}
@@ -42,7 +42,7 @@ func TestOnlyAPistonCoreFromTheSeaFloorLooksForTheMudline(t *testing.T) {
 	}{"piston": {simtest.PistonHole("A", 33), 12}, "drilled ahead": {ahead, 0}, "extended": {extended, 0}, "rotary": {simtest.RotaryHole("A", 33), 0}, "drilled only": {simtest.DrilledHole("A", 50), 0}} {
 		p := simtest.OneSite(c.item)
 		p.Ship.Rates[rig.WaterCore] = simtest.Just(1)
-		if got := sailed(t, p, false).spent[activity.MudlineReset]; !simtest.Near(got, float64(c.shots)*30*simtest.Minutes) {
+		if got := sailed(t, p, false).Spent[activity.MudlineReset]; !simtest.Near(got, float64(c.shots)*30*simtest.Minutes) {
 			t.Errorf("%s: the bit was set anew for %.1f h, by hand %.1f", name, got/simtest.Hours, float64(c.shots)/2)
 		}
 	}

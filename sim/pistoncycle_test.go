@@ -12,7 +12,7 @@ import (
 func TestPistonCoringCountsNothingToOtherCorers(t *testing.T) {
 	s := sailed(t, simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 100))), false)
 	cycle := 0.0
-	for k, spent := range s.spent {
+	for k, spent := range s.Spent {
 		switch of := activity.Kind(k).Of(); of.Cause {
 		case activity.OfRotating:
 			if spent > 0 {

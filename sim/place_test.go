@@ -11,6 +11,7 @@ import (
 	"coredays/model/geo"
 	"coredays/model/plan"
 	"coredays/model/voyage"
+	"coredays/sim/ship"
 	"coredays/sim/simtest"
 )
 
@@ -27,17 +28,17 @@ func inTheTyphoons(t *testing.T, sails time.Time, use plan.Places) *voyage.Voyag
 // waits are the days for which the work waits at a site that is open when the ship comes.
 func waits(v *voyage.Voyage, replications int) (list []float64, shut int) {
 	for n := range replications {
-		s := newShip(v)
+		s := newExpedition(v)
 		s.begins(5, n)
 		s.sails()
-		arrived := v.Plan.Sails.Add(time.Duration(s.sites[0].arrived * float64(time.Second)))
+		arrived := v.Plan.Sails.Add(time.Duration(s.Sites[0].Arrived * float64(time.Second)))
 		if v.Sites[0].Known != nil {
 			if closed, _, _ := v.Sites[0].Known.At(s.Stream, arrived); closed {
 				shut++
 				continue
 			}
 		}
-		list = append(list, s.spent[activity.WaitOnWeather]/simtest.Day)
+		list = append(list, s.Spent[activity.WaitOnWeather]/simtest.Day)
 	}
 	return list, shut
 }
@@ -82,13 +83,13 @@ func TestAlternativesMeetTheSameSpellsAtTheSamePlaceAndDate(t *testing.T) {
 	for n := range 200 {
 		var shut [2][]bool
 		for i, v := range []*voyage.Voyage{early, late} {
-			s := newShip(v)
+			s := newExpedition(v)
 			s.begins(5, n)
-			goOnUntil(t, s, func() bool { return s.here != nil })
+			goOnUntil(t, s, func() bool { return s.Here != nil })
 			for h := range 24 * 15 {
-				s.clock = float64(24*5+h-24*4*i) * simtest.Hours // from 8 August on
-				s.meetPlace()
-				shut[i] = append(shut[i], s.shut)
+				s.Clock = float64(24*5+h-24*4*i) * simtest.Hours // from 8 August on
+				s.MeetPlace()
+				shut[i] = append(shut[i], s.Shut)
 			}
 		}
 		for h := range shut[0] {
@@ -115,12 +116,12 @@ func TestTheShipWaitsForTheIceToOpen(t *testing.T) {
 	for v.Sites[0].Known.Ice[opens.Month()-1] == 2 {
 		opens = opens.AddDate(0, 1, 0)
 	}
-	s := newShip(v)
+	s := newExpedition(v)
 	s.begins(5, 0)
-	goOnUntil(t, s, func() bool { return s.items[0].state == done })
+	goOnUntil(t, s, func() bool { return s.Items[0].State == ship.Done })
 	began := opens.Sub(p.Sails).Seconds()
 	// positioning of 30 min, then the task
-	if want := began + 20.5*simtest.Hours; math.Abs(s.clock-want) > 1 || opens.Month() == time.September {
-		t.Errorf("done after %.2f h, want %.2f h (open from %v)", s.clock/simtest.Hours, want/simtest.Hours, opens)
+	if want := began + 20.5*simtest.Hours; math.Abs(s.Clock-want) > 1 || opens.Month() == time.September {
+		t.Errorf("done after %.2f h, want %.2f h (open from %v)", s.Clock/simtest.Hours, want/simtest.Hours, opens)
 	}
 }

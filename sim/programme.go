@@ -5,65 +5,66 @@ import (
 	"coredays/model/coring"
 	"coredays/model/rig"
 	"coredays/model/voyage"
+	"coredays/sim/ship"
 )
 
 // nextItem decides what comes next when nothing is in hand: the next item of the site, or where to
 // go. Only a bound ship leaves anything out.
-func (s *ship) nextItem() {
-	if s.item != nil {
+func (s *expedition) nextItem() {
+	if s.Item != nil {
 		return
 	}
-	if s.constrained {
+	if s.Constrained {
 		s.giveUp()
 	}
-	if s.here != nil {
-		for i := range s.here.Items {
-			item := &s.here.Items[i]
-			if s.items[item.Number].state == ahead && s.wanted(item) && !s.leaveOut(item) {
+	if s.Here != nil {
+		for i := range s.Here.Items {
+			item := &s.Here.Items[i]
+			if s.Items[item.Number].State == ship.Ahead && s.wanted(item) && !s.leaveOut(item) {
 				s.begin(item)
 				return
 			}
 		}
 	}
-	s.towards = s.nextPlace()
+	s.Towards = s.nextPlace()
 }
 
 // wanted reports whether the condition of an item is met. Where it fails the item is not called for: neither
 // done nor dropped. Of a hole that was dropped nobody knows what it would have shown.
-func (s *ship) wanted(i *voyage.Item) bool {
+func (s *expedition) wanted(i *voyage.Item) bool {
 	if i.When == nil || s.everything {
 		return true
 	}
-	other := s.items[s.here.Items[i.When.Hole].Number]
+	other := s.Items[s.Here.Items[i.When.Hole].Number]
 	depth := float64(i.When.Depth)
-	met := other.refused > 0 && other.refused < depth
+	met := other.Refused > 0 && other.Refused < depth
 	if !i.When.Above {
-		met = other.depth >= depth && (other.refused == 0 || other.refused >= depth)
+		met = other.Depth >= depth && (other.Refused == 0 || other.Refused >= depth)
 	}
 	switch {
-	case other.state == dropped:
-		s.items[i.Number].state = dropped
+	case other.State == ship.Dropped:
+		s.Items[i.Number].State = ship.Dropped
 		return false
 	case !met:
-		s.items[i.Number].state = notCalled
+		s.Items[i.Number].State = ship.NotCalled
 	}
 	return met
 }
 
 // begin takes an item in hand.
-func (s *ship) begin(i *voyage.Item) {
-	s.item = i
+func (s *expedition) begin(i *voyage.Item) {
+	s.Item = i
 	s.Place.Hole = i.Key
-	log := &s.items[i.Number]
-	log.state = underWay
-	log.began = s.clock
-	s.hole, s.task = hole{}, task{}
+	log := &s.Items[i.Number]
+	log.State = ship.UnderWay
+	log.Began = s.Clock
+	s.Hole, s.Task = ship.Hole{}, ship.Task{}
 	if i.Hole != nil {
-		s.hole.aim = s.drilledFor()
-		s.offset = s.bit > 0
+		s.Hole.Aim = s.DrilledFor()
+		s.Offset = s.Bit > 0
 		s.retireBit()
 		s.meetGround()
-		s.hole.rule = s.ruleAt()
+		s.Hole.Rule = s.ruleAt()
 		if i.Hole.Existing > 0 {
 			s.findExisting()
 		}
@@ -71,18 +72,18 @@ func (s *ship) begin(i *voyage.Item) {
 }
 
 // retireBit lets no hole be begun with a bit that is worn out.
-func (s *ship) retireBit() {
-	if s.bha.Of().Bit && s.bitLife > 0 && s.rotating >= s.bitLife {
-		s.bha = coring.NoBHA
+func (s *expedition) retireBit() {
+	if s.BHA.Of().Bit && s.BitLife > 0 && s.Rotating >= s.BitLife {
+		s.BHA = coring.NoBHA
 	}
 }
 
 // meetGround draws what differs from the survey in the hole in hand.
-func (s *ship) meetGround() {
-	s.layerDepth = s.Rate(rig.LayerDepth)
-	s.shift = s.Rate(rig.DepthMismatch)
+func (s *expedition) meetGround() {
+	s.LayerDepth = s.Rate(rig.LayerDepth)
+	s.Shift = s.Rate(rig.DepthMismatch)
 	if s.Stream.For(whichWay).For(s.Place.Hole).Bits(0)&1 == 0 {
-		s.shift = -s.shift
+		s.Shift = -s.Shift
 	}
 }
 
@@ -90,36 +91,36 @@ func (s *ship) meetGround() {
 var whichWay = chance.KeyOf("direction of the depth mismatch")
 
 // finishItem closes the log of the item in hand.
-func (s *ship) finishItem(incomplete bool) {
-	log := &s.items[s.item.Number]
-	log.state = done
-	log.incomplete = log.incomplete || incomplete
-	log.took = s.clock - log.began
-	log.covered = s.covered(s.siteNumber())
+func (s *expedition) finishItem(incomplete bool) {
+	log := &s.Items[s.Item.Number]
+	log.State = ship.Done
+	log.Incomplete = log.Incomplete || incomplete
+	log.Took = s.Clock - log.Began
+	log.Covered = s.Covered(s.SiteNumber())
 	s.learn(log)
-	s.lastItem = s.item.Number + 1
-	s.item = nil
+	s.LastItem = s.Item.Number + 1
+	s.Item = nil
 }
 
 // closeItem adds the time until the ship is under way to the last item of the site.
-func (s *ship) closeItem() {
-	if s.lastItem > 0 {
-		log := &s.items[s.lastItem-1]
-		log.leaving = s.clock - log.began - log.took
-		log.took += log.leaving
-		s.lastItem = 0
+func (s *expedition) closeItem() {
+	if s.LastItem > 0 {
+		log := &s.Items[s.LastItem-1]
+		log.Leaving = s.Clock - log.Began - log.Took
+		log.Took += log.Leaving
+		s.LastItem = 0
 	}
 }
 
 // nextPlace is where the ship goes from here: the next primary site with something left to do,
 // then, when she is bound and there is time, an alternate, then the last port.
-func (s *ship) nextPlace() voyage.Place {
+func (s *expedition) nextPlace() voyage.Place {
 	for _, alternate := range []bool{false, true} {
-		if alternate && !s.constrained && !s.everything {
+		if alternate && !s.Constrained && !s.everything {
 			break
 		}
-		for _, i := range s.v.Plan.Order {
-			if s.v.Sites[i].Alternate == alternate && s.sites[i].state == ahead && !s.passOver(i) {
+		for _, i := range s.Voyage.Plan.Order {
+			if s.Voyage.Sites[i].Alternate == alternate && s.Sites[i].State == ship.Ahead && !s.passOver(i) {
 				return voyage.SitePlace(i)
 			}
 		}
@@ -127,12 +128,9 @@ func (s *ship) nextPlace() voyage.Place {
 	return voyage.ToPort
 }
 
-// siteNumber is the index of the site where the ship is.
-func (s *ship) siteNumber() int { return int(s.at - voyage.FirstSite) }
-
 // movesHanging reports whether the ship goes to the next site with pipe hanging.
-func (s *ship) movesHanging() bool {
-	return s.towards >= voyage.FirstSite && s.v.Sites[s.towards-voyage.FirstSite].Hanging
+func (s *expedition) movesHanging() bool {
+	return s.Towards >= voyage.FirstSite && s.Voyage.Sites[s.Towards-voyage.FirstSite].Hanging
 }
 
 // attemptKey keys the random stream of a hole begun again.

@@ -7,6 +7,7 @@ import (
 	"coredays/model/unit"
 	"coredays/model/voyage"
 	"coredays/model/workers"
+	"coredays/sim/ship"
 	"coredays/sim/statistics"
 )
 
@@ -46,15 +47,15 @@ func Replicate(ctx context.Context, v *voyage.Voyage, run Run) *statistics.Resul
 }
 
 // extend does the replications of the results up to a number.
-func (run Run) extend(ctx context.Context, r *statistics.Results, crew *CrewEstimates, want int) {
+func (run Run) extend(ctx context.Context, r *statistics.Results, crew *ship.CrewEstimates, want int) {
 	v, from := r.Layout.Voyage, len(r.Done)
 	r.Grow(want - from)
 	var finished atomic.Int64
 	finished.Store(int64(from))
 	var sums []*statistics.BroughtUp
 	workers.Share(ctx, run.Workers, from, want, func() func(int) {
-		bound, mine := newShip(v).until(ctx), statistics.NewBroughtUp(v)
-		bound.crew, bound.unconstrained = crew, newShip(v).until(ctx)
+		bound, mine := newExpedition(v).until(ctx), statistics.NewBroughtUp(v)
+		bound.Crew, bound.unconstrained = crew, newExpedition(v).until(ctx)
 		sums = append(sums, &mine)
 		return func(n int) {
 			free := bound.sailsTwice(run.Seed, r.First+n)
@@ -74,15 +75,15 @@ func (run Run) extend(ctx context.Context, r *statistics.Results, crew *CrewEsti
 
 // sailsTwice does one replication: the bound expedition, and from where a rule first binds the one
 // that knows no deadline, whose ship is returned.
-func (s *ship) sailsTwice(seed uint64, n int) (free *ship) {
+func (s *expedition) sailsTwice(seed uint64, n int) (free *expedition) {
 	s.begins(seed, n)
-	s.constrained = true
+	s.Constrained = true
 	s.sails()
 	switch {
-	case s.rewind && !s.forked:
+	case s.Rewind && !s.Forked:
 		s.unconstrained.begins(seed, n)
 		s.unconstrained.sails()
-	case s.forked:
+	case s.Forked:
 		s.unconstrained.sails()
 	default:
 		return s

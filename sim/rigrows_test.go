@@ -19,7 +19,7 @@ func TestEachPartOfTheRigCountsByAHandSum(t *testing.T) {
 		if value > 0 {
 			p.Ship.Rates[of] = simtest.Just(value)
 		}
-		return sailed(t, p, false).clock
+		return sailed(t, p, false).Clock
 	}
 	usual := days(0, 0)
 	for _, c := range []struct {
@@ -55,8 +55,8 @@ func TestAShorterStrokeTakesMoreCoresAndPins(t *testing.T) {
 		p := simtest.OneSite(simtest.PistonHole("A", 33))
 		p.Ship.Rates[rig.PistonAdvance] = simtest.Just(stroke)
 		s := sailed(t, p, false)
-		if got := s.sites[0].cores; got != cores || s.consumed[statistics.ShearPins] != 2*cores {
-			t.Errorf("strokes of %g m: %d cores, %d pins; by hand %d cores", stroke, got, s.consumed[statistics.ShearPins], cores)
+		if got := s.Sites[0].Cores; got != cores || s.Consumed[statistics.ShearPins] != 2*cores {
+			t.Errorf("strokes of %g m: %d cores, %d pins; by hand %d cores", stroke, got, s.Consumed[statistics.ShearPins], cores)
 		}
 	}
 }

@@ -8,13 +8,13 @@ import (
 )
 
 // sailed sails one replication of a plan.
-func sailed(t testing.TB, p *plan.Plan, bound bool) *ship {
+func sailed(t testing.TB, p *plan.Plan, bound bool) *expedition {
 	t.Helper()
 	v := simtest.Compiled(t, p)
-	s := newShip(v)
-	s.crew = EstimateByCrew(v)
+	s := newExpedition(v)
+	s.Crew = EstimateByCrew(v)
 	s.begins(1, 0)
-	s.constrained = bound
+	s.Constrained = bound
 	s.sails()
 	return s
 }

@@ -13,12 +13,12 @@ import (
 type sailor struct {
 	Layout        statistics.Layout
 	Whole, Within statistics.Row // of the replication sailed last
-	bound         *ship
+	bound         *expedition
 }
 
 func NewSailor(ctx context.Context, v *voyage.Voyage) *sailor {
-	s := &sailor{Layout: statistics.NewLayout(v), bound: newShip(v).until(ctx)}
-	s.bound.crew, s.bound.unconstrained = EstimateByCrew(v), newShip(v).until(ctx)
+	s := &sailor{Layout: statistics.NewLayout(v), bound: newExpedition(v).until(ctx)}
+	s.bound.Crew, s.bound.unconstrained = EstimateByCrew(v), newExpedition(v).until(ctx)
 	s.Whole, s.Within = make(statistics.Row, s.Layout.Width), make(statistics.Row, s.Layout.Width)
 	return s
 }
@@ -36,7 +36,7 @@ const sailedAgain = 50
 func UsesIn(ctx context.Context, r *statistics.Results, numbers []int) [][]random.UsedAt {
 	v := r.Layout.Voyage
 	u := random.NewUses(v)
-	s := newShip(v).until(ctx)
+	s := newExpedition(v).until(ctx)
 	numbers = numbers[:min(len(numbers), sailedAgain)]
 	for _, n := range numbers {
 		u.Next()

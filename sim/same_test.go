@@ -76,7 +76,7 @@ func TestASiteMeetsTheSameGroundInAnotherOrder(t *testing.T) {
 // it is the first or the third, and closes and breaks down as often. An hour is left for the times of
 // aDay at which forecasts come, by which the crew hangs off.
 func TestASiteClosesAndTheRigBreaksDownThereAlikeInAnotherOrder(t *testing.T) {
-	visit := func(order ...int) *ship {
+	visit := func(order ...int) *expedition {
 		p := simtest.Uncertain(order...)
 		for i := range p.Sites {
 			p.Sites[i].Climate = simtest.Flat()
@@ -85,20 +85,20 @@ func TestASiteClosesAndTheRigBreaksDownThereAlikeInAnotherOrder(t *testing.T) {
 		}
 		breaking(p, 3*24, 8)
 		p.Ship.Rates[rig.RepairTime] = simtest.Wide(8*simtest.Hours, 2)
-		s := newShip(simtest.Compiled(t, p))
+		s := newExpedition(simtest.Compiled(t, p))
 		return s
 	}
 	there, back := visit(0, 1, 2, 3), visit(2, 1, 0, 3)
 	for n := range 20 {
-		for _, s := range []*ship{there, back} {
+		for _, s := range []*expedition{there, back} {
 			s.begins(9, n)
 			s.sails()
 		}
 		for i := range 3 {
-			a, b := &there.sites[i], &back.sites[i]
-			if days, other := a.left-a.arrived, b.left-b.arrived; math.Abs(days-other) > simtest.Hours || a.closings != b.closings || a.breakdowns != b.breakdowns {
+			a, b := &there.Sites[i], &back.Sites[i]
+			if days, other := a.Left-a.Arrived, b.Left-b.Arrived; math.Abs(days-other) > simtest.Hours || a.Closings != b.Closings || a.Breakdowns != b.Breakdowns {
 				t.Errorf("replication %d, site %d: %.3f d, %d closings, %d breakdowns; in another order %.3f d, %d, %d", n, i,
-					days/simtest.Day, a.closings, a.breakdowns, other/simtest.Day, b.closings, b.breakdowns)
+					days/simtest.Day, a.Closings, a.Breakdowns, other/simtest.Day, b.Closings, b.Breakdowns)
 			}
 		}
 	}
@@ -111,13 +111,13 @@ func TestAForkedShipSailsAsOneThatWasNeverBound(t *testing.T) {
 	v := simtest.Compiled(t, p)
 	forked := 0
 	for n := range r.Done {
-		alone := newShip(v)
+		alone := newExpedition(v)
 		alone.begins(3, n)
 		alone.sails()
-		if got := r.Unconstrained[n*r.Layout.Width+statistics.ColDays]; got != alone.clock {
-			t.Fatalf("replication %d: %g s forked, %g s alone", n, got, alone.clock)
+		if got := r.Unconstrained[n*r.Layout.Width+statistics.ColDays]; got != alone.Clock {
+			t.Fatalf("replication %d: %g s forked, %g s alone", n, got, alone.Clock)
 		}
-		if r.Constrained[n*r.Layout.Width+statistics.ColDays] != alone.clock {
+		if r.Constrained[n*r.Layout.Width+statistics.ColDays] != alone.Clock {
 			forked++
 		}
 	}

@@ -11,6 +11,7 @@ import (
 	"coredays/model/plan"
 	"coredays/model/rig"
 	"coredays/model/sea"
+	"coredays/sim/ship"
 	"coredays/sim/simtest"
 )
 
@@ -53,11 +54,11 @@ func recorded(t testing.TB, order ...int) *plan.Plan {
 }
 
 // seasOf are the heights at each site in each hour of 50 days, wherever the ship is.
-func seasOf(s *ship) (heights [3][1200]float64) {
-	for n := range s.v.Sites {
-		place := &s.v.Sites[n]
+func seasOf(s *expedition) (heights [3][1200]float64) {
+	for n := range s.Voyage.Sites {
+		place := &s.Voyage.Sites[n]
 		for step := range heights[n] {
-			heights[n][step] = s.sea.series[place.Course].Height(step, place.Waves)
+			heights[n][step] = s.Sea.Series[place.Course].Height(step, place.Waves)
 		}
 	}
 	return heights
@@ -66,8 +67,8 @@ func seasOf(s *ship) (heights [3][1200]float64) {
 func TestASiteMeetsTheSameSeaOnTheSameDateInAnyOrder(t *testing.T) {
 	var seas [2][3][1200]float64
 	for i, order := range [][]int{{0, 1, 2}, {2, 0, 1}} {
-		s := newShip(simtest.Compiled(t, recorded(t, order...)))
-		s.crew = EstimateByCrew(s.v)
+		s := newExpedition(simtest.Compiled(t, recorded(t, order...)))
+		s.Crew = EstimateByCrew(s.Voyage)
 		s.begins(4, 7)
 		s.sails()
 		seas[i] = seasOf(s)
@@ -85,11 +86,11 @@ func TestASiteMeetsTheSameSeaOnTheSameDateInAnyOrder(t *testing.T) {
 
 func TestAShipThatIsForkedKeepsHerSea(t *testing.T) {
 	v := simtest.Compiled(t, recorded(t))
-	whole, part, copied := newShip(v), newShip(v), newShip(v)
-	for _, s := range []*ship{whole, part} {
+	whole, part, copied := newExpedition(v), newExpedition(v), newExpedition(v)
+	for _, s := range []*expedition{whole, part} {
 		s.begins(4, 8)
 	}
-	part.sea.series[part.v.Sites[0].Course].Score(100)
+	part.Sea.Series[part.Voyage.Sites[0].Course].Score(100)
 	copied.copyFrom(part)
 	if seasOf(copied) != seasOf(whole) {
 		t.Error("a copy met another sea")
@@ -105,9 +106,9 @@ func TestAPerfectForecastTellsTheSeaOfARecord(t *testing.T) {
 		p := recorded(t, n)
 		p.Ship.Rates[rig.ForecastSkill] = simtest.Just(1)
 		s := sailedTo(t, p)
-		f := s.issuedForecast()
-		for i, told := range f.height {
-			if is := s.sea.now(i * forecastEvery / int(seaStep)); math.Abs(told/is-1) > 1e-3 {
+		f := s.IssuedForecast()
+		for i, told := range f.Height {
+			if is := s.Sea.Now(i * ship.ForecastEvery / int(ship.SeaStep)); math.Abs(told/is-1) > 1e-3 {
 				t.Fatalf("site %d: told %g m for %d h ahead, it is %g m", n, told, 3*i, is)
 			}
 		}
@@ -116,8 +117,8 @@ func TestAPerfectForecastTellsTheSeaOfARecord(t *testing.T) {
 
 func TestARecordInPiecesMakesAReplicationNoDearer(t *testing.T) {
 	v := simtest.Compiled(t, recorded(t))
-	s := newShip(v)
-	s.crew = EstimateByCrew(v)
+	s := newExpedition(v)
+	s.Crew = EstimateByCrew(v)
 	n := 0
 	if allocations := testing.AllocsPerRun(100, func() {
 		s.begins(uint64(n%10), 0)
@@ -132,13 +133,13 @@ func TestARecordInPiecesMakesAReplicationNoDearer(t *testing.T) {
 // may be a tenth of that.
 func BenchmarkSea(b *testing.B) {
 	v := simtest.Compiled(b, simtest.Uncertain())
-	s := newShip(v)
+	s := newExpedition(v)
 	n, sum := 0, 0.0
 	for b.Loop() {
 		s.begins(uint64(n), 0)
-		s.sea.waves = v.Sites[0].Waves
+		s.Sea.Waves = v.Sites[0].Waves
 		for step := range 28 * 24 {
-			sum += s.sea.now(step)
+			sum += s.Sea.Now(step)
 		}
 		n++
 	}

@@ -9,6 +9,7 @@ import (
 
 	"coredays/model/plan"
 	"coredays/model/rig"
+	"coredays/sim/ship"
 	"coredays/sim/simtest"
 	"coredays/sim/statistics"
 )
@@ -29,7 +30,7 @@ func TestMarksAreWhenTheDiaryHasTheHoleAtTheirDepth(t *testing.T) {
 	for _, m := range marks[1:] {
 		at := math.NaN()
 		for _, e := range diary.Entries {
-			if float64(e.Depth) >= float64(m.Depth)-shortest {
+			if float64(e.Depth) >= float64(m.Depth)-ship.Shortest {
 				at = e.From.Sub(p.Sails).Seconds() - arrived
 				break
 			}

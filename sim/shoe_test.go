@@ -25,8 +25,8 @@ func TestAHardShoeChangesRateAndRecoveryByAHandSum(t *testing.T) {
 		layer.Lithology.Recovery[coring.XCB] = spread.Just(0.7)
 		s := inPort(t, p)
 		goHome(t, s)
-		if got := s.spent[activity.CutCore] / simtest.Minutes; !simtest.Near(got, c.minutes) || !simtest.Near(s.sites[0].recovered, c.core) {
-			t.Errorf("%+v: cut for %.1f min, %.2f m recovered", c, got, s.sites[0].recovered)
+		if got := s.Spent[activity.CutCore] / simtest.Minutes; !simtest.Near(got, c.minutes) || !simtest.Near(s.Sites[0].Recovered, c.core) {
+			t.Errorf("%+v: cut for %.1f min, %.2f m recovered", c, got, s.Sites[0].Recovered)
 		}
 	}
 }

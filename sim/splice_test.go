@@ -30,7 +30,7 @@ func TestCoverageOfOneAndTwoHolesIsTheHandCount(t *testing.T) {
 	for holes, want := range map[int]float64{1: 0.90, 2: 1.00, 3: 1.00} {
 		p := holesOf(holes)
 		p.Ship.Rates[rig.CoreGap] = simtest.Just(1)
-		if got := sailed(t, p, false).covered(0); !simtest.Near(got, want) {
+		if got := sailed(t, p, false).Covered(0); !simtest.Near(got, want) {
 			t.Errorf("%d holes cover %.3f of the section, by hand %.2f", holes, got, want)
 		}
 	}
@@ -44,7 +44,7 @@ func TestCoverageOfHalfRecoveryIsTheHandCount(t *testing.T) {
 		for l := range p.Sites[0].Layers[0].Lithology.Recovery {
 			p.Sites[0].Layers[0].Lithology.Recovery[l] = simtest.Just(0.5)
 		}
-		if got := sailed(t, p, false).covered(0); got < want-0.05 || got > want+0.05 {
+		if got := sailed(t, p, false).Covered(0); got < want-0.05 || got > want+0.05 {
 			t.Errorf("%d holes cover %.3f of the section, by hand %.3f apart from the ends and half-metre bins", holes, got, want)
 		}
 	}

@@ -5,6 +5,7 @@ import (
 
 	"coredays/model/activity"
 	"coredays/model/plan"
+	"coredays/sim/ship"
 	"coredays/sim/simtest"
 )
 
@@ -16,8 +17,8 @@ func hours(h float64) plan.Step { return plan.Step{Takes: simtest.Just(h * simte
 // Steps of 4, 5 and 6 h take the 15 h of one task, and what the pipe for the second takes besides: 3 h for the
 // assembly, 1,470 m in 49 stands at 20 an hour down and up again, an hour for laying it down: 8.9 h.
 func TestStepsTakeTheirSumAndThePipeTheyNeed(t *testing.T) {
-	one := sailed(t, stepped(hours(15)), false).clock
-	if got := sailed(t, stepped(hours(4), hours(5), hours(6)), false).clock; !simtest.Near(got, one) {
+	one := sailed(t, stepped(hours(15)), false).Clock
+	if got := sailed(t, stepped(hours(4), hours(5), hours(6)), false).Clock; !simtest.Near(got, one) {
 		t.Errorf("three steps take %.3f h, one of their sum %.3f h", got/simtest.Hours, one/simtest.Hours)
 	}
 	withPipe := hours(5)
@@ -26,7 +27,7 @@ func TestStepsTakeTheirSumAndThePipeTheyNeed(t *testing.T) {
 	last.Pipe = plan.PipeOnDeck
 	for _, p := range []*plan.Plan{stepped(hours(4), withPipe, hours(6)), stepped(hours(4), withPipe, last)} {
 		s := sailed(t, p, false)
-		if got := s.clock - one; !simtest.Near(got, (3+2*1470.0/30/20+1)*simtest.Hours) {
+		if got := s.Clock - one; !simtest.Near(got, (3+2*1470.0/30/20+1)*simtest.Hours) {
 			t.Errorf("pipe for a step takes %.3f h, by hand 8.9 h", got/simtest.Hours)
 		}
 	}
@@ -39,10 +40,10 @@ func TestABreakdownPausesAStepUnlessItRuinsIt(t *testing.T) {
 		for n := range 40 {
 			step := hours(4)
 			step.Ruined = ruined
-			s := newShip(simtest.Compiled(t, breaking(stepped(step, step, step), 7, 1)))
+			s := newExpedition(simtest.Compiled(t, breaking(stepped(step, step, step), 7, 1)))
 			s.begins(3, n)
 			s.sails()
-			most = max(most, s.spent[activity.WholeTask]+s.spent[activity.FrailTask])
+			most = max(most, s.Spent[activity.WholeTask]+s.Spent[activity.FrailTask])
 		}
 		return most / simtest.Hours
 	}
@@ -66,10 +67,10 @@ func TestAStormUndoesNoMoreThanTheStepInHand(t *testing.T) {
 			task.Steps = append(task.Steps, step)
 		}
 		s := inPort(t, simtest.OneSite(simtest.PistonHole("A", 20), plan.Item{Name: "T", Rank: 1, Task: task}))
-		goOnUntil(t, s, func() bool { return s.items[0].state == done })
+		goOnUntil(t, s, func() bool { return s.Items[0].State == ship.Done })
 		seaAhead(s, append(repeated(1, 96), 11, 11, 1)...)
 		goHome(t, s)
-		return s.spent[activity.WholeTask] / simtest.Hours
+		return s.Spent[activity.WholeTask] / simtest.Hours
 	}
 	if got := worked(100); got < 196 || got > 197 {
 		t.Errorf("one step: %.2f h of work, by hand 100 and the 96 to 97 h lost", got)

@@ -4,23 +4,24 @@ import (
 	"testing"
 
 	"coredays/model/plan"
+	"coredays/sim/ship"
 	"coredays/sim/simtest"
 )
 
 // goOn carries an expedition on by one operation, as sails does, and names the operation.
-func goOn(s *ship) string {
+func goOn(s *expedition) string {
 	s.enforceLimits()
 	s.nextItem()
 	r := s.nextStep()
 	r.do(s)
-	if s.ended != goingOn {
-		s.makeSafe()
+	if s.Ended != ship.GoingOn {
+		s.MakeSafe()
 	}
 	return r.name
 }
 
 // goOnUntil carries an expedition on until a condition holds and lists what was done.
-func goOnUntil(t testing.TB, s *ship, holds func() bool) (did []string) {
+func goOnUntil(t testing.TB, s *expedition, holds func() bool) (did []string) {
 	t.Helper()
 	for !holds() {
 		if did = append(did, goOn(s)); len(did) > 10_000 {
@@ -31,28 +32,28 @@ func goOnUntil(t testing.TB, s *ship, holds func() bool) (did []string) {
 }
 
 // goHome carries an expedition on until she is in the last port.
-func goHome(t testing.TB, s *ship) []string {
+func goHome(t testing.TB, s *expedition) []string {
 	t.Helper()
-	return goOnUntil(t, s, func() bool { return s.home })
+	return goOnUntil(t, s, func() bool { return s.Home })
 }
 
 // inPort is a ship in port, about to begin replication 0 of a plan.
-func inPort(t testing.TB, p *plan.Plan) *ship {
+func inPort(t testing.TB, p *plan.Plan) *expedition {
 	t.Helper()
 	v := simtest.Compiled(t, p)
-	s := newShip(v)
-	s.crew = EstimateByCrew(v)
+	s := newExpedition(v)
+	s.Crew = EstimateByCrew(v)
 	s.begins(1, 0)
 	return s
 }
 
 // seaAhead gives the sea hour by hour from the hour that begins next, the last for ever.
-func seaAhead(s *ship, heights ...float64) {
-	calm := make([]float64, int(s.clock/simtest.Hours)+1)
+func seaAhead(s *expedition, heights ...float64) {
+	calm := make([]float64, int(s.Clock/simtest.Hours)+1)
 	for i := range calm {
 		calm[i] = 1
 	}
-	s.sea.forced = append(calm, heights...)
+	s.Sea.Forced = append(calm, heights...)
 }
 
 // times counts how often something was done.

@@ -24,7 +24,7 @@ func TestACallAndAWayHomeCostTheirHandSum(t *testing.T) {
 	days := func(p *plan.Plan) float64 {
 		s := inPort(t, p)
 		goHome(t, s)
-		return s.clock
+		return s.Clock
 	}
 	base := days(plain)
 	for name, c := range map[string]struct {
@@ -36,7 +36,7 @@ func TestACallAndAWayHomeCostTheirHandSum(t *testing.T) {
 		}
 	}
 	s := inPort(t, called)
-	if got, want := s.crew.Leg[0][2]-inPort(t, plain).crew.Leg[0][2], 2*degree+24*simtest.Hours; got < want*0.99 || got > want*1.01 {
+	if got, want := s.Crew.Leg[0][2]-inPort(t, plain).Crew.Leg[0][2], 2*degree+24*simtest.Hours; got < want*0.99 || got > want*1.01 {
 		t.Errorf("the crew counts %.2f h for the call, by hand %.2f h", got/simtest.Hours, want/simtest.Hours)
 	}
 }
@@ -51,7 +51,7 @@ func TestSeveralThingsCloseASiteEachAsOftenAsItComes(t *testing.T) {
 	p.SeaDays = 1000 * unit.Day
 	s := inPort(t, p)
 	goHome(t, s)
-	waited := s.spent[activity.WaitOnWeather] / simtest.Hours
+	waited := s.Spent[activity.WaitOnWeather] / simtest.Hours
 	if want := 20_000 / 7.5 * 1.5; waited < 0.93*want || waited > 1.07*want { // 2,667 closings: 2 % and a bit for one standard error
 		t.Errorf("closed for %.0f h, by hand %.0f h", waited, want)
 	}
@@ -71,18 +71,18 @@ func TestARuleEndsAllHolesOfASiteAlike(t *testing.T) {
 	}
 	s := inPort(t, site(1))
 	goHome(t, s)
-	a, b := s.items[0], s.items[1]
-	if a.depth != b.depth || a.depth < 20 || a.depth >= 100 || !a.incomplete || !b.incomplete || !simtest.Near(s.spent[activity.AwaitResults], 10*simtest.Hours) || !simtest.Near(s.spent[activity.CementPlug], 10*simtest.Hours) {
-		t.Errorf("ended at %g m and %g m; %v", a.depth, b.depth, s.spent)
+	a, b := s.Items[0], s.Items[1]
+	if a.Depth != b.Depth || a.Depth < 20 || a.Depth >= 100 || !a.Incomplete || !b.Incomplete || !simtest.Near(s.Spent[activity.AwaitResults], 10*simtest.Hours) || !simtest.Near(s.Spent[activity.CementPlug], 10*simtest.Hours) {
+		t.Errorf("ended at %g m and %g m; %v", a.Depth, b.Depth, s.Spent)
 	}
 	const many = 400
 	ended := 0
 	v := simtest.Compiled(t, site(0.25))
 	for n := range many {
-		s := newShip(v)
+		s := newExpedition(v)
 		s.begins(1, n)
 		s.sails()
-		if s.items[0].incomplete {
+		if s.Items[0].Incomplete {
 			ended++
 		}
 	}

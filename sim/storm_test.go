@@ -6,12 +6,13 @@ import (
 	"coredays/model/activity"
 	"coredays/model/geo"
 	"coredays/model/plan"
+	"coredays/sim/ship"
 	"coredays/sim/simtest"
 )
 
 // stormy is a ship on a site in 1500 m of water whose sea is given hour by hour: heights[i] from
 // hour i on, the last for ever. She starts on station at time 0.
-func stormy(t *testing.T, heights ...float64) *ship {
+func stormy(t *testing.T, heights ...float64) *expedition {
 	t.Helper()
 	s := sailedTo(t, simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, simtest.PistonHole("A", 100))))
 	forceSea(s, heights)
@@ -19,25 +20,25 @@ func stormy(t *testing.T, heights ...float64) *ship {
 }
 
 // sailedTo puts a ship on her first site at time 0, her first item in hand, pipe on deck.
-func sailedTo(t *testing.T, p *plan.Plan) *ship {
+func sailedTo(t *testing.T, p *plan.Plan) *expedition {
 	t.Helper()
 	v := simtest.Compiled(t, p)
-	s := newShip(v)
-	s.crew = EstimateByCrew(v)
+	s := newExpedition(v)
+	s.Crew = EstimateByCrew(v)
 	s.begins(1, 0)
 	s.nextItem()
-	s.at = s.towards
+	s.At = s.Towards
 	s.reachSite()
-	s.positioned = true
+	s.Positioned = true
 	s.nextItem()
 	return s
 }
 
 // forceSea makes the heights come true: the score of each hour is the one that has the height at
 // the site.
-func forceSea(s *ship, heights []float64) {
-	s.sea.forced = heights
-	s.meetSea()
+func forceSea(s *expedition, heights []float64) {
+	s.Sea.Forced = heights
+	s.MeetSea()
 }
 
 func TestStormInMidActivityDoesWhatItsStoppingRuleSays(t *testing.T) {
@@ -60,12 +61,12 @@ func TestStormInMidActivityDoesWhatItsStoppingRuleSays(t *testing.T) {
 	}
 	for _, test := range tests {
 		s := stormy(t, storm...)
-		worked := s.doInUnits(test.kind, 3*simtest.Hours, test.unit*simtest.Hours)
-		if !simtest.Near(worked, test.worked*simtest.Hours) || !simtest.Near(s.clock, test.ends*simtest.Hours) || !simtest.Near(s.spent[activity.WaitOnWeather], test.waited*simtest.Hours) {
+		worked := s.DoInUnits(test.kind, 3*simtest.Hours, test.unit*simtest.Hours)
+		if !simtest.Near(worked, test.worked*simtest.Hours) || !simtest.Near(s.Clock, test.ends*simtest.Hours) || !simtest.Near(s.Spent[activity.WaitOnWeather], test.waited*simtest.Hours) {
 			t.Errorf("%v (%v): worked %.2f h, ended at %.2f h, waited %.2f h; want %.2f, %.2f, %.2f", test.kind, test.kind.Of().Stop,
-				worked/simtest.Hours, s.clock/simtest.Hours, s.spent[activity.WaitOnWeather]/simtest.Hours, test.worked, test.ends, test.waited)
+				worked/simtest.Hours, s.Clock/simtest.Hours, s.Spent[activity.WaitOnWeather]/simtest.Hours, test.worked, test.ends, test.waited)
 		}
-		if s.ended != goingOn {
+		if s.Ended != ship.GoingOn {
 			t.Errorf("%v: the script ended", test.kind)
 		}
 	}
@@ -73,28 +74,28 @@ func TestStormInMidActivityDoesWhatItsStoppingRuleSays(t *testing.T) {
 
 func TestWorkDoesNotBeginInASeaAboveItsLimit(t *testing.T) {
 	s := stormy(t, 7, 7, 1)
-	s.do(activity.RunBarrel, 1*simtest.Hours)
-	if !simtest.Near(s.clock, 3*simtest.Hours) || !simtest.Near(s.spent[activity.WaitOnWeather], 2*simtest.Hours) {
-		t.Errorf("ended at %.2f h after waiting %.2f h, want 3 and 2", s.clock/simtest.Hours, s.spent[activity.WaitOnWeather]/simtest.Hours)
+	s.Do(activity.RunBarrel, 1*simtest.Hours)
+	if !simtest.Near(s.Clock, 3*simtest.Hours) || !simtest.Near(s.Spent[activity.WaitOnWeather], 2*simtest.Hours) {
+		t.Errorf("ended at %.2f h after waiting %.2f h, want 3 and 2", s.Clock/simtest.Hours, s.Spent[activity.WaitOnWeather]/simtest.Hours)
 	}
 }
 
 func TestAHighSeaEndsTheScriptAndTheRestFallsThrough(t *testing.T) {
 	s := stormy(t, 1, 9, 9, 1)
-	s.hole.open, s.hole.depth, s.bit = true, 50, 1550
-	s.bha = 1
-	s.do(activity.RunString, 3*simtest.Hours) // stopped at hour 1: 9 m asks for the bit to be clear of the sea floor
-	if s.ended != stormClear {
-		t.Fatalf("ending %d, want %d", s.ended, stormClear)
+	s.Hole.Open, s.Hole.Depth, s.Bit = true, 50, 1550
+	s.BHA = 1
+	s.Do(activity.RunString, 3*simtest.Hours) // stopped at hour 1: 9 m asks for the bit to be clear of the sea floor
+	if s.Ended != ship.StormClear {
+		t.Fatalf("ending %d, want %d", s.Ended, ship.StormClear)
 	}
-	clock := s.clock
-	if s.do(activity.RunBarrel, simtest.Hours) != 0 || s.clock != clock {
+	clock := s.Clock
+	if s.Do(activity.RunBarrel, simtest.Hours) != 0 || s.Clock != clock {
 		t.Error("time passed in an abandoned script")
 	}
-	s.makeSafe()
+	s.MakeSafe()
 	// 50 m in the hole at 300 m/h and 30 m above it at 600 m/h.
-	if want := clock + 50.0/300*simtest.Hours + 30.0/600*simtest.Hours; !simtest.Near(s.clock, want) || s.bit != 1470 {
-		t.Errorf("clear of the sea floor at %.3f h with the bit at %g m, want %.3f h and 1470 m", s.clock/simtest.Hours, s.bit, want/simtest.Hours)
+	if want := clock + 50.0/300*simtest.Hours + 30.0/600*simtest.Hours; !simtest.Near(s.Clock, want) || s.Bit != 1470 {
+		t.Errorf("clear of the sea floor at %.3f h with the bit at %g m, want %.3f h and 1470 m", s.Clock/simtest.Hours, s.Bit, want/simtest.Hours)
 	}
 	if s.nextStep().name != "find the hole again" {
 		t.Errorf("next is to %s", s.nextStep().name)
@@ -103,7 +104,7 @@ func TestAHighSeaEndsTheScriptAndTheRestFallsThrough(t *testing.T) {
 
 func TestALostHoleIsDrilledDownAgainToWhereItWas(t *testing.T) {
 	s := stormy(t, 1)
-	s.hole.open, s.hole.depth, s.bit, s.bha = true, 50, 1470, 1
+	s.Hole.Open, s.Hole.Depth, s.Bit, s.BHA = true, 50, 1470, 1
 	var done []string
 	for range 4 {
 		r := s.nextStep()
@@ -116,8 +117,8 @@ func TestALostHoleIsDrilledDownAgainToWhereItWas(t *testing.T) {
 			t.Fatalf("did %q, want %q", done, want)
 		}
 	}
-	if s.hole.depth != 50 || s.items[0].holes != 1 || s.items[0].attempts != 1 {
-		t.Errorf("at %g m after %d spuds, want 50 m after one", s.hole.depth, s.items[0].holes)
+	if s.Hole.Depth != 50 || s.Items[0].Holes != 1 || s.Items[0].Attempts != 1 {
+		t.Errorf("at %g m after %d spuds, want 50 m after one", s.Hole.Depth, s.Items[0].Holes)
 	}
 }
 
@@ -137,12 +138,12 @@ func TestPipeIsHungOffOnlyForALongWait(t *testing.T) {
 	}
 	for _, test := range tests {
 		s := stormy(t, test.heights...)
-		s.hole.open, s.hole.depth, s.bit, s.bha = true, 500, 2000, 1
-		s.v.Forecast.Skill = 1
-		s.do(activity.ConditionHole, 2*simtest.Hours)
-		trips := s.spent[activity.PullPipe] + s.spent[activity.RunInHole]
-		if !simtest.Near(trips, test.trips*simtest.Hours) || s.bit != 2000 {
-			t.Errorf("%s: %.3f h of trips, want %.3f; bit at %g", test.name, trips/simtest.Hours, test.trips, s.bit)
+		s.Hole.Open, s.Hole.Depth, s.Bit, s.BHA = true, 500, 2000, 1
+		s.Voyage.Forecast.Skill = 1
+		s.Do(activity.ConditionHole, 2*simtest.Hours)
+		trips := s.Spent[activity.PullPipe] + s.Spent[activity.RunInHole]
+		if !simtest.Near(trips, test.trips*simtest.Hours) || s.Bit != 2000 {
+			t.Errorf("%s: %.3f h of trips, want %.3f; bit at %g", test.name, trips/simtest.Hours, test.trips, s.Bit)
 		}
 	}
 }

@@ -20,10 +20,10 @@ func TestAHoleTakenUpHasStoodOpenSinceTheLogHasItSpudded(t *testing.T) {
 			Items: []state.Item{{State: state.InHand, Began: at.Add(-4 * 24 * time.Hour), Depth: 300, Spudded: 1}}}
 		st.Now = state.Ship{Site: 0, Item: 0, LastSite: 0, OnStation: true, Bit: 1800, Assembly: coring.RotaryBHA, Longest: unit.Length(1800),
 			TriedOut: true, LastService: at, Hole: state.Hole{Open: true, Opened: opened, Depth: 300}}
-		x, s := TakeUp(v, st), newShip(v)
+		x, s := TakeUp(v, st), newExpedition(v)
 		s.begins(1, 0)
 		s.takesUp(x)
-		if got := s.stickiness(); !simtest.Near(got, 4) {
+		if got := s.Stickiness(); !simtest.Near(got, 4) {
 			t.Errorf("%s: %.3f times the usual chance, by hand 4", name, got)
 		}
 	}

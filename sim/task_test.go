@@ -7,6 +7,7 @@ import (
 	"coredays/model/geo"
 	"coredays/model/plan"
 	"coredays/model/spread"
+	"coredays/sim/ship"
 	"coredays/sim/simtest"
 )
 
@@ -16,10 +17,10 @@ func TestAnInterruptibleTaskKeepsItsWork(t *testing.T) {
 	for _, interruptible := range []bool{true, false} {
 		task := plan.Item{Name: "T", Rank: 1, Task: &plan.Task{Steps: []plan.Step{{Takes: simtest.Just(100 * simtest.Hours), SeaLimit: 3, Interruptible: interruptible}}}}
 		s := inPort(t, simtest.OneSite(simtest.PistonHole("A", 20), task))
-		goOnUntil(t, s, func() bool { return s.items[0].state == done })
+		goOnUntil(t, s, func() bool { return s.Items[0].State == ship.Done })
 		seaAhead(s, append(repeated(1, 96), 11, 11, 1)...)
 		goHome(t, s)
-		worked := s.spent[activity.Task] + s.spent[activity.WholeTask]
+		worked := s.Spent[activity.Task] + s.Spent[activity.WholeTask]
 		if interruptible && !simtest.Near(worked, 100*simtest.Hours) || !interruptible && (worked < 196*simtest.Hours || worked > 197*simtest.Hours) {
 			t.Errorf("interruptible %v: %.2f h of work", interruptible, worked/simtest.Hours)
 		}
@@ -33,7 +34,7 @@ func TestTasksOfAKindShareTheLuckOfTheExpedition(t *testing.T) {
 	}
 	p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, task("a", "survey"), task("b", "survey"), task("c", ""), task("d", "")))
 	s := sailed(t, p, false)
-	took := func(i int) float64 { return s.items[i].took }
+	took := func(i int) float64 { return s.Items[i].Took }
 	arrive, leave := 30*simtest.Minutes, 30*simtest.Minutes // counted to the first and the last
 	if a, b := took(0)-arrive, took(1); !simtest.Near(a, b) {
 		t.Errorf("two tasks of a kind take %.3f and %.3f h", a/simtest.Hours, b/simtest.Hours)

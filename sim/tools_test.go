@@ -29,20 +29,20 @@ func TestPistonCyclesAreQuickerWhereNoOtherToolIsUsed(t *testing.T) {
 	quick := visited(t, p)
 	saved := 0.0
 	for _, k := range kinds {
-		saved += 0.2 * even.spent[k]
-		if !simtest.Near(quick.spent[k], 0.8*even.spent[k]) || even.spent[k] == 0 {
-			t.Errorf("%v takes %.3f h of %.3f h, want 0.8 of it", k, quick.spent[k]/simtest.Hours, even.spent[k]/simtest.Hours)
+		saved += 0.2 * even.Spent[k]
+		if !simtest.Near(quick.Spent[k], 0.8*even.Spent[k]) || even.Spent[k] == 0 {
+			t.Errorf("%v takes %.3f h of %.3f h, want 0.8 of it", k, quick.Spent[k]/simtest.Hours, even.Spent[k]/simtest.Hours)
 		}
 	}
-	if got := even.clock - quick.clock; !simtest.Near(got, saved) {
+	if got := even.Clock - quick.Clock; !simtest.Near(got, saved) {
 		t.Errorf("the visit is %.3f h shorter, by hand %.3f h", got/simtest.Hours, saved/simtest.Hours)
 	}
 	hole := p.Sites[0].Items[0].Hole
 	hole.Stages = append(hole.Stages, plan.Stage{With: coring.XCB, To: 42})
 	both := visited(t, p)
 	p.Ship.Rates[rig.PistonAlone] = spread.Just(1)
-	if other := visited(t, p); both.clock != other.clock {
-		t.Errorf("with another tool it takes %.3f h, want %.3f h", both.clock/simtest.Hours, other.clock/simtest.Hours)
+	if other := visited(t, p); both.Clock != other.Clock {
+		t.Errorf("with another tool it takes %.3f h, want %.3f h", both.Clock/simtest.Hours, other.Clock/simtest.Hours)
 	}
 }
 
@@ -60,8 +60,8 @@ func TestTheExtendedBarrelCutsSlowerDeepDown(t *testing.T) {
 		even := visited(t, p)
 		p.Ship.Rates[rig.ExtendedDeepFrom], p.Ship.Rates[rig.ExtendedDeep] = spread.Just(20), spread.Just(0.5)
 		slow := visited(t, p)
-		want := even.spent[activity.CutCore] * (1 + c.slower/38)
-		if got := slow.spent[activity.CutCore]; !simtest.Near(got, want) || even.spent[activity.CutCore] == 0 {
+		want := even.Spent[activity.CutCore] * (1 + c.slower/38)
+		if got := slow.Spent[activity.CutCore]; !simtest.Near(got, want) || even.Spent[activity.CutCore] == 0 {
 			t.Errorf("%s: cutting takes %.3f h, by hand %.3f h", c.what, got/simtest.Hours, want/simtest.Hours)
 		}
 	}

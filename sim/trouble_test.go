@@ -15,7 +15,7 @@ import (
 )
 
 // forced is a site with one hole in which some rates are certain, sailed once with its diary.
-func forced(t *testing.T, hole plan.Hole, rates map[rig.Rate]float64) *ship {
+func forced(t *testing.T, hole plan.Hole, rates map[rig.Rate]float64) *expedition {
 	t.Helper()
 	p := simtest.Expedition(simtest.Site("S", geo.Position{Longitude: 1}, 1500, plan.Item{Name: "A", Rank: 1, Hole: &hole}))
 	for r, value := range rates {
@@ -49,11 +49,11 @@ func TestEachTroubleCostsWhatAHandWorksOut(t *testing.T) {
 	}
 	for _, test := range tests {
 		calm, troubled := forced(t, test.hole, nil), forced(t, test.hole, test.rates)
-		if got := troubled.spent[test.kind]; !simtest.Near(got, test.cost) {
+		if got := troubled.Spent[test.kind]; !simtest.Near(got, test.cost) {
 			t.Errorf("%s: %.3f h of %v, by hand %.3f h", test.name, got/simtest.Hours, test.kind, test.cost/simtest.Hours)
 		}
-		extra := test.cost + troubled.spent[activity.WaterCore]
-		if got := troubled.clock - calm.clock; !simtest.Near(got, extra) {
+		extra := test.cost + troubled.Spent[activity.WaterCore]
+		if got := troubled.Clock - calm.Clock; !simtest.Near(got, extra) {
 			t.Errorf("%s: %.3f h longer in all, by hand %.3f h", test.name, got/simtest.Hours, extra/simtest.Hours)
 		}
 	}
@@ -61,8 +61,8 @@ func TestEachTroubleCostsWhatAHandWorksOut(t *testing.T) {
 
 func TestABurstLinerLosesItsCore(t *testing.T) {
 	s := forced(t, fourPistonCores, map[rig.Rate]float64{rig.PistonTrouble: 1, rig.BlownLiner: 1})
-	if s.sites[0].recovered != 0 || s.sites[0].cored != 33 {
-		t.Errorf("%.1f m of %.1f m came up, want none of 33", s.sites[0].recovered, s.sites[0].cored)
+	if s.Sites[0].Recovered != 0 || s.Sites[0].Cored != 33 {
+		t.Errorf("%.1f m of %.1f m came up, want none of 33", s.Sites[0].Recovered, s.Sites[0].Cored)
 	}
 }
 
@@ -96,12 +96,12 @@ func TestEveryLinerBurstsWhereAllDo(t *testing.T) {
 	p.Ship.Rates[rig.PistonTrouble], p.Ship.Rates[rig.BlownLiner] = simtest.Just(1), simtest.Just(1)
 	p.Ship.Rates[rig.PistonTroubleTime] = simtest.Wide(2*simtest.Hours, 2)
 	for n := range 5 {
-		s := newShip(simtest.Compiled(t, p))
+		s := newExpedition(simtest.Compiled(t, p))
 		s.begins(4, n)
 		s.sails()
-		if s.spent[activity.PartedLine] > 0 || s.spent[activity.FailedRetrieval] > 0 || s.sites[0].recovered > 0 {
+		if s.Spent[activity.PartedLine] > 0 || s.Spent[activity.FailedRetrieval] > 0 || s.Sites[0].Recovered > 0 {
 			t.Errorf("replication %d: %.1f h of parted lines, %.1f h of fetching again, %.1f m recovered", n,
-				s.spent[activity.PartedLine]/simtest.Hours, s.spent[activity.FailedRetrieval]/simtest.Hours, s.sites[0].recovered)
+				s.Spent[activity.PartedLine]/simtest.Hours, s.Spent[activity.FailedRetrieval]/simtest.Hours, s.Sites[0].Recovered)
 		}
 	}
 }
@@ -112,17 +112,17 @@ func TestALostStringMeansANewHoleDrilledDown(t *testing.T) {
 	p := simtest.OneSite(plan.Item{Name: "A", Rank: 1, Hole: &hole})
 	p.Ship.Rates[rig.StuckChance], p.Ship.Rates[rig.LostBHA] = simtest.Just(1e6), simtest.Just(1)
 	s := inPort(t, p)
-	goOnUntil(t, s, func() bool { return s.consumed[statistics.Assemblies] > 0 })
+	goOnUntil(t, s, func() bool { return s.Consumed[statistics.Assemblies] > 0 })
 	never := simtest.Just(0)
-	s.v.Quantities[rig.StuckChance] = never.Compile()
+	s.Voyage.Quantities[rig.StuckChance] = never.Compile()
 	goHome(t, s)
-	if got := s.spent[activity.SeverPipe] / simtest.Hours; !simtest.Near(got, 6) {
+	if got := s.Spent[activity.SeverPipe] / simtest.Hours; !simtest.Near(got, 6) {
 		t.Errorf("severed for %.1f h, by hand 6 h", got)
 	}
-	if log := s.items[0]; log.holes != 2 || log.incomplete || s.consumed[statistics.Assemblies] != 1 {
-		t.Errorf("%d holes, incomplete %v, %d assemblies lost", log.holes, log.incomplete, s.consumed[statistics.Assemblies])
+	if log := s.Items[0]; log.Holes != 2 || log.Incomplete || s.Consumed[statistics.Assemblies] != 1 {
+		t.Errorf("%d holes, incomplete %v, %d assemblies lost", log.Holes, log.Incomplete, s.Consumed[statistics.Assemblies])
 	}
-	if drilled := s.spent[activity.DrillAhead] / simtest.Hours; !simtest.Near(drilled, 110.0/40) {
+	if drilled := s.Spent[activity.DrillAhead] / simtest.Hours; !simtest.Near(drilled, 110.0/40) {
 		t.Errorf("%.3f h of drilling ahead, by hand 10 m and 100 m at 40 m/h", drilled)
 	}
 }
@@ -138,16 +138,16 @@ func TestLooseGroundOpenMetresAndHoursMakePipeStick(t *testing.T) {
 	}
 	p.Sites[0].Layers = layers
 	s := sailedTo(t, p)
-	s.hole.depth, s.hole.openedAt = 300, s.clock-4*simtest.Day
-	if got := s.stickiness(); !simtest.Near(got, 24) {
+	s.Hole.Depth, s.Hole.OpenedAt = 300, s.Clock-4*simtest.Day
+	if got := s.Stickiness(); !simtest.Near(got, 24) {
 		t.Errorf("%.3f times the usual chance, by hand 24", got)
 	}
-	s.hole.depth = 375
-	if got := s.stickiness(); !simtest.Near(got, 20*2.5*2) {
+	s.Hole.Depth = 375
+	if got := s.Stickiness(); !simtest.Near(got, 20*2.5*2) {
 		t.Errorf("%.3f times the usual chance in the third layer, by hand 100", got)
 	}
-	s.hole.openedAt = s.clock
-	if got := s.stickiness(); got != 0 {
+	s.Hole.OpenedAt = s.Clock
+	if got := s.Stickiness(); got != 0 {
 		t.Errorf("%.3f times the usual chance in a hole just opened", got)
 	}
 }
@@ -160,11 +160,11 @@ func TestABridgeIsCleanedOutAndTheNextShortensTheRun(t *testing.T) {
 	free, bridged := forced(t, logged, nil), forced(t, logged, map[rig.Rate]float64{rig.Bridge: 1})
 	tools := 2 * (1580 + 100.0)
 	shorter := 100.0 + 100.0/300*simtest.Hours
-	if got := bridged.spent[activity.RunString] - free.spent[activity.RunString]; !simtest.Near(got, tools-shorter) {
+	if got := bridged.Spent[activity.RunString] - free.Spent[activity.RunString]; !simtest.Near(got, tools-shorter) {
 		t.Errorf("tools are in the hole for %.3f h more, by hand %.3f h", got/simtest.Hours, (tools-shorter)/simtest.Hours)
 	}
 	cleaning := tools - shorter + 1*simtest.Hours + 2*200.0/30/10*simtest.Hours + 2*simtest.Hours + 2*simtest.Hours
-	if got := bridged.clock - free.clock; !simtest.Near(got, cleaning) {
+	if got := bridged.Clock - free.Clock; !simtest.Near(got, cleaning) {
 		t.Errorf("a bridge costs %.3f h, by hand %.3f h", got/simtest.Hours, cleaning/simtest.Hours)
 	}
 }
@@ -174,8 +174,8 @@ func TestGroundThatStandsHasNoBridges(t *testing.T) {
 	p := simtest.OneSite(plan.Item{Name: "A", Rank: 1, Hole: &plan.Hole{Stages: []plan.Stage{{With: coring.APC, To: 280}}, Logging: []int{0}}})
 	p.Ship.Rates[rig.Bridge] = simtest.Just(1)
 	p.Sites[0].Layers[0].Lithology.Sticking = simtest.Just(0)
-	if s := sailed(t, p, false); s.spent[activity.ConditionHole] != 2*simtest.Hours {
-		t.Errorf("%.1f h of cleaning, want the 2 h before logging", s.spent[activity.ConditionHole]/simtest.Hours)
+	if s := sailed(t, p, false); s.Spent[activity.ConditionHole] != 2*simtest.Hours {
+		t.Errorf("%.1f h of cleaning, want the 2 h before logging", s.Spent[activity.ConditionHole]/simtest.Hours)
 	}
 }
 

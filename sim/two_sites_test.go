@@ -5,6 +5,7 @@ import (
 
 	"coredays/model/geo"
 	"coredays/model/unit"
+	"coredays/sim/ship"
 	"coredays/sim/simtest"
 )
 
@@ -43,22 +44,22 @@ func TestDaysOfTwoSitesAreTheSumDoneByHand(t *testing.T) {
 	home := sail(south, geo.Position{}) + 2*simtest.Hours
 
 	want := out + arrive + holeA + holeB + task + leave + between + arriveDeep + ahead + rotary + logging + leaveDeep + home
-	if !simtest.Near(s.clock, want) {
-		t.Errorf("took %.3f h, by hand %.3f h, difference %.2f min", s.clock/simtest.Hours, want/simtest.Hours, (s.clock-want)/simtest.Minutes)
+	if !simtest.Near(s.Clock, want) {
+		t.Errorf("took %.3f h, by hand %.3f h, difference %.2f min", s.Clock/simtest.Hours, want/simtest.Hours, (s.Clock-want)/simtest.Minutes)
 	}
-	if got := s.items[0].took; !simtest.Near(got, arrive+holeA) {
+	if got := s.Items[0].Took; !simtest.Near(got, arrive+holeA) {
 		t.Errorf("hole A with the arrival took %.3f h, by hand %.3f h", got/simtest.Hours, (arrive+holeA)/simtest.Hours)
 	}
-	if got := s.items[3].took; !simtest.Near(got, arriveDeep+ahead+rotary+logging+leaveDeep) {
+	if got := s.Items[3].Took; !simtest.Near(got, arriveDeep+ahead+rotary+logging+leaveDeep) {
 		t.Errorf("the rotary hole with arriving and leaving took %.3f h", got/simtest.Hours)
 	}
-	if got, want := s.sites[0].left-s.sites[0].arrived, arrive+holeA+holeB+task+leave; !simtest.Near(got, want) {
+	if got, want := s.Sites[0].Left-s.Sites[0].Arrived, arrive+holeA+holeB+task+leave; !simtest.Near(got, want) {
 		t.Errorf("the first site took %.3f h, by hand %.3f h", got/simtest.Hours, want/simtest.Hours)
 	}
-	if got := s.covered(0); !simtest.Near(got, 1) {
+	if got := s.Covered(0); !simtest.Near(got, 1) {
 		t.Errorf("%.3f of the first section is covered, want all", got)
 	}
-	if got, want := s.covered(1), 28.5/228.5; got < want-0.01 || got > want+0.01 {
+	if got, want := s.Covered(1), 28.5/228.5; got < want-0.01 || got > want+0.01 {
 		t.Errorf("%.3f of the second section is covered, want %.3f", got, want)
 	}
 }
@@ -66,8 +67,8 @@ func TestDaysOfTwoSitesAreTheSumDoneByHand(t *testing.T) {
 // The same with the ship bound by her rules: she has time, so nothing changes.
 func TestABoundShipWithTimeDoesTheSame(t *testing.T) {
 	free, bound := sailed(t, simtest.TwoSites(), false), sailed(t, simtest.TwoSites(), true)
-	if free.clock != bound.clock || bound.forked {
-		t.Errorf("free %.3f h, bound %.3f h, forked %v", free.clock/simtest.Hours, bound.clock/simtest.Hours, bound.forked)
+	if free.Clock != bound.Clock || bound.Forked {
+		t.Errorf("free %.3f h, bound %.3f h, forked %v", free.Clock/simtest.Hours, bound.Clock/simtest.Hours, bound.Forked)
 	}
 }
 
@@ -79,11 +80,11 @@ func TestAPistonCorerIsRefusedWhereTheForcesSay(t *testing.T) {
 	// up to tau = 150000/(1.4213+0.0641) = 100.98 kPa at the middle of the stroke, 101 m: with
 	// strokes from 5 m by 9.5 m, the core from 100 m is whole at 95 % (mid 104.75 m gives 9.11 m,
 	// 96 %) and those from 109.1 and 117.4 m are partial.
-	if got := s.items[0].refused; got < 120 || got > 130 {
+	if got := s.Items[0].Refused; got < 120 || got > 130 {
 		t.Errorf("refused at %.1f m, by hand between 120 and 130 m", got)
 	}
-	if s.hole.partials != 2 && s.items[0].depth != s.items[0].refused {
-		t.Errorf("went on to %.1f m", s.items[0].depth)
+	if s.Hole.Partials != 2 && s.Items[0].Depth != s.Items[0].Refused {
+		t.Errorf("went on to %.1f m", s.Items[0].Depth)
 	}
 }
 
@@ -91,10 +92,10 @@ func TestHeadroomEndsTheExpeditionInTime(t *testing.T) {
 	p := simtest.TwoSites()
 	p.SeaDays = 3 * unit.Day
 	s := sailed(t, p, true)
-	if s.clock > 3*86400 || !s.home {
-		t.Errorf("reached port after %.2f d of 3, home %v", s.clock/86400, s.home)
+	if s.Clock > 3*86400 || !s.Home {
+		t.Errorf("reached port after %.2f d of 3, home %v", s.Clock/86400, s.Home)
 	}
-	if s.items[3].state != ahead && s.sites[1].state != dropped {
+	if s.Items[3].State != ship.Ahead && s.Sites[1].State != ship.Dropped {
 		t.Error("the second site was not dropped")
 	}
 }

@@ -13,9 +13,9 @@ import (
 )
 
 // visited sails one visit of a plan's first site and gives the ship.
-func visited(t *testing.T, p *plan.Plan) *ship {
+func visited(t *testing.T, p *plan.Plan) *expedition {
 	t.Helper()
-	s := newShip(simtest.Compiled(t, p))
+	s := newExpedition(simtest.Compiled(t, p))
 	s.begins(1, 0)
 	s.visits()
 	return s
@@ -31,8 +31,8 @@ func TestAVisitBeginsOverTheHoleAndEndsWithThePipeOnDeck(t *testing.T) {
 	whole, visit := sailed(t, p, false), visited(t, p)
 	leg := float64(geo.Distance(geo.Position{}, geo.Position{Longitude: 1})) / 5
 	outside := 2*(2*simtest.Hours+leg) + 30*simtest.Minutes // pilotage and passage there and back, securing for sea
-	if !simtest.Near(visit.clock, whole.clock-outside) {
-		t.Errorf("the visit took %.3f h, the expedition %.3f h, of which %.3f h are not at the site", visit.clock/simtest.Hours, whole.clock/simtest.Hours, outside/simtest.Hours)
+	if !simtest.Near(visit.Clock, whole.Clock-outside) {
+		t.Errorf("the visit took %.3f h, the expedition %.3f h, of which %.3f h are not at the site", visit.Clock/simtest.Hours, whole.Clock/simtest.Hours, outside/simtest.Hours)
 	}
 }
 
@@ -49,10 +49,10 @@ func TestAStartGivenUpCostsItsTimeAndGivesACore(t *testing.T) {
 		even := visited(t, p)
 		p.Ship.Rates[rig.FailedStart], p.Ship.Rates[rig.FailedStartTime] = spread.Just(1), spread.Just(3*simtest.Hours)
 		failed := visited(t, p)
-		if got := failed.clock - even.clock; !simtest.Near(got, mostFailedStarts*3*simtest.Hours) {
+		if got := failed.Clock - even.Clock; !simtest.Near(got, mostFailedStarts*3*simtest.Hours) {
 			t.Errorf("%v: starts that always fail cost %.3f h, want %d times 3 h", tool, got/simtest.Hours, mostFailedStarts)
 		}
-		cores, recovered := failed.sites[0].cores-even.sites[0].cores, failed.sites[0].recovered-even.sites[0].recovered
+		cores, recovered := failed.Sites[0].Cores-even.Sites[0].Cores, failed.Sites[0].Recovered-even.Sites[0].Recovered
 		if cores != mostFailedStarts || !simtest.Near(recovered, mostFailedStarts*9.5*share) {
 			t.Errorf("%v: starts that always fail give %d cores and %.3f m, want %d of %.2f m", tool, cores, recovered, mostFailedStarts, 9.5*share)
 		}
@@ -64,7 +64,7 @@ func TestStartsFailAsOftenAsIsSaid(t *testing.T) {
 	p := oneVisit()
 	p.Ship.Rates[rig.FailedStart], p.Ship.Rates[rig.FailedStartTime] = spread.Just(0.13), spread.Just(3*simtest.Hours)
 	visitor := NewVisitor(t.Context(), simtest.Compiled(t, p))
-	even := visited(t, oneVisit()).clock
+	even := visited(t, oneVisit()).Clock
 	var failed float64
 	for n := range 4000 {
 		d := visitor.First(1, n).Takes
@@ -79,7 +79,7 @@ func TestStartsFailAsOftenAsIsSaid(t *testing.T) {
 func TestAKnownLengthOfCoresMakesTheirNumber(t *testing.T) {
 	p := oneVisit()
 	p.Sites[0].Items[0].Hole.Stages[0].Advance = 3.3
-	if got := visited(t, p).tools[coring.APC].cores; got != 10 {
+	if got := visited(t, p).Tools[coring.APC].Cores; got != 10 {
 		t.Errorf("%d cores of 3.3 m in 33 m, want 10", got)
 	}
 }

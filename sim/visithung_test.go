@@ -14,28 +14,28 @@ import (
 // the assembly laid down.
 func TestAVisitBetweenHopsWithPipeHangingHasNoTrips(t *testing.T) {
 	const down, up = 30*simtest.Minutes + 3*simtest.Hours - 60*simtest.Minutes + 1470.0/30/20*simtest.Hours, 1470.0/30/20*simtest.Hours + 1*simtest.Hours
-	whole := visited(t, oneVisit()).clock
+	whole := visited(t, oneVisit()).Clock
 	p := oneVisit()
 	p.Reached = coring.PistonBHA
-	if got := whole - visited(t, p).clock; !simtest.Near(got, down) {
+	if got := whole - visited(t, p).Clock; !simtest.Near(got, down) {
 		t.Errorf("reached with pipe hanging it takes %.3f h less, by hand %.3f h", got/simtest.Hours, down/simtest.Hours)
 	}
 	p.LeavesHanging = true
-	if got := whole - visited(t, p).clock; !simtest.Near(got, down+up) {
+	if got := whole - visited(t, p).Clock; !simtest.Near(got, down+up) {
 		t.Errorf("left so too it takes %.3f h less, by hand %.3f h", got/simtest.Hours, (down+up)/simtest.Hours)
 	}
-	if left := visited(t, p); left.bit != left.clear() || left.bha != coring.PistonBHA {
-		t.Errorf("the bit is left at %.0f m with %v", left.bit, left.bha)
+	if left := visited(t, p); left.Bit != left.Clear() || left.BHA != coring.PistonBHA {
+		t.Errorf("the bit is left at %.0f m with %v", left.Bit, left.BHA)
 	}
 }
 
 // The other assembly has to are recovered first: the trip down is added to, not saved.
 func TestTheWrongAssemblyHangingComesUpFirst(t *testing.T) {
-	whole := visited(t, oneVisit()).clock
+	whole := visited(t, oneVisit()).Clock
 	p := oneVisit()
 	p.Reached = coring.RotaryBHA
 	const more = 1470.0/30/20*simtest.Hours + 1*simtest.Hours - 30*simtest.Minutes // with pipe hanging no thrusters are let down
-	if got := visited(t, p).clock - whole; !simtest.Near(got, more) {
+	if got := visited(t, p).Clock - whole; !simtest.Near(got, more) {
 		t.Errorf("it takes %.3f h more, by hand %.3f h", got/simtest.Hours, more/simtest.Hours)
 	}
 }
@@ -44,9 +44,9 @@ func TestTheWrongAssemblyHangingComesUpFirst(t *testing.T) {
 func TestHangingPipeIsStrappedAlready(t *testing.T) {
 	p := oneVisit()
 	p.Reached = coring.RotaryBHA
-	even := visited(t, p).clock
+	even := visited(t, p).Clock
 	p.Ship.Rates[rig.Strapping] = spread.Just(10 * simtest.Minutes)
-	if got := visited(t, p).clock - even; got > 2*10*simtest.Minutes+1 { // 30 m of 1,500 m are one stand, and the corer's bit a part of one
+	if got := visited(t, p).Clock - even; got > 2*10*simtest.Minutes+1 { // 30 m of 1,500 m are one stand, and the corer's bit a part of one
 		t.Errorf("strapping takes %.2f h with the pipe hanging", got/simtest.Hours)
 	}
 }

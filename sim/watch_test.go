@@ -10,7 +10,7 @@ import (
 type watch struct {
 	t    *testing.T
 	name string
-	*ship
+	*expedition
 	slow map[voyage.Place]bool // sites that took longer to reach than the crew estimated
 }
 
@@ -26,11 +26,11 @@ const mostIdle = 12
 // sails is the loop of a ship, with a look at clock and bit after each operation.
 func (w *watch) sails() {
 	idle := 0
-	for !w.home && w.clock <= w.longest() && !w.t.Failed() {
-		before, late := *w.ship, w.tooLate()
-		did := goOn(w.ship)
+	for !w.Home && w.Clock <= w.Longest() && !w.t.Failed() {
+		before, late := *w.expedition, w.tooLate()
+		did := goOn(w.expedition)
 		w.looks(did, &before)
-		if idle++; w.clock > before.clock {
+		if idle++; w.Clock > before.Clock {
 			idle = 0
 		}
 		if idle > mostIdle {
@@ -40,21 +40,21 @@ func (w *watch) sails() {
 			w.wrong("with no time left but to leave, the ship went on to %s", did)
 		}
 	}
-	w.ship.sails() // closes the books
+	w.expedition.sails() // closes the books
 }
 
 // looks holds the ship after an operation against what she was before.
-func (w *watch) looks(did string, before *ship) {
-	for k := range w.spent {
-		if w.spent[k] < before.spent[k]-1e-6 {
-			w.wrong("to %s took back %g s", did, before.spent[k]-w.spent[k])
+func (w *watch) looks(did string, before *expedition) {
+	for k := range w.Spent {
+		if w.Spent[k] < before.Spent[k]-1e-6 {
+			w.wrong("to %s took back %g s", did, before.Spent[k]-w.Spent[k])
 		}
 	}
-	if !(w.bit >= 0) || w.here != nil && w.bit > w.here.Floor+w.hole.depth+1e-3 {
-		w.wrong("the bit is at %g m after the ship did: %s", w.bit, did)
+	if !(w.Bit >= 0) || w.Here != nil && w.Bit > w.Here.Floor+w.Hole.Depth+1e-3 {
+		w.wrong("the bit is at %g m after the ship did: %s", w.Bit, did)
 	}
-	if w.at != before.at && w.clock-before.clock > before.passageTime(w.at) {
-		w.slow[w.at] = true
+	if w.At != before.At && w.Clock-before.Clock > before.passageTime(w.At) {
+		w.slow[w.At] = true
 	}
 }
 
@@ -64,5 +64,5 @@ var work = map[string]bool{"take station": true, "do the task": true, "make up t
 
 // tooLate reports whether the crew can't be home in time by its own estimate even if it leaves at once.
 func (w *watch) tooLate() bool {
-	return w.constrained && w.here != nil && w.item != nil && w.clock+w.leaveTime()+w.homeTime(w.at) > w.v.Deadline
+	return w.Constrained && w.Here != nil && w.Item != nil && w.Clock+w.LeaveTime()+w.HomeTime(w.At) > w.Voyage.Deadline
 }

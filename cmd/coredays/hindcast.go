@@ -19,6 +19,7 @@ import (
 	"coredays/scenario/records"
 	"coredays/sim"
 	"coredays/sim/hindcast"
+	"coredays/sim/ship"
 	builtin "coredays/testdata/published"
 )
 
@@ -203,7 +204,7 @@ func (r *readyToScore) sail(ctx context.Context) (*score.Hindcast, error) {
 }
 
 // judge scores what was sailed.
-func (r *readyToScore) judge(visits *hindcast.Visits, cores [][][]sim.Core) (*score.Hindcast, error) {
+func (r *readyToScore) judge(visits *hindcast.Visits, cores [][][]ship.Core) (*score.Hindcast, error) {
 	result := judge(r.f, visits)
 	if r.goes {
 		told, err := hindcast.AsItGoes(r.f.sites, hindcast.Cases(r.f.sites, visits), r.f.inLeg)

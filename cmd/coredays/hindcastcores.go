@@ -15,6 +15,7 @@ import (
 	"coredays/scenario/document"
 	"coredays/scenario/records"
 	"coredays/sim"
+	"coredays/sim/ship"
 )
 
 // coreReplications bounds how often sites are sailed for their cores: every core is kept, and the
@@ -50,7 +51,7 @@ func readCores(file string, sites []record.Site) (*cored, error) {
 }
 
 // score adds cycles and recovery to a score: the same holes on record and simulated.
-func (c *cored) score(result *score.Hindcast, simulated [][][]sim.Core) {
+func (c *cored) score(result *score.Hindcast, simulated [][][]ship.Core) {
 	for _, o := range c.out {
 		result.LeftOut = append(result.LeftOut, record.LeftOut{Row: o.Row, Why: "core: " + o.Why})
 	}
@@ -86,7 +87,7 @@ type coredHole struct {
 }
 
 // coredHoles are the holes of a site that have cores on record.
-func coredHoles(s *record.Site, cores map[record.CoreHole][]record.Core, simulated [][]sim.Core) (holes []coredHole) {
+func coredHoles(s *record.Site, cores map[record.CoreHole][]record.Core, simulated [][]ship.Core) (holes []coredHole) {
 	for i := range s.Holes {
 		recorded := cores[coreHole(s, s.Holes[i].Name)]
 		if len(recorded) == 0 {
@@ -102,7 +103,7 @@ func coredHoles(s *record.Site, cores map[record.CoreHole][]record.Core, simulat
 }
 
 // ofHole are the simulated cores of a hole in the form of the record.
-func ofHole(cores []sim.Core, hole string, start time.Time) (list []record.Core) {
+func ofHole(cores []ship.Core, hole string, start time.Time) (list []record.Core) {
 	for _, c := range cores {
 		if c.Hole == hole {
 			list = append(list, record.Core{Number: len(list) + 1, Tool: c.Tool, Cored: unit.Length(c.Cored), Recovered: unit.Length(c.Recovered),

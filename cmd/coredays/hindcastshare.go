@@ -11,9 +11,9 @@ import (
 	"coredays/cmd/coredays/call"
 	"coredays/model/listing"
 	"coredays/scenario/document"
-	"coredays/sim"
 	"coredays/sim/parts"
 	"coredays/sim/share"
+	"coredays/sim/ship"
 	builtin "coredays/testdata/published"
 )
 
@@ -98,7 +98,7 @@ func (m *merging) hindcast(ctx context.Context, all share.All) (joined, error) {
 	if err != nil {
 		return nil, call.AsFault(err)
 	}
-	var cores [][][]sim.Core
+	var cores [][][]ship.Core
 	if r.cored != nil {
 		cores, err = parts.JoinCores(r.cored.f.shared(), coreRun(r.run), all)
 	}

@@ -7,7 +7,7 @@ import (
 
 	"coredays/model/voyage"
 	"coredays/model/workers"
-	"coredays/sim"
+	"coredays/sim/ship"
 )
 
 // widestBeam is how many beginnings of orders of one length are followed up. Up to eight primary
@@ -173,7 +173,7 @@ func (b *visitBook) reserve(site int, rest []int) (sum float64) {
 		return b.home[site]
 	}
 	for _, n := range rest {
-		sum += b.estimate[n] + b.leastLeg[n]*sim.Contingency + b.home[n]/float64(len(rest))
+		sum += b.estimate[n] + b.leastLeg[n]*ship.Contingency + b.home[n]/float64(len(rest))
 	}
 	return sum
 }

@@ -8,6 +8,7 @@ import (
 	"coredays/model/voyage"
 	"coredays/model/workers"
 	"coredays/sim"
+	"coredays/sim/ship"
 )
 
 // visitBook says how long each site takes when the ship comes there on each day, in a few
@@ -37,14 +38,14 @@ func newVisitBook(v *voyage.Voyage, replications int) *visitBook {
 	for n := range v.Sites {
 		b.whole[n], b.first[n] = make([]float32, replications*b.days), make([]float32, replications*b.days)
 		b.estimate = append(b.estimate, firstRank(v, n, crew))
-		b.home = append(b.home, crew.Leg[voyage.SitePlace(n)][voyage.ToPort]*sim.Contingency+v.Quantities[rig.Pilotage].Median)
+		b.home = append(b.home, crew.Leg[voyage.SitePlace(n)][voyage.ToPort]*ship.Contingency+v.Quantities[rig.Pilotage].Median)
 	}
 	b.legs = sim.Passages(v)
 	return b
 }
 
 // lastDay is the day after sailing after which nothing is begun any more, even in the worst sea.
-func lastDay(v *voyage.Voyage, crew *sim.CrewEstimates) int {
+func lastDay(v *voyage.Voyage, crew *ship.CrewEstimates) int {
 	longest := v.Deadline
 	var calm float64
 	for _, t := range crew.Item {
@@ -54,7 +55,7 @@ func lastDay(v *voyage.Voyage, crew *sim.CrewEstimates) int {
 }
 
 // firstRank is the crew's estimate of what is of the first rank at a site.
-func firstRank(v *voyage.Voyage, site int, crew *sim.CrewEstimates) (sum float64) {
+func firstRank(v *voyage.Voyage, site int, crew *ship.CrewEstimates) (sum float64) {
 	for i := range v.Sites[site].Items {
 		if item := &v.Sites[site].Items[i]; item.Rank <= 1 {
 			sum += crew.Item[item.Number]

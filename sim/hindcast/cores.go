@@ -6,17 +6,18 @@ import (
 	"coredays/model/chance"
 	"coredays/model/voyage"
 	"coredays/sim"
+	"coredays/sim/ship"
 )
 
 // CoresPiece is the cores of some of the visits, as Piece has their results.
 type CoresPiece struct {
 	First, End int
-	Cores      [][]sim.Core
+	Cores      [][]ship.Core
 }
 
 // SailCores sails the first site of each voyage as Sail does and gives the cores, by voyage
 // and replication; nil where the context ended the run.
-func SailCores(ctx context.Context, voyages []*voyage.Voyage, groups []string, run sim.Run) [][][]sim.Core {
+func SailCores(ctx context.Context, voyages []*voyage.Voyage, groups []string, run sim.Run) [][][]ship.Core {
 	p, err := SailCoresPiece(ctx, voyages, groups, run, 0, len(voyages)*max(1, run.Replications))
 	if err != nil {
 		return nil
@@ -26,7 +27,7 @@ func SailCores(ctx context.Context, voyages []*voyage.Voyage, groups []string, r
 
 // SailCoresPiece sails some of the visits for their cores. Where the context ends first, that is an error.
 func SailCoresPiece(ctx context.Context, voyages []*voyage.Voyage, groups []string, run sim.Run, first, end int) (*CoresPiece, error) {
-	p := &CoresPiece{first, end, make([][]sim.Core, end-first)}
+	p := &CoresPiece{first, end, make([][]ship.Core, end-first)}
 	shared(ctx, run, first, end, func(i, from, to, at int) {
 		visitor, seed := sim.NewVisitor(ctx, voyages[i]), chance.SeedOf(run.Seed, groups[i])
 		for r := from; r < to; r++ {
@@ -37,8 +38,8 @@ func SailCoresPiece(ctx context.Context, voyages []*voyage.Voyage, groups []stri
 }
 
 // JoinCores puts the pieces together, all of them in their order, by voyage and replication.
-func JoinCores(voyages int, pieces ...*CoresPiece) [][][]sim.Core {
-	var all [][]sim.Core
+func JoinCores(voyages int, pieces ...*CoresPiece) [][][]ship.Core {
+	var all [][]ship.Core
 	for _, p := range pieces {
 		all = append(all, p.Cores...)
 	}

@@ -16,6 +16,7 @@ import (
 	"coredays/model/unit"
 	"coredays/model/voyage"
 	"coredays/sim"
+	"coredays/sim/ship"
 	"coredays/sim/statistics"
 )
 
@@ -42,9 +43,9 @@ func Look(ctx context.Context, v *voyage.Voyage, st *state.State, papers *riglog
 	if err != nil {
 		return nil, fmt.Errorf("nothing can be learned from the papers: %w", err)
 	}
-	var points []sim.SeaPoint
+	var points []ship.SeaPoint
 	for _, f := range asked.Forecast {
-		points = append(points, sim.SeaPoint{At: f.At.Sub(v.Plan.Sails).Seconds(), Height: float64(f.Height)})
+		points = append(points, ship.SeaPoint{At: f.At.Sub(v.Plan.Sails).Seconds(), Height: float64(f.Height)})
 	}
 	x.KnowSea(float64(st.Waves), points)
 	l := &look{ctx: ctx, v: v, x: x, run: asked.Run}

@@ -8,6 +8,7 @@ import (
 	"coredays/sim"
 	"coredays/sim/hindcast"
 	"coredays/sim/share"
+	"coredays/sim/ship"
 )
 
 // Sites are sites on record that a hindcast sails: the voyages, the leg of each, and how much work each is, such as
@@ -56,7 +57,7 @@ func SailCores(ctx context.Context, s Sites, run sim.Run, which share.Which, put
 }
 
 // JoinCores puts the shares of the cores of a hindcast together, by voyage and replication.
-func JoinCores(s Sites, run sim.Run, all share.All) ([][][]sim.Core, error) {
+func JoinCores(s Sites, run sim.Run, all share.All) ([][][]ship.Core, error) {
 	var pieces []*hindcast.CoresPiece
 	for _, share := range all {
 		p := &hindcast.CoresPiece{}

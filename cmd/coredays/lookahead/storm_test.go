@@ -15,6 +15,7 @@ import (
 	"coredays/model/voyage"
 	"coredays/scenario"
 	"coredays/sim"
+	"coredays/sim/ship"
 )
 
 // A ship runs pipe, and a storm is forecast: above the limit of tripping, below that at which she would pull out, from one
@@ -46,7 +47,7 @@ func TestForecastOfAStormDelaysByItsHours(t *testing.T) {
 	}
 	now := at.Sub(p.Sails).Seconds()
 
-	rest := func(v *voyage.Voyage, waves float64, forecast []sim.SeaPoint) *result.Diary {
+	rest := func(v *voyage.Voyage, waves float64, forecast []ship.SeaPoint) *result.Diary {
 		x := sim.TakeUp(v, st)
 		x.KnowSea(waves, forecast)
 		return sim.DiaryFrom(context.Background(), x, 1, 0)
@@ -65,13 +66,13 @@ func TestForecastOfAStormDelaysByItsHours(t *testing.T) {
 	}
 	site := &v.Sites[st.Now.Site]
 	rough := (site.Most[activity.Tripping] + v.Recover) / 2
-	var forecast []sim.SeaPoint
+	var forecast []ship.SeaPoint
 	for h := range 36 {
 		height := 0.5
 		if h >= 1 && h < 9 {
 			height = rough
 		}
-		forecast = append(forecast, sim.SeaPoint{At: now + 3600*float64(h), Height: height})
+		forecast = append(forecast, ship.SeaPoint{At: now + 3600*float64(h), Height: height})
 	}
 	later := down(rest(v, 0.5, forecast)).Sub(down(without))
 	if stand := 3 * time.Minute; later > 8*time.Hour || later < 8*time.Hour-stand {

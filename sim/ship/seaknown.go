@@ -1,4 +1,4 @@
-package sim
+package ship
 
 import (
 	"math"
@@ -14,8 +14,8 @@ import (
 // interpolated, and after the last one what is known is forgotten as the process forgets: heights stay continuous and
 // run into the climate.
 
-// seaKnown bends the sea of each replication.
-type seaKnown struct {
+// SeaKnown bends the sea of each replication.
+type SeaKnown struct {
 	from int       // step of the first moment
 	mean []float64 // of the score, step by step from there on
 	free []float64 // by what the path drawn is shrunk
@@ -39,38 +39,38 @@ type stated struct {
 	score, skill float64
 }
 
-// knowSea works out what is known: waves is the height at the moment of the start or not a number, forecast the
-// heights stated for later, in the order of time.
+// KnowSea works out what is known: waves is the height now, so many seconds after sailing, or not a number, forecast the
+// heights stated for later through a channel of so much skill, in the order of time.
 //
 // Where the waves are not stated and the ship waits on weather, they are above the height for which she waits: the score
 // now is a normal one of which a bound is known, and its mean and variance are kept.
-func (x *Start) knowSea(waves, waitsFor float64, forecast []SeaPoint, table *sea.Table, day func(step int) int) {
+func KnowSea(now float64, channel sea.Forecast, waves, waitsFor float64, forecast []SeaPoint, table *sea.Table, day func(step int) int) *SeaKnown {
 	var known []stated
 	add := func(at, height, skill float64) {
-		step := int(math.Round(at / seaStep))
+		step := int(math.Round(at / SeaStep))
 		if n := len(known); height > 0 && skill >= leastSkill && (n == 0 || step > known[n-1].step) {
 			known = append(known, stated{step, table.Score(day(step), height), skill})
 		}
 	}
 	if waitsFor > 0 && !(waves > 0) {
-		step := int(math.Round(x.At / seaStep))
+		step := int(math.Round(now / SeaStep))
 		mean, variance := learn.Above(table.Score(day(step), waitsFor))
 		known = append(known, stated{step, mean, math.Sqrt(1 - variance)})
 	}
-	add(x.At, waves, readSkill)
+	add(now, waves, readSkill)
 	for _, f := range forecast {
-		if lead := f.At - x.At; lead >= -seaStep {
-			add(f.At, f.Height, math.Min(readSkill, x.v.Forecast.Correlation(seconds(lead))))
+		if lead := f.At - now; lead >= -SeaStep {
+			add(f.At, f.Height, math.Min(readSkill, channel.Correlation(seconds(lead))))
 		}
 	}
 	if len(known) == 0 {
-		return
+		return nil
 	}
-	x.sea = newSeaKnown(known, sea.NewProcess(sea.LongMemory, sea.ShortMemory, seconds(seaStep)))
+	return newSeaKnown(known, sea.NewProcess(sea.LongMemory, sea.ShortMemory, seconds(SeaStep)))
 }
 
-func newSeaKnown(known []stated, p *sea.Process) *seaKnown {
-	k := &seaKnown{from: known[0].step}
+func newSeaKnown(known []stated, p *sea.Process) *SeaKnown {
+	k := &SeaKnown{from: known[0].step}
 	next := 0
 	for step := k.from; step < k.from+knownAhead; step++ {
 		for next < len(known)-1 && known[next+1].step <= step {
@@ -83,7 +83,7 @@ func newSeaKnown(known []stated, p *sea.Process) *seaKnown {
 			f := float64(step-a.step) / float64(b.step-a.step)
 			mean, skill = mean+f*(b.score-mean), skill+f*(b.skill-skill)
 		} else {
-			kept := math.Max(0, p.Correlation(seconds(float64(step-a.step)*seaStep)))
+			kept := math.Max(0, p.Correlation(seconds(float64(step-a.step)*SeaStep)))
 			mean, skill = mean*kept, skill*kept
 		}
 		k.mean = append(k.mean, mean)
@@ -93,7 +93,7 @@ func newSeaKnown(known []stated, p *sea.Process) *seaKnown {
 }
 
 // bent is the score of a step of which the path drawn has another.
-func (k *seaKnown) bent(step int, drawn float64) float64 {
+func (k *SeaKnown) bent(step int, drawn float64) float64 {
 	i := max(0, step-k.from)
 	if i >= len(k.mean) {
 		return drawn

@@ -1,4 +1,4 @@
-package sim
+package ship
 
 import (
 	"math"
@@ -11,8 +11,8 @@ import (
 
 // On the agenda of the ship, arrivals take the slot of the sea and departures that of the rig.
 const (
-	arrival   = theSea
-	departure = theRig
+	arrival   = TheSea
+	departure = TheRig
 )
 
 // queue is a single server with exponential times between arrivals and of service.
@@ -35,18 +35,18 @@ func (q *queue) run(customers int) float64 {
 	from, area := q.now, q.area
 	for customers > 0 {
 		who := q.agenda.who
-		q.area += float64(q.inside) * (q.agenda.next - q.now)
-		q.now = q.agenda.next
+		q.area += float64(q.inside) * (q.agenda.Next - q.now)
+		q.now = q.agenda.Next
 		if who == arrival {
 			q.inside++
-			q.agenda.plan(arrival, q.now+q.exponential(q.arriving))
+			q.agenda.Plan(arrival, q.now+q.exponential(q.arriving))
 		} else {
 			q.inside--
 			customers--
-			q.agenda.plan(departure, math.Inf(1))
+			q.agenda.Plan(departure, math.Inf(1))
 		}
-		if q.inside > 0 && math.IsInf(q.agenda.at[departure], 1) {
-			q.agenda.plan(departure, q.now+q.exponential(q.serving))
+		if q.inside > 0 && math.IsInf(q.agenda.At[departure], 1) {
+			q.agenda.Plan(departure, q.now+q.exponential(q.serving))
 		}
 	}
 	return (q.area - area) / (q.now - from)
@@ -55,7 +55,7 @@ func (q *queue) run(customers int) float64 {
 func TestAgendaMeetsTheClosedFormOfASingleServer(t *testing.T) {
 	for _, load := range []float64{0.3, 0.6, 0.8} {
 		q := queue{agenda: newAgenda(), stream: chance.Replication(5, int(load*10)), arriving: load, serving: 1}
-		q.agenda.plan(arrival, 0)
+		q.agenda.Plan(arrival, 0)
 		q.run(20_000) // warm-up
 		var batches []float64
 		for range 40 {
@@ -71,20 +71,20 @@ func TestAgendaMeetsTheClosedFormOfASingleServer(t *testing.T) {
 
 func TestActsAtTheSameInstantGoInTheOrderOfTheActors(t *testing.T) {
 	a := newAgenda()
-	a.plan(theRig, 7)
-	a.plan(theSea, 7)
-	if a.who != theSea || a.next != 7 {
-		t.Errorf("first is actor %d at %g, want the sea at 7", a.who, a.next)
+	a.Plan(TheRig, 7)
+	a.Plan(TheSea, 7)
+	if a.who != TheSea || a.Next != 7 {
+		t.Errorf("first is actor %d at %g, want the sea at 7", a.who, a.Next)
 	}
-	a.plan(theSea, 8)
-	if a.who != theRig {
+	a.Plan(TheSea, 8)
+	if a.who != TheRig {
 		t.Errorf("then actor %d, want the rig", a.who)
 	}
 }
 
 func BenchmarkAgendaEvent(b *testing.B) {
 	q := queue{agenda: newAgenda(), stream: chance.Replication(5, 1), arriving: 0.8, serving: 1}
-	q.agenda.plan(arrival, 0)
+	q.agenda.Plan(arrival, 0)
 	b.ReportAllocs()
 	for b.Loop() {
 		q.run(500) // 1,000 events, one draw each
