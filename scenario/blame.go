@@ -9,13 +9,13 @@ import (
 )
 
 // blame names the settings from which faults come that show on lines of the file: what is no fault of the
-// file alone is one of the setting with which it first is recovered, in the order of the command line.
+// file alone is one of the setting with which it first comes up, in the order of the command line.
 func blame(o *document.Outline, data []byte, settings []string) {
 	if len(settings) == 0 || !slices.ContainsFunc(o.Faults, func(f fault.Fault) bool { return f.File == o.File }) {
 		return
 	}
 	name := o.File
-	since := map[fault.Fault]int{} // how many settings there were when a fault first was recovered
+	since := map[fault.Fault]int{} // how many settings there were when a fault first came up
 	for n := range settings {
 		for _, f := range faultsWith(name, data, settings[:n]) {
 			if _, known := since[bare(f)]; !known {

@@ -6,6 +6,7 @@ import (
 	"github.com/spf13/viper"
 
 	"coredays/model/plan"
+	"coredays/model/sea"
 	"coredays/scenario/document"
 	"coredays/scenario/entry"
 	"coredays/scenario/fault"
@@ -85,4 +86,14 @@ func read(v *viper.Viper, o *document.Outline) *plan.Plan {
 	p.Reads = c.reads
 	p.Where = o.Places(v.AllSettings(), "", map[string]string{})
 	return p
+}
+
+// clerk reads the parts of an expedition and of a ship.
+type clerk struct {
+	*entry.Reader
+	anywhere []plan.Unusable          // what stops work at any site
+	records  map[string]*sea.Likeness // of the sea, by path
+	reads    []string                 // paths of the files that the scenario names
+	out      []bool                   // whether each site is left out
+	without  []string                 // names of the sites and holes that are left out
 }

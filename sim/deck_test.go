@@ -37,7 +37,7 @@ func TestASlowBenchSetsThePaceInShallowWater(t *testing.T) {
 		s.Spent[activity.FetchCorer] + s.Spent[activity.HandleCorer] + s.Spent[activity.Connection]
 	cores := float64(s.Tools[0].Cores)
 	// The core before the last gives its barrel back long before the last is run: (cores - 3) barrels
-	// are waited for in turn, after the first core has are recovered.
+	// are waited for in turn, after the first core has come up.
 	low, high := (cores-3)*45*simtest.Minutes, cores*45*simtest.Minutes
 	if cycle < low || cycle > high {
 		t.Errorf("%g cores took %.1f h, want between %.1f and %.1f", cores, cycle/simtest.Hours, low/simtest.Hours, high/simtest.Hours)

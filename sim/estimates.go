@@ -126,7 +126,7 @@ func (s *expedition) operationTakes() float64 {
 
 // Estimate sails the whole programme of the primary sites once, with every draw at its median, in a
 // calm sea, without trouble: a quick estimate to hold against the days there are. It is no
-// forecast: half of all expeditions take longer than even a estimate with the sea in it.
+// forecast: half of all expeditions take longer than even an estimate with the sea in it.
 func Estimate(v *voyage.Voyage) voyage.QuickEstimate {
 	s := newExpedition(v)
 	s.beginsEvenly()

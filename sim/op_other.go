@@ -17,7 +17,7 @@ func (s *expedition) otherWorkDue() bool {
 	return s.Here != nil && (s.OtherLeft > 0 || s.Handled > 0 && !none)
 }
 
-// doOtherWork does the other work that has are recovered so far; what the sea interrupts is done later.
+// doOtherWork does the other work that has come due so far; what the sea interrupts is done later.
 func (s *expedition) doOtherWork() {
 	if !s.otherWorkDue() {
 		return

@@ -29,7 +29,7 @@ func TestAVisitBetweenHopsWithPipeHangingHasNoTrips(t *testing.T) {
 	}
 }
 
-// The other assembly has to are recovered first: the trip down is added to, not saved.
+// The other assembly has to come up first: the trip down is added to, not saved.
 func TestTheWrongAssemblyHangingComesUpFirst(t *testing.T) {
 	whole := visited(t, oneVisit()).Clock
 	p := oneVisit()

@@ -76,15 +76,37 @@ var rooms = map[string][]string{
 
 	"sim/random":      {},
 	"sim/statistics":  {},
-	"sim":             {"sim/random", "sim/statistics"},
+	"sim/ship":        {"sim/random", "sim/statistics"},
+	"sim":             {"sim/ship", "sim/random", "sim/statistics"},
 	"sim/share":       {},
 	"sim/study":       {"sim", "sim/statistics"},
-	"sim/parts":       {"sim", "sim/statistics", "sim/share", "sim/choice", "sim/hindcast", "sim/study"},
-	"sim/hindcast":    {"sim"},
+	"sim/parts":       {"sim", "sim/ship", "sim/statistics", "sim/share", "sim/choice", "sim/hindcast", "sim/study"},
+	"sim/hindcast":    {"sim", "sim/ship"},
 	"sim/sensitivity": {"sim", "sim/random", "sim/statistics"},
-	"sim/choice":      {"sim", "sim/statistics"},
-	"sim/lookahead":   {"sim", "sim/random", "sim/statistics"},
+	"sim/choice":      {"sim", "sim/ship", "sim/statistics"},
+	"sim/lookahead":   {"sim", "sim/ship", "sim/random", "sim/statistics"},
 	"sim/simtest":     {},
+}
+
+// mostFiles is how many files a folder may hold, tests aside: as many as a newcomer takes in at a glance.
+const mostFiles = 30
+
+func TestNoFolderIsCrowded(t *testing.T) {
+	files := map[string]int{}
+	err := filepath.WalkDir(top, func(name string, _ fs.DirEntry, err error) error {
+		if strings.HasSuffix(name, ".go") && !strings.HasSuffix(name, "_test.go") {
+			files[filepath.Dir(name)]++
+		}
+		return err
+	})
+	if err != nil || len(files) < len(rooms) {
+		t.Fatalf("%d folders with files, %v", len(files), err)
+	}
+	for folder, n := range files {
+		if n > mostFiles {
+			t.Errorf("%s has %d files, of %d at most: find what does not hang on the rest", folder, n, mostFiles)
+		}
+	}
 }
 
 func TestTheTopLevelHoldsTheFixedFoldersAndFiles(t *testing.T) {

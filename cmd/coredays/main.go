@@ -1,5 +1,5 @@
 // Coredays plans a scientific coring expedition on a riserless drillship: how many days each site
-// will really take, how much core will are recovered, and how sure that is.
+// will really take, how much core will be recovered, and how sure that is.
 package main
 
 import (

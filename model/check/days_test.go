@@ -24,7 +24,7 @@ func estimatedAs(t *testing.T, r voyage.QuickEstimate, settings ...string) []che
 	return check.Plan(v, r)
 }
 
-// days makes a estimate of base.yaml: two holes at one site, d1 and d2 days, of a voyage of total days.
+// days makes an estimate of base.yaml: two holes at one site, d1 and d2 days, of a voyage of total days.
 func days(total, d1, d2, arrives, leaves float64) voyage.QuickEstimate {
 	of := func(d float64) unit.Duration { return unit.Duration(d) * unit.Day }
 	return voyage.QuickEstimate{Total: of(total), Items: []unit.Duration{of(d1), of(d2)}, Arrives: []unit.Duration{of(arrives)}, Leaves: []unit.Duration{of(leaves)}, Home: true}

@@ -178,7 +178,7 @@ func (b *visitBook) reserve(site int, rest []int) (sum float64) {
 	return sum
 }
 
-// brought home, a estimated order has its merits.
+// brought home, an estimated order has its merits.
 func (b *visitBook) brought(now *beam, i int) (m merits) {
 	order := now.orders[i]
 	home := b.legs[voyage.SitePlace(order[len(order)-1])][voyage.ToPort] + b.pilotage()

@@ -13,7 +13,7 @@ import (
 type Ship struct {
 	random.Draws
 	Voyage *voyage.Voyage
-	// constrained makes the limits of the expedition hold: leave in time, caps, ranks, alternates.
+	// Constrained makes the limits of the expedition hold: leave in time, caps, ranks, alternates.
 	Constrained bool
 	Forked      bool
 	Rewind      bool // a limit bound in the midst of a script: the unconstrained ship must sail from the start
@@ -37,7 +37,7 @@ type Ship struct {
 	Shut       bool         // a cyclone or ice of the known place closes it now
 	Offset     bool         // the ship must move before the next hole is begun
 	Handled    float64      // s of work that brings other work since that was done last
-	OtherLeft  float64      // s of other work that has are recovered and is not done
+	OtherLeft  float64      // s of other work that has come due and is not done
 	TriedOut   bool         // rig and tools, at the first site
 	Towards    voyage.Place // where she goes when nothing is left to do here
 	InPort     float64      // s in port before sailing
