@@ -11,47 +11,73 @@ type step struct {
 	do   func(*expedition)
 }
 
-// steps in the order of an operations plan. The first whose condition holds is carried out.
-var steps = []step{
-	{"recover the pipe", (*expedition).pipeNotWanted, (*expedition).recoverPipe},
-	{"do other work", (*expedition).otherWorkDue, (*expedition).doOtherWork},
-	{"secure for sea", (*expedition).leavingStation, (*expedition).secure},
-	{"sail on", (*expedition).leaving, (*expedition).sail},
-	{"wait for the date", (*expedition).tooEarly, (*expedition).awaitDate},
-	{"take station", (*expedition).notOnStation, (*expedition).takeStation},
-	{"service the rig", (*expedition).serviceDue, (*expedition).serviceRig},
-	{"slip and cut", (*expedition).lineWorn, (*expedition).slipAndCut},
-	{"recover the pipe for the task", (*expedition).taskWantsNoPipe, (*expedition).recoverPipe},
-	{"make up a BHA for the task", (*expedition).taskWantsBHA, (*expedition).makeUpBHA},
-	{"run pipe for the task", (*expedition).taskWantsPipe, (*expedition).runPipe},
-	{"do the task", (*expedition).taskInHand, (*expedition).doTask},
-	{"give up a lost hole", (*expedition).holeIsLost, (*expedition).giveUpHole},
-	{"end the hole by rule", (*expedition).endsByRule, (*expedition).endByRule},
-	{"leave the hole", (*expedition).holeFinished, (*expedition).leaveHole},
-	{"the hole is cased", (*expedition).CasedIsAll, (*expedition).completeHole},
-	{"pull out for casing", (*expedition).CasingWantsOut, (*expedition).pullOutForCasing},
-	{"lay down the wrong BHA", (*expedition).wrongBHA, (*expedition).recoverPipe},
-	{"make up the BHA", (*expedition).noBHA, (*expedition).makeUpBHA},
-	{"run pipe to the sea floor", (*expedition).bitHigh, (*expedition).runPipe},
-	{"set the cone", (*expedition).conesDue, (*expedition).setCone},
-	{"spud", (*expedition).notOpen, (*expedition).spud},
-	{"find the hole again", (*expedition).outOfHole, (*expedition).reenter},
-	{"land the casing", (*expedition).casingAtTheHole, (*expedition).landCasing},
-	{"change the bit", (*expedition).bitWorn, (*expedition).changeBit},
-	{"drill out the shoe", (*expedition).shoeDue, (*expedition).drillShoe},
-	{"drill down", (*expedition).drillingDue, (*expedition).drillDown},
-	{"run to the bottom", (*expedition).offBottom, (*expedition).runToBottom},
-	{"run the penetrometer", (*expedition).penetrometerDue, (*expedition).runPenetrometer},
-	{"take a core", (*expedition).coringDue, (*expedition).core},
-	{"log", (*expedition).LoggingDue, (*expedition).logWireline},
-	{"the hole is complete", always, (*expedition).completeHole},
+// The steps of each part of the work, in the order of an operations plan. The first whose condition holds is carried out.
+var (
+	// Nothing is in hand: the ship leaves for where she goes next.
+	toLeave = []step{
+		{"recover the pipe", (*expedition).pipeNotWanted, (*expedition).recoverPipe},
+		{"do other work", (*expedition).otherWorkDue, (*expedition).doOtherWork},
+		{"secure for sea", (*expedition).leavingStation, (*expedition).secure},
+		{"sail on", always, (*expedition).sail},
+	}
+	// Something is in hand: the ship holds her position, and the rig is looked after.
+	onSite = []step{
+		{"do other work", (*expedition).otherWorkDue, (*expedition).doOtherWork},
+		{"wait for the date", (*expedition).tooEarly, (*expedition).awaitDate},
+		{"take station", (*expedition).notOnStation, (*expedition).takeStation},
+		{"service the rig", (*expedition).serviceDue, (*expedition).serviceRig},
+		{"slip and cut", (*expedition).lineWorn, (*expedition).slipAndCut},
+	}
+	// Then the task in hand is done,
+	forTask = []step{
+		{"recover the pipe for the task", (*expedition).taskWantsNoPipe, (*expedition).recoverPipe},
+		{"make up a BHA for the task", (*expedition).taskWantsBHA, (*expedition).makeUpBHA},
+		{"run pipe for the task", (*expedition).taskWantsPipe, (*expedition).runPipe},
+		{"do the task", always, (*expedition).doTask},
+	}
+	// or the hole.
+	forHole = []step{
+		{"give up a lost hole", (*expedition).holeIsLost, (*expedition).giveUpHole},
+		{"end the hole by rule", (*expedition).endsByRule, (*expedition).endByRule},
+		{"leave the hole", (*expedition).holeFinished, (*expedition).leaveHole},
+		{"the hole is cased", (*expedition).CasedIsAll, (*expedition).completeHole},
+		{"pull out for casing", (*expedition).CasingWantsOut, (*expedition).pullOutForCasing},
+		{"lay down the wrong BHA", (*expedition).wrongBHA, (*expedition).recoverPipe},
+		{"make up the BHA", (*expedition).noBHA, (*expedition).makeUpBHA},
+		{"run pipe to the sea floor", (*expedition).bitHigh, (*expedition).runPipe},
+		{"set the cone", (*expedition).conesDue, (*expedition).setCone},
+		{"spud", (*expedition).notOpen, (*expedition).spud},
+		{"find the hole again", (*expedition).outOfHole, (*expedition).reenter},
+		{"land the casing", (*expedition).casingAtTheHole, (*expedition).landCasing},
+		{"change the bit", (*expedition).bitWorn, (*expedition).changeBit},
+		{"drill out the shoe", (*expedition).shoeDue, (*expedition).drillShoe},
+		{"drill down", (*expedition).drillingDue, (*expedition).drillDown},
+		{"run to the bottom", (*expedition).offBottom, (*expedition).runToBottom},
+		{"run the penetrometer", (*expedition).penetrometerDue, (*expedition).runPenetrometer},
+		{"take a core", (*expedition).coringDue, (*expedition).core},
+		{"log", (*expedition).LoggingDue, (*expedition).logWireline},
+		{"the hole is complete", always, (*expedition).completeHole},
+	}
+)
+
+// parts are the parts of the work that now have a say, one after the other.
+func (s *expedition) parts() [2][]step {
+	switch {
+	case s.Item == nil:
+		return [2][]step{toLeave}
+	case s.Item.Task != nil:
+		return [2][]step{onSite, forTask}
+	}
+	return [2][]step{onSite, forHole}
 }
 
-// nextStep is the rule that applies.
+// nextStep is the first step whose condition holds.
 func (s *expedition) nextStep() *step {
-	for i := range steps {
-		if steps[i].when(s) {
-			return &steps[i]
+	for _, part := range s.parts() {
+		for i := range part {
+			if part[i].when(s) {
+				return &part[i]
+			}
 		}
 	}
 	return nil
@@ -59,13 +85,11 @@ func (s *expedition) nextStep() *step {
 
 func always(*expedition) bool { return true }
 
-func (s *expedition) leaving() bool { return s.Item == nil }
-
-func (s *expedition) leavingStation() bool { return s.Item == nil && s.Positioned && s.Bit == 0 }
+func (s *expedition) leavingStation() bool { return s.Positioned && s.Bit == 0 }
 
 // pipeNotWanted: the site is left with all pipe on deck, unless the next one is reached with pipe
 // hanging.
-func (s *expedition) pipeNotWanted() bool { return s.Item == nil && s.Bit > 0 && !s.movesHanging() }
+func (s *expedition) pipeNotWanted() bool { return s.Bit > 0 && !s.movesHanging() }
 
 // notOnStation: to leave a hole that is finished the ship need not come back to it.
 func (s *expedition) notOnStation() bool { return !s.Positioned && !s.Hole.Finished }
@@ -79,8 +103,6 @@ func (s *expedition) lineWorn() bool {
 	most := s.RateMedian(rig.LineWork)
 	return most > 0 && s.LineWork >= most
 }
-
-func (s *expedition) taskInHand() bool { return s.Item.Task != nil }
 
 func (s *expedition) holeIsLost() bool { return s.Hole.Lost }
 

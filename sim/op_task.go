@@ -9,15 +9,15 @@ import (
 // The pipe is brought to where the step has to have it, also after a storm in which it was recovered.
 
 func (s *expedition) taskWantsNoPipe() bool {
-	return s.taskInHand() && s.TaskStep().Pipe == plan.PipeOnDeck && s.Bit > 0
+	return s.TaskStep().Pipe == plan.PipeOnDeck && s.Bit > 0
 }
 
 func (s *expedition) taskWantsBHA() bool {
-	return s.taskInHand() && s.TaskStep().Pipe == plan.PipeAtTheFloor && s.noBHA()
+	return s.TaskStep().Pipe == plan.PipeAtTheFloor && s.noBHA()
 }
 
 func (s *expedition) taskWantsPipe() bool {
-	return s.taskInHand() && s.TaskStep().Pipe == plan.PipeAtTheFloor && s.bitHigh()
+	return s.TaskStep().Pipe == plan.PipeAtTheFloor && s.bitHigh()
 }
 
 // doTask does the next step of work that is no hole. One that a rough sea would undo waits for a forecast, as

@@ -79,15 +79,17 @@ func (s *expedition) stepInHand() *step {
 	if s.Past.At < len(s.Past.Steps) {
 		first = s.Past.Steps[s.Past.At].Kind
 	}
-	for i := range steps {
-		if does, rig := betweenOperations[steps[i].name]; rig {
-			if first == does && s.Here != nil {
-				return &steps[i] // it was, whatever was due
+	for _, part := range s.parts() {
+		for i := range part {
+			if does, rig := betweenOperations[part[i].name]; rig {
+				if first == does && s.Here != nil {
+					return &part[i] // it was, whatever was due
+				}
+				continue
 			}
-			continue
-		}
-		if steps[i].when(s) {
-			return &steps[i]
+			if part[i].when(s) {
+				return &part[i]
+			}
 		}
 	}
 	return s.nextStep()
