@@ -81,9 +81,18 @@ func TestPistonsAreRefusedWhereRecordsSayInMud(t *testing.T) {
 		if !strings.Contains(l.Name, "ooze") && !strings.Contains(l.Name, "mud") && !strings.Contains(l.Name, "clay") || l.Name == "claystone" {
 			continue
 		}
+		// Survival medians of holes joined with lithologies, by `go run ./cmd/fitlevels -holes … -lithology …`; later legs than theirs
+		// go deeper by 165 to 127 (doi:10.5281/zenodo.10498831, doi:10.1029/2022PA004572).
+		median := 101.0 // clay, silt and mud
+		switch {
+		case l.Name == "diatom ooze":
+			median = 166
+		case strings.Contains(l.Name, "ooze"):
+			median = 150
+		}
 		low, high := 60e3*lbf/side/l.Strength.Median(), 100e3*lbf/side/l.Strength.Median()
-		if low < 100 || high > 330 { // changes of tool alone 45/137/216 mbsf, survival estimate 63/175/326: ODP core records
-			t.Errorf("%s: even refusal from %.0f to %.0f mbsf", l.Name, low, high)
+		if !(low < median && median*165/127 < high) {
+			t.Errorf("%s: median refusal from %.0f to %.0f mbsf, records %.0f to %.0f", l.Name, low, high, median, median*165/127)
 		}
 	}
 }

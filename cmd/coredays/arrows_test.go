@@ -109,6 +109,27 @@ func TestNoFolderIsCrowded(t *testing.T) {
 	}
 }
 
+// largestFile is how large a file of the project may be, bytes: a compiled program is larger, and has no business here.
+const largestFile = 2 << 20
+
+func TestNoFileIsLarge(t *testing.T) {
+	err := filepath.WalkDir(top, func(name string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			if d != nil && d.Name() == ".git" {
+				return fs.SkipDir
+			}
+			return err
+		}
+		if info, err := d.Info(); err != nil || info.Size() > largestFile && !ignored(t, d.Name()) {
+			t.Errorf("%s has %d bytes, of %d at most: %v", name, info.Size(), largestFile, err)
+		}
+		return nil
+	})
+	if err != nil {
+		t.Error(err)
+	}
+}
+
 func TestTheTopLevelHoldsTheFixedFoldersAndFiles(t *testing.T) {
 	entries, err := os.ReadDir(top)
 	if err != nil {

@@ -52,6 +52,7 @@ func run(args []string, out, notes io.Writer) error {
 	legTime := flags.Bool("legtime", false, "with -holes: fit how long legs are on their sites, score by the time of other legs, and stop")
 	chartDir := flags.String("charts", "", "with -hindcast: write the charts of forecasts by figures fitted on other legs to this directory")
 	legsFile := flags.String("legs", "", "days of legs by class, CSV: with -holes, compare what was lost to weather and repairs, and stop")
+	lithologyFile := flags.String("lithology", "", "runs of lithology, CSV, plain or .gz: with -holes, where piston corers were refused, by lithology, and stop")
 	if err := flags.Parse(args); err != nil {
 		return errors.Join(errCall, err)
 	}
@@ -63,6 +64,9 @@ func run(args []string, out, notes io.Writer) error {
 	}
 	if *legsFile != "" {
 		return lostTime(*holesFile, *legsFile, out, notes)
+	}
+	if *lithologyFile != "" {
+		return refusedIn(*holesFile, *lithologyFile, out, notes)
 	}
 	if *coresFile == "" {
 		return fmt.Errorf("%w: -cores FILE is needed", errCall)

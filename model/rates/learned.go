@@ -164,7 +164,7 @@ func placed(samples []sample) (seen []learn.Observation) {
 	return seen
 }
 
-// unbounded gives way where the log has what the ship's figure does not allow: a lognormal through its even value, as
+// unbounded gives way where the log has what the ship's figure does not allow: a lognormal through its median, as
 // wide as the wider of its sides.
 func (g *gatherer) unbounded(q spread.Quantity, seen []learn.Observation) spread.Quantity {
 	p, err := learn.From(learn.Evidence{Of: q, Seen: seen})

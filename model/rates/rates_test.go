@@ -193,7 +193,7 @@ func TestTheRoundingOfALogIsFound(t *testing.T) {
 	near(t, "five minutes", rounding(lines(5*time.Minute))/60, 5/math.Sqrt(6), 1e-9)
 }
 
-// Where runs scatter twice as much as the ship's figure says, the spread to use grows; the even value stays.
+// Where runs scatter twice as much as the ship's figure says, the spread to use grows; the median stays.
 func TestScatterBetweenRunsIsLearned(t *testing.T) {
 	shape, err := spread.NewLognormal(100, 1.3)
 	if err != nil {
@@ -210,7 +210,7 @@ func TestScatterBetweenRunsIsLearned(t *testing.T) {
 	g := &gatherer{ship: scenario.BuiltInRates()}
 	g.ship[rig.TopDrive] = q
 	as, wide := g.rate(rig.TopDrive, samples(1)), g.rate(rig.TopDrive, samples(2))
-	near(t, "even value", wide.Use[1], 100, 0.5)
+	near(t, "median", wide.Use[1], 100, 0.5)
 	// Of the ship's variance 0.8 is the run's; ten prior observations weigh against the squares of 199 free ones, of which
 	// those beyond a score of 4 count as 4.
 	var squares float64

@@ -43,7 +43,7 @@ type Point struct {
 	Bound bool    // only a bound is known
 }
 
-// Moved is how far the even value moved from the ship's, as a share of it.
+// Moved is how far the median moved from the ship's, as a share of it.
 func (r *Rate) Moved() float64 {
 	if r.Ship[1] == 0 {
 		return 0

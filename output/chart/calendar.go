@@ -21,7 +21,7 @@ import (
 func calendarChart(r *output.Report) *Chart {
 	s := r.Summary
 	c := &Chart{Name: "calendar", Title: "Calendar of the expedition",
-		Key: "Bar: from the even day of arriving to that of leaving. Above it, P10 to P90 of arriving; below it, of leaving. Slanting lines are passages. " +
+		Key: "Bar: from the median day of arriving to that of leaving. Above it, P10 to P90 of arriving; below it, of leaving. Slanting lines are passages. " +
 			"An alternate's bar is open: it is of the expeditions that came to it.",
 		Behind: []*sheet.Table{sheet.Sites(s).Only("site", "arrives_p10", "arrives_p50", "arrives_p90", "leaves_p10", "leaves_p50", "leaves_p90",
 			"arrives_d_p50", "leaves_d_p50"), sheet.Passages(r)}}
