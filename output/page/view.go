@@ -97,7 +97,7 @@ func reportViewOf(r *output.Report) (*reportView, error) {
 		if logged := text.LoggedWords(site, &stay); logged != "" {
 			about += " Logged " + logged
 		}
-		v.Sites = append(v.Sites, siteView{words.SiteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], strings.ReplaceAll(about, " %", "\u00a0%"), // no line begins with %
+		v.Sites = append(v.Sites, siteView{words.SiteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], about,
 			holes.Where("site", site.Name).Only(holeColumns(site)...)})
 	}
 	v.verdicts(r)
