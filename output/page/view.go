@@ -74,7 +74,7 @@ type basisGroup struct {
 func reportViewOf(r *output.Report) (*reportView, error) {
 	s := r.Summary
 	v := &reportView{Style: template.CSS(reportStyle), Title: words.OrElse(s.Scenario, "Unnamed scenario"), Sub: subtitle(r), Dated: r.Dated, Headline: append(text.Headlines(s), otherOrder(r.Orders)...),
-		Facts: text.Facts(s), Warnings: s.Warnings, Pictures: map[string]*picture{}, Consumables: sheet.Consumables(s), Cautions: check.Cautions(),
+		Facts: append(text.Facts(s), text.MoreFacts(s, r.Found)...), Warnings: s.Warnings, Pictures: map[string]*picture{}, Consumables: sheet.Consumables(s), Cautions: check.Cautions(),
 		Run: sheet.Run(r).Only("what", "value"), Call: text.Call(s), BasisWords: text.BasisCounted(r.Basis) + " Three figures are P10, P50 and P90.", Matters: mattersSheet(r)}
 	for _, c := range chart.Of(r) {
 		svg, err := c.SVG()
@@ -89,6 +89,9 @@ func reportViewOf(r *output.Report) (*reportView, error) {
 	}
 	v.SiteTable = sheet.Sites(s).Only("site", "ranks", "days_p10", "days_p50", "days_p90", "waiting_p50", "waiting_p90", "recovered_p50", "recovered_percent_p50", "section_p50", "chance_reached", "chance_complete")
 	v.SiteTable.Name = "sites-in-short"
+	for i := range s.Sites {
+		v.SiteTable.Rows[i][0] = words.SiteName(&s.Sites[i])
+	}
 	v.ToolTable, v.Deck, v.LeftOut = sheet.Tools(s).Only("tool", "cores_p50", "cored_p50", "recovered_p50", "recovered_percent_p10", "recovered_percent_p50", "recovered_percent_p90"), text.Deck(&s.Deck), text.LeftOut(s)
 	holes := sheet.Holes(s)
 	for i := range s.Sites {

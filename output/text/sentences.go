@@ -2,6 +2,7 @@ package text
 
 import (
 	"fmt"
+	"strings"
 
 	"coredays/model/check"
 	"coredays/model/result"
@@ -26,11 +27,10 @@ func Headlines(s *result.Summary) []string {
 	}, Why(s)...)
 }
 
-// CheckedWords says the verdict of the check in a sentence.
+// CheckedWords says the verdict of the check, and how near the rig comes to what she bears.
 func CheckedWords(found []check.Finding) string {
-	worst := check.Worst(found)
-	text := Mark(worst) + " The check finds " + many(len(check.Of(found, check.Stop)), "stop") + " and " + many(len(check.Of(found, check.Caution)), "caution")
-	return text + "."
+	return strings.TrimSpace(Mark(check.Worst(found)) + " The check finds " + many(len(check.Of(found, check.Stop)), "stop") + " and " + many(len(check.Of(found, check.Caution)), "caution") +
+		". " + HardestWords(found))
 }
 
 // Facts are the figures of the headline.
