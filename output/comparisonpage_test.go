@@ -207,7 +207,7 @@ func TestNamesOfAlternativesAreTextOnThePage(t *testing.T) {
 }
 
 func TestThePageOfAPlanLeadsWithAnOrderThatIsBetter(t *testing.T) {
-	const lead = "Another order of the sites does better: TR-01, TR-02. With it everything of rank 1 at the primary sites gets done in 90 of 100 expeditions."
+	const lead = "Another order of the sites does better: TR-01 → TR-02. With it everything of rank 1 at the primary sites gets done in 90 of 100 expeditions."
 	c := outputtest.ThreeOrders()
 	c.Alternatives[0].Alike = false
 	for name, orders := range map[string]*result.Comparison{lead: c, "": outputtest.ThreeOrders()} { // alike: nothing is said to be better
@@ -239,7 +239,7 @@ func TestAReportShowsTheOrdersAndItsTablesHaveThem(t *testing.T) {
 	}
 	r.Orders = outputtest.ThreeOrders()
 	page := onPage(t, func(w io.Writer) error { return page.Report(w, r) })
-	for _, part := range []string{`<h2 id="orders">Order of the sites</h2>`, `href="#orders"`, "Best order: TR-01 → TR-02.", "What was searched", "Why not the shortest track", "The order of the scenario is TR-02, TR-01"} {
+	for _, part := range []string{`<h2 id="orders">Order of the sites</h2>`, `href="#orders"`, "Best order: TR-01 → TR-02.", "What was searched", "Why not the shortest track", "The order of the scenario is TR-02 → TR-01"} {
 		if !strings.Contains(page, part) {
 			t.Errorf("the page does not hold %q", part)
 		}

@@ -163,7 +163,7 @@ func TestWebPageShowsWhatIsPrinted(t *testing.T) {
 			}
 		}
 	}
-	if n := strings.Count(shown, "<svg"); n != 2 {
+	if n := strings.Count(shown, `<svg xmlns="http://www.w3.org/2000/svg" class="chart"`); n != 2 {
 		t.Errorf("%d charts, want 2", n)
 	}
 }
