@@ -24,7 +24,7 @@ import (
 // pageOf is the page on a comparison.
 func pageOf(t *testing.T, c *result.Comparison) string {
 	t.Helper()
-	return printed(t, func(w io.Writer) error { return page.Comparison(w, c, "coredays test", "") })
+	return onPage(t, func(w io.Writer) error { return page.Comparison(w, c, "coredays test", "") })
 }
 
 func TestEveryComparisonHasAPageThatFetchesNothing(t *testing.T) {
@@ -207,13 +207,13 @@ func TestNamesOfAlternativesAreTextOnThePage(t *testing.T) {
 }
 
 func TestThePageOfAPlanLeadsWithAnOrderThatIsBetter(t *testing.T) {
-	const lead = "Another order of the sites does better: TR-01, TR-02. With it everything of rank 1 at the primary sites gets done in 90 of 100 expeditions."
+	const lead = "Another order of the sites does better: TR-01 → TR-02. With it everything of rank 1 at the primary sites gets done in 90 of 100 expeditions."
 	c := outputtest.ThreeOrders()
 	c.Alternatives[0].Alike = false
 	for name, orders := range map[string]*result.Comparison{lead: c, "": outputtest.ThreeOrders()} { // alike: nothing is said to be better
 		r := outputtest.ReportOn(outputtest.Ordinary())
 		r.Orders = orders
-		page := printed(t, func(w io.Writer) error { return page.Report(w, r) })
+		page := onPage(t, func(w io.Writer) error { return page.Report(w, r) })
 		if got := strings.Contains(page, "does better"); got != (name != "") || !strings.Contains(page, name) {
 			t.Errorf("the page says of a better order: %t, want %q", got, name)
 		}
@@ -234,12 +234,12 @@ func TestTheOrderOfTheScenarioIsMarkedInChartAndTable(t *testing.T) {
 
 func TestAReportShowsTheOrdersAndItsTablesHaveThem(t *testing.T) {
 	r := outputtest.ReportOn(outputtest.Ordinary())
-	if page := printed(t, func(w io.Writer) error { return page.Report(w, r) }); strings.Contains(page, "Order of the sites") {
+	if page := onPage(t, func(w io.Writer) error { return page.Report(w, r) }); strings.Contains(page, "Order of the sites") {
 		t.Error("nobody looked for an order")
 	}
 	r.Orders = outputtest.ThreeOrders()
-	page := printed(t, func(w io.Writer) error { return page.Report(w, r) })
-	for _, part := range []string{`<h2 id="orders">Order of the sites</h2>`, `href="#orders"`, "Best order: TR-01 → TR-02.", "What was searched", "Why not the shortest track", "The order of the scenario is TR-02, TR-01"} {
+	page := onPage(t, func(w io.Writer) error { return page.Report(w, r) })
+	for _, part := range []string{`<h2 id="orders">Order of the sites</h2>`, `href="#orders"`, "Best order: TR-01 → TR-02.", "What was searched", "Why not the shortest track", "The order of the scenario is TR-02 → TR-01"} {
 		if !strings.Contains(page, part) {
 			t.Errorf("the page does not hold %q", part)
 		}
@@ -261,7 +261,7 @@ func TestAReportShowsTheOrdersAndItsTablesHaveThem(t *testing.T) {
 func TestAReportTellsOfASearchThatWasStopped(t *testing.T) {
 	r := outputtest.ReportOn(outputtest.Ordinary())
 	r.Orders = outputtest.Comparisons["stopped"]()
-	page := printed(t, func(w io.Writer) error { return page.Report(w, r) })
+	page := onPage(t, func(w io.Writer) error { return page.Report(w, r) })
 	if _, part, _ := strings.Cut(page, `id="orders"`); !strings.Contains(part[:400], "Stopped before any alternative was sailed") {
 		t.Errorf("%.400s", part)
 	}

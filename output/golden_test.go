@@ -9,6 +9,8 @@ import (
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
+
+	"coredays/output/outputtest"
 )
 
 var update = flag.Bool("update", false, "write the golden files anew")
@@ -21,6 +23,12 @@ func printed(t *testing.T, write func(io.Writer) error) string {
 		t.Fatal(err)
 	}
 	return b.String()
+}
+
+// onPage is the markup of a page as people read it.
+func onPage(t *testing.T, write func(io.Writer) error) string {
+	t.Helper()
+	return outputtest.AsRead(printed(t, write))
 }
 
 // matchGolden compares with a file of testdata.

@@ -51,7 +51,7 @@ func TestAHoleTwiceAsSlowIsTwiceAsLateInTheTableBesideItsChart(t *testing.T) {
 
 func TestALogIsDrawnAndToldOnThePageAndInTheTables(t *testing.T) {
 	r := loggedOrdinary()
-	html := printed(t, func(w io.Writer) error { return page.Report(w, r) })
+	html := onPage(t, func(w io.Writer) error { return page.Report(w, r) })
 	for _, want := range []string{"As logged, hole A: ", "As logged, hole Z-unplanned: 42 m below the sea floor 7.0 days after arriving.", "with a cross at its end",
 		"Logged until 8 Feb 2027 06:00 UTC: hole Z-unplanned is 42 m deep 7.0 days after arriving; no simulated hole of that name came so far.", "log.csv"} {
 		if !strings.Contains(html, want) {
@@ -62,7 +62,7 @@ func TestALogIsDrawnAndToldOnThePageAndInTheTables(t *testing.T) {
 		t.Error("no table of the log")
 	}
 	r.Log.Lines = r.Log.Lines[:len(r.Log.Lines)-2]
-	html = printed(t, func(w io.Writer) error { return page.Report(w, r) })
+	html = onPage(t, func(w io.Writer) error { return page.Report(w, r) })
 	if want := "hole A came to"; !strings.Contains(html, want) {
 		t.Errorf("the page does not hold %q", want)
 	}
@@ -70,7 +70,7 @@ func TestALogIsDrawnAndToldOnThePageAndInTheTables(t *testing.T) {
 
 func TestAPageWithoutALogSpeaksOfNone(t *testing.T) {
 	r := outputtest.ReportOn(outputtest.Ordinary())
-	html := printed(t, func(w io.Writer) error { return page.Report(w, r) })
+	html := onPage(t, func(w io.Writer) error { return page.Report(w, r) })
 	if strings.Contains(strings.ToLower(html), "as logged") {
 		t.Error("the page speaks of a log")
 	}

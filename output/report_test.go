@@ -30,7 +30,7 @@ func TestReportChartsTablesAndWorkbookOfAnySummaryAreWritten(t *testing.T) {
 	none := func() *result.Summary { return &result.Summary{StoppedEarly: true} }
 	for name, summary := range map[string]func() *result.Summary{"ordinary": outputtest.Ordinary, "single": outputtest.Single, "never reached": outputtest.NeverReachedAlternate, "long names": outputtest.LongNames, "none": none} {
 		r := outputtest.ReportOn(summary())
-		html := printed(t, func(w io.Writer) error { return page.Report(w, r) })
+		html := onPage(t, func(w io.Writer) error { return page.Report(w, r) })
 		if bad := regexp.MustCompile(`NaN|Inf|ZgotmplZ|%!`).FindString(html); bad != "" {
 			t.Errorf("%s: the page holds %q", name, bad)
 		}
@@ -124,7 +124,7 @@ func TestPageWorkbookCSVAndJSONHoldTheSameFigures(t *testing.T) {
 		same("consumable", at(t, c, "p90"), csvs["consumables"][i]["p90"], book["consumables"][i]["p90"], html["consumables"][i]["p90"])
 	}
 	same("days of replication 1", 44.5, csvs["replications"][1]["whole.needed"], book["replications"][1]["whole.needed"])
-	facts := regexp.MustCompile(`<dd><data value="([^"]+)"`).FindAllStringSubmatch(printed(t, func(w io.Writer) error { return page.Report(w, r) }), -1)
+	facts := regexp.MustCompile(`<dd><data value="([^"]+)"`).FindAllStringSubmatch(onPage(t, func(w io.Writer) error { return page.Report(w, r) }), -1)
 	same("headline", total["p50"], facts[0][1])
 	same("headline", at(t, asJSON, "within_allotted.chance_primary"), facts[2][1])
 	if compared < 100 {
@@ -198,7 +198,7 @@ func readBook(t *testing.T, r *output.Report) map[string]table {
 // readPage reads the values of the data elements of all tables of the page.
 func readPage(t *testing.T, r *output.Report) map[string]table {
 	t.Helper()
-	return tablesOf(printed(t, func(w io.Writer) error { return page.Report(w, r) }))
+	return tablesOf(onPage(t, func(w io.Writer) error { return page.Report(w, r) }))
 }
 
 // tablesOf are the tables of a page.
@@ -239,7 +239,7 @@ func TestTheDictionaryTellsEveryColumnOfEveryFile(t *testing.T) {
 }
 
 func TestNothingOnThePageIsFetchedOrRun(t *testing.T) {
-	html := printed(t, func(w io.Writer) error { return page.Report(w, outputtest.ReportOn(outputtest.LongNames())) })
+	html := onPage(t, func(w io.Writer) error { return page.Report(w, outputtest.ReportOn(outputtest.LongNames())) })
 	for _, bad := range []string{"<script", "<link", "<img", "@import", "url(", "src=", "xlink:href", "javascript:"} {
 		if strings.Contains(html, bad) {
 			t.Errorf("the page holds %s", bad)
@@ -258,7 +258,7 @@ func TestNothingOnThePageIsFetchedOrRun(t *testing.T) {
 func TestNamesFromFilesAreTextOnThePage(t *testing.T) {
 	s := outputtest.Ordinary()
 	s.Scenario, s.Sites[0].Name, s.Drivers[0].Name = `<script>alert("x")</script>`, `"><b>bold`, "<i>"
-	html := printed(t, func(w io.Writer) error { return page.Report(w, outputtest.ReportOn(s)) })
+	html := onPage(t, func(w io.Writer) error { return page.Report(w, outputtest.ReportOn(s)) })
 	for _, bad := range []string{"<script", "<b>", "<i>", "<chert>", "<hand>"} {
 		if strings.Contains(html, bad) {
 			t.Errorf("a name became %s of the page", bad)

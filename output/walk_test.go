@@ -44,7 +44,7 @@ func shownOnPage(t *testing.T, markup string) map[string][]map[string]string {
 func TestAFigureReadsAlikeWhereverItStands(t *testing.T) {
 	r := outputtest.ReportOn(outputtest.Ordinary())
 	csvs, book, asJSON := readCSV(t, r), readBook(t, r), tree(t, r.Summary)
-	markup := printed(t, func(w io.Writer) error { return page.Report(w, r) })
+	markup := onPage(t, func(w io.Writer) error { return page.Report(w, r) })
 	shown := shownOnPage(t, markup)
 	printout := printed(t, func(w io.Writer) error { return text.Simulation(w, r.Summary, text.Detail{All: true}) })
 	walked := 0

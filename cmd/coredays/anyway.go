@@ -24,7 +24,7 @@ func (g *gate) addFlags(cmd *cobra.Command) {
 // for each; what is hardly likely is a warning.
 func (g *gate) pass(v *voyage.Voyage) (checked string, warnings []string, err error) {
 	found := check.Plan(v, sim.Estimate(v))
-	checked = text.CheckedWords(found)
+	checked = strings.TrimSpace(text.CheckedWords(found) + " " + text.HardestWords(found))
 	for _, line := range text.Unlikely(found) {
 		warnings = append(warnings, "Unlikely: "+line)
 	}

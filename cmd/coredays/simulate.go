@@ -11,6 +11,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"coredays/cmd/coredays/call"
+	"coredays/model/basis"
 	"coredays/model/result"
 	"coredays/model/voyage"
 	"coredays/output/json"
@@ -116,6 +117,7 @@ type prepared struct {
 	v        *voyage.Voyage
 	invented bool     // the demonstration
 	checked  string   // what the check says, in a sentence
+	based    string   // whose numbers it rests on
 	warnings []string // of the check
 	log      *result.Log
 }
@@ -140,6 +142,7 @@ func (s *simulation) prepare(args []string) (*prepared, error) {
 	if p.checked, p.warnings, err = s.pass(p.v); err != nil {
 		return nil, err
 	}
+	p.based = text.BasedOn(basis.Of(p.v))
 	p.log, err = s.files.readLog(p.v.Plan)
 	return p, err
 }
@@ -148,7 +151,7 @@ func (s *simulation) prepare(args []string) (*prepared, error) {
 func (s *simulation) conclude(ctx context.Context, p *prepared, results *statistics.Results, run sim.Run, stdout, stderr io.Writer) error {
 	summary := s.describe(results)
 	summary.Anyway, summary.Warnings = s.anyway, slices.Concat(p.warnings, summary.Warnings, p.notes())
-	summary.Checked = p.checked
+	summary.Checked, summary.Based = p.checked, p.based
 	summary.Invented, summary.Settings = p.invented, s.settings
 	printed := errors.Join(s.tell(summary, stdout), s.tellLog(summary, p.log, stdout))
 	orders := s.bestOrder(ctx, p.v, p.args, run, summary, stderr)

@@ -62,7 +62,7 @@ func (i *inspector) casingLoad(s *voyage.Site, item *voyage.Item, c *plan.Casing
 	casing := unit.Force(each/0.3048*float64(c.To)*buoyedInSeawater) * unit.PoundForce
 	load := hung.HookLoad(i.conditions(h)).Total() + casing
 	t := &i.plan.Ship.Tubulars
-	f := Finding{Site: s.Name, Hole: item.Name, What: fmt.Sprintf("hook load with %s of %s casing, its heave left out", unit.Length(c.To).Tell(), c.Name), Kind: "hook load with casing",
+	f := Finding{Site: s.Name, Hole: item.Name, What: fmt.Sprintf("hook load with %s of %s casing, its heave left out", unit.Length(c.To).Tell(), c.Name), Kind: "hook load with casing", Borne: true,
 		Value: float64(load / klbf), Limit: float64(t.Carries() / klbf), Unit: "klbf", Path: at + ".to",
 		Source: "derrick and hoist; weight of casing by its size from memory"}
 	if load > t.Carries() {

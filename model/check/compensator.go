@@ -49,7 +49,7 @@ func (i *inspector) compensatorLoad(s *voyage.Site, deepest unit.Depth) {
 	rated := i.plan.Ship.Compensator.Load
 	verdict := between(float64(load.Static()), rated.Value, rated.Value+float64(load.Travelling))
 	i.note(Finding{Site: s.Name, What: fmt.Sprintf("load on the heave compensator with %s of string, all travelling gear counted", hung.Length().Tell()),
-		Kind: "load on the heave compensator", Verdict: remembered(verdict, rated.Source),
+		Kind: "load on the heave compensator", Borne: true, Verdict: remembered(verdict, rated.Source),
 		Value: float64(load.Static() / klbf), Limit: rated.Value / float64(klbf), Unit: "klbf", Source: "rated load: " + rated.Source})
 }
 

@@ -3,6 +3,7 @@ package check
 import (
 	"math"
 
+	"coredays/model/geo"
 	"coredays/model/places"
 	"coredays/model/rig"
 	"coredays/model/unit"
@@ -140,9 +141,14 @@ func (i *inspector) routes() {
 		if leg.Length >= wholeCell {
 			verdict = Stop
 		}
-		i.note(Finding{What: "over land from " + leg.From + " to " + leg.To + " near " + leg.Near.String() + "; give waypoints with via", Verdict: verdict, Path: leg.Path,
+		i.note(Finding{What: "over land from " + leg.From + " to " + leg.To + " near " + toTenth(leg.Near).String() + "; give waypoints with via", Verdict: verdict, Path: leg.Path,
 			Value: float64(leg.Length / unit.NauticalMile), Limit: float64(wholeCell / unit.NauticalMile), Unit: "nmi", Source: landSource})
 	}
+}
+
+// toTenth is a position to a tenth of a degree: where a way meets a cell of half a degree is not known more closely.
+func toTenth(p geo.Position) geo.Position {
+	return geo.Position{Latitude: math.Round(10*p.Latitude) / 10, Longitude: math.Round(10*p.Longitude) / 10}
 }
 
 const landSource = "mean height of cells; land within 100 nmi of a port is left out, further than any canal is stopped: " + places.ReliefSource

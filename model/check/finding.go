@@ -30,6 +30,8 @@ type Finding struct {
 	Least      bool    // the limit is the least that the value may be, rather than the most
 	Unit       string  // empty for counts
 	Source     string  // of the limit
+	// Borne is set where ship and string bear or reach something: a load, a length of pipe.
+	Borne bool
 	// Chance that it goes well all the same, where that is known: what is unlikely is no reason to stop.
 	Chance *float64
 	Path   string // of what is at fault in the scenario, such as "sites[0].holes[1].core[0].to"

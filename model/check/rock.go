@@ -42,7 +42,7 @@ func (i *inspector) bitWeight(s *voyage.Site, item *voyage.Item) {
 	})
 	if rotated != "" {
 		usable := float64(i.board.Assembly.UsableBitWeight(drillstring.Seawater) / klbf)
-		i.note(Finding{Site: s.Name, Hole: item.Name, What: "weight on bit for " + rotated, Kind: "weight on bit for the hardest rock", Verdict: min(atMost(needs(rotated), usable), Caution),
+		i.note(Finding{Site: s.Name, Hole: item.Name, What: "weight on bit for " + rotated, Kind: "weight on bit for the hardest rock", Borne: true, Verdict: min(atMost(needs(rotated), usable), Caution),
 			Value: needs(rotated), Limit: usable, Unit: "klbf", Source: weightSource, Path: "core", Cure: "more collars; with less weight the rock is cut slower"})
 	}
 	if extended != "" && needs(extended) > extendedWeight {

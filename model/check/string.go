@@ -102,14 +102,14 @@ func (i *inspector) load(s *voyage.Site, hung drillstring.String) {
 	} else if verdict == Caution {
 		limit, source = drillstring.HeaviestRun, "strings that are run and stopped weigh up to about 700 klbf (common practice, from memory)"
 	}
-	i.note(Finding{Site: s.Name, What: fmt.Sprintf("hook load with %s, heave of %s included", hung.Length().Tell(), h.Height.Tell()), Kind: "hook load, heave included", Verdict: verdict,
+	i.note(Finding{Site: s.Name, What: fmt.Sprintf("hook load with %s, heave of %s included", hung.Length().Tell(), h.Height.Tell()), Kind: "hook load, heave included", Borne: true, Verdict: verdict,
 		Value: float64(load.Total() / klbf), Limit: float64(limit / klbf), Unit: "klbf", Source: source})
 }
 
 func (i *inspector) pipeRating(s *voyage.Site, hung drillstring.String) {
 	h := i.heave(s, activity.Tripping)
 	worst := hung.Worst(i.conditions(h))
-	i.note(Finding{Site: s.Name, What: "tension of " + worst.Section.Name + fmt.Sprintf(" in %s of heave, roll bending it", h.Height.Tell()), Kind: "tension of the pipe in heave, roll bending it", Verdict: atMost(float64(worst.Tension), float64(worst.Carries)),
+	i.note(Finding{Site: s.Name, What: "tension of " + worst.Section.Name + fmt.Sprintf(" in %s of heave, roll bending it", h.Height.Tell()), Kind: "tension of the pipe in heave, roll bending it", Borne: true, Verdict: atMost(float64(worst.Tension), float64(worst.Carries)),
 		Value: float64(worst.Tension / klbf), Limit: float64(worst.Carries / klbf), Unit: "klbf",
 		Source: "90 % of the rating of the pipe body (Lapeyrouse 2nd ed. as reproduced), less for bending; built-in pipe table"})
 }
@@ -129,7 +129,7 @@ func (i *inspector) margin(s *voyage.Site, hung drillstring.String) {
 	case left < kept:
 		verdict = Caution
 	}
-	i.note(Finding{Site: s.Name, What: fmt.Sprintf("margin of overpull in %s of heave", h.Height.Tell()), Kind: "margin of overpull in heave", Verdict: verdict,
+	i.note(Finding{Site: s.Name, What: fmt.Sprintf("margin of overpull in %s of heave", h.Height.Tell()), Kind: "margin of overpull in heave", Borne: true, Verdict: verdict,
 		Value: float64(left / klbf), Limit: float64(kept / klbf), Least: true, Unit: "klbf", Source: source})
 }
 

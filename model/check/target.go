@@ -16,8 +16,8 @@ func (i *inspector) target(s *voyage.Site, item *voyage.Item) {
 	}
 	depth, tubulars := i.below(s, target), &i.plan.Ship.Tubulars
 	onBoard := tubulars.Length() + i.board.Assembly.Length()
-	i.note(Finding{Site: s.Name, Hole: item.Name, What: "pipe on board for the target", Verdict: atMost(float64(depth), float64(onBoard)),
+	i.note(Finding{Site: s.Name, Hole: item.Name, What: "pipe on board for the target", Borne: true, Verdict: atMost(float64(depth), float64(onBoard)),
 		Value: float64(depth), Limit: float64(onBoard), Unit: "m", Source: "drill pipe and assembly on board", Cure: "more pipe under string, or a shallower target"})
-	i.note(Finding{Site: s.Name, Hole: item.Name, What: "string reaches the target", Verdict: atMost(float64(depth), float64(i.reach.Length)),
+	i.note(Finding{Site: s.Name, Hole: item.Name, What: "string reaches the target", Borne: true, Verdict: atMost(float64(depth), float64(i.reach.Length)),
 		Value: float64(depth), Limit: float64(i.reach.Length), Unit: "m", Source: i.reachSource(), Cure: "a stronger or lighter string, or a shallower target"})
 }

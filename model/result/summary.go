@@ -41,6 +41,7 @@ type Summary struct {
 	Consumables []Consumable
 	Warnings    []string
 	Checked     string // what the check of the plan found, in a sentence; empty where nobody looked
+	Based       string // how many numbers the answer rests on, and whose they are, in a sentence; likewise
 }
 
 // Needed is the whole programme of primary sites done, without a deadline, port to port.

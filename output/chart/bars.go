@@ -42,8 +42,10 @@ func lyingChart(c *Chart, axis string, rows []lyingRow) {
 			p.Add(lyingBar(deep, 0, r.value, y, 0.3))
 		}
 		p.Add(remarks(remark{x: max(0, end), y: y, text: r.label, align: 1, dx: 2}))
+		c.labels = max(c.labels, lettering(8, ink).Width(r.label)+10)
 		c.Desc += r.name + ": " + r.label + ". "
 	}
+	c.most = most
 	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = least*1.1, most*1.25+1e-9, -float64(len(rows))+0.5, 0.6
 	step := roundStep(p.X.Max, 8)
 	p.X.Tick.Marker = evenly(0, p.X.Max, step, func(x float64) string { return words.Figures(x) })

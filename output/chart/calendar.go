@@ -109,12 +109,16 @@ func calendarRow(p *plot.Plot, site *result.Site, row float64, last plotter.XY) 
 func rangesKey(right bool, y float64, replications int) drawing {
 	of := words.OrLess(", P10 to P90", replications > 1)
 	return func(c draw.Canvas, at func(x, y float64) vg.Point) {
+		of, each := of, vg.Length(100)
+		if c.Max.X-c.Min.X < phoneWidth {
+			of, each = "", 46 // what they reach from and to is in the words above
+		}
 		left := c.Min.X + 6
 		if right {
-			left = c.Max.X - 190
+			left = c.Max.X - 2*each + 10
 		}
 		for i, name := range []string{"arrives" + of, "leaves" + of} {
-			p := vg.Point{X: left + vg.Length(i)*100, Y: at(0, y).Y}
+			p := vg.Point{X: left + vg.Length(i)*each, Y: at(0, y).Y}
 			remark{text: name, align: 1, dx: 2, color: []color.Color{ochre, plum}[i], bare: true}.write(c, p)
 			c.DrawGlyphNoClip(draw.GlyphStyle{Color: []color.Color{ochre, plum}[i], Radius: 2.6, Shape: []draw.GlyphDrawer{draw.TriangleGlyph{}, draw.SquareGlyph{}}[i]}, p)
 		}

@@ -27,6 +27,11 @@ type Chart struct {
 	Key           string // how to read it
 	width, height vg.Length
 	panels        []panel
+	names         plot.Ticker // of the rows of all panels; nil where each panel has an axis of its own
+	inScale       bool        // as long upwards as across: a map
+	class         string      // of its element
+	most          float64     // of the values that have a label behind them
+	labels        vg.Length   // room that the longest of these takes
 	Behind        []*sheet.Table
 }
 
@@ -68,8 +73,8 @@ func (c *Chart) element(height vg.Length, drawOn func(draw.Canvas)) (template.HT
 	text := b.String()
 	start := strings.Index(text, "<svg")
 	end := strings.Index(text[start:], ">") + start
-	open := fmt.Sprintf(`<svg xmlns="http://www.w3.org/2000/svg" class="chart" width="%.0f" height="%.0f" viewBox="0 0 %.6g %.6g" role="img" aria-labelledby="%[5]s-t %[5]s-d">`+
-		"\n<title id=\"%[5]s-t\">%[6]s</title>\n<desc id=\"%[5]s-d\">%[7]s</desc>", c.width.Points()*4/3, height.Points()*4/3, c.width.Points(), height.Points(),
+	open := fmt.Sprintf(`<svg xmlns="http://www.w3.org/2000/svg" class="%s" width="%.0f" height="%.0f" viewBox="0 0 %.6g %.6g" role="img" aria-labelledby="%[6]s-t %[6]s-d">`+
+		"\n<title id=\"%[6]s-t\">%[7]s</title>\n<desc id=\"%[6]s-d\">%[8]s</desc>", words.OrElse(c.class, "chart"), c.width.Points()*4/3, height.Points()*4/3, c.width.Points(), height.Points(),
 		c.Name, html.EscapeString(words.Printable(c.Title)), html.EscapeString(words.Printable(c.Desc)))
 	return template.HTML(open + shortened(text[end+1:])), nil // all that comes from files is escaped, here and by vgsvg
 }

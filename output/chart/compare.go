@@ -22,7 +22,7 @@ func Alternatives(c *result.Comparison) []*Chart {
 	}
 	list := alternatives.ByMerit(c)
 	r := &rowsChart{marked: slices.Index(list, c.Planned), Chart: Chart{Name: "alternatives", Title: sheet.Titles[c.Question],
-		Key: "Left: days of the whole programme, no deadline: P50 as a circle, P10 to P90 as a line; upright dashes: the sea days. Middle: what gets done within the days; full circle: all of rank 1, " +
+		Key: "First panel: days of the whole programme, no deadline: P50 as a circle, P10 to P90 as a line; upright dashes: the sea days. Second: what gets done within the days; full circle: all of rank 1, " +
 			"open square: everything. " + words.OrLess("Arrow: the order of the scenario. ", c.Planned >= 0) + moreKey(c),
 	}, table: sheet.Alternatives(c).Only(append([]string{"alternative", "row", "sea_days", "days_p10", "days_p50", "days_p90", "chance_primary", "chance_all"}, sheet.ShownMore...)...)}
 	for _, i := range list {
@@ -51,7 +51,7 @@ func moreKey(c *result.Comparison) string {
 	if len(c.Alternatives) == 1 || c.Replications < 2 {
 		return ""
 	}
-	return "Right: " + words.OrElse(words.OrLess("mean days", alternatives.ByDays(c)), "points of rank 1 done") + " more than " + alternatives.AgainstName(c) + " (upright line), which decides, with its interval; " +
+	return "Third: " + words.OrElse(words.OrLess("mean days", alternatives.ByDays(c)), "points of rank 1 done") + " more than " + alternatives.AgainstName(c) + " (upright line), which decides, with its interval; " +
 		"open circle: indistinguishable from the first, full circle: behind it, square: the first; " + alternatives.HeldWords(c) + ". " +
 		words.OrLess("The number of a row is in the table too.", len(c.Alternatives) > 2)
 }

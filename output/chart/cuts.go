@@ -22,8 +22,8 @@ func Cuts(c *result.Comparison) []*Chart {
 	}
 	var list []*result.Cut
 	r := &rowsChart{marked: -1, Chart: Chart{Name: "cuts", Title: "Days saved by leaving out one thing, and the chances of the rest",
-		Key: "Left: mean days saved as a point, P10 to P90 as a line; one thing less may cost days once in a while, where what comes later meets another sea. " +
-			"Right: what gets done within the days of what is left; full circle: all of rank 1, open square: everything; broken lines: the same as planned.",
+		Key: "First panel: mean days saved as a point, P10 to P90 as a line; one thing less may cost days once in a while, where what comes later meets another sea. " +
+			"Second: what gets done within the days of what is left; full circle: all of rank 1, open square: everything; broken lines: the same as planned.",
 	}, table: sheet.Cuts(c).Only("without", "row", "saves_mean", "saves_p10", "saves_p50", "saves_p90", "core_less_mean", "core_less_low", "core_less_high")}
 	for cut := range sheet.CutsInOrder(c) {
 		list = append(list, cut)

@@ -48,6 +48,7 @@ func DoneChart(s *result.Summary) *Chart {
 		}
 		row += 0.5
 	}
+	c.most, c.labels = 100, 26
 	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = -1.5, 108, -row+0.2, 0.7
 	p.X.Tick.Marker = evenly(0, 100, step, name)
 	p.Y.Tick.Marker, p.Y.Tick.Length, p.Y.LineStyle.Width = ticks, 0, 0

@@ -101,7 +101,13 @@ func graticule(s *sheetOf) drawing {
 		for _, l := range lines {
 			line(draw.LineStyle{Color: faint, Width: 0.6}, l)(c, at)
 		}
-		for _, l := range labels {
+		var taken []vg.Rectangle
+		for _, l := range labels { // on a telephone not all have room
+			box := l.box(at(l.x, l.y))
+			if meets(box, taken) {
+				continue
+			}
+			taken = append(taken, box)
 			c.FillText(lettering(7, stone), at(l.x, l.y).Add(vg.Point{X: l.dx, Y: l.dy}), l.text)
 		}
 	}

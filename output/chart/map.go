@@ -84,7 +84,7 @@ func trackChart(r *output.Report) *Chart {
 	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = s.west, s.east, s.low, s.high
 	p.Add(land(s), graticule(s))
 	p.Add(line(draw.LineStyle{Color: deep, Width: 1.4}, s.points(track)))
-	c := &Chart{Name: "track", Title: "The track", width: chartWidth, height: chartWidth * vg.Length((s.high-s.low)/(s.east-s.west)),
+	c := &Chart{Name: "track", Title: "The track", inScale: true, width: chartWidth, height: chartWidth * vg.Length((s.high-s.low)/(s.east-s.west)),
 		Key: fmt.Sprintf("Great circles between ports (squares), sites (points) and alternate sites (rings) on Lambert's azimuthal equal-area projection about %s: areas are true, the scale about the middle; "+
 			"shaded: cells whose mean height is above the sea (%s). Where marks lie close together not all have room for their name. No chart to sail by.", roughly(s.projection.Centre), places.ReliefSource)}
 	c.Desc = "Map of the track: " + s.mark(p, r.Plan) + "."

@@ -29,7 +29,7 @@ func Morning(m *morning.Page) (list []*Chart) {
 func morningAhead(m *morning.Page) *rowsChart {
 	items := sheet.MorningAhead(m)
 	r := &rowsChart{marked: -1, Chart: Chart{Name: "morning-ahead", Title: "What is to come",
-		Key: "Left: when each is done, where it is: P50 as a circle, P10 to P90 as a line; upright dashes: the latest arrival in port. Right: how often it is done whole; of the port, how often she is there in time."},
+		Key: "First panel: when each is done, where it is: P50 as a circle, P10 to P90 as a line; upright dashes: the latest arrival in port. Second: how often it is done whole; of the port, how often she is there in time."},
 		table: sheet.MorningItems(m)}
 	since := func(seconds float64) float64 { return (seconds - m.At.Sub(m.Sails).Seconds()) / float64(unit.Day) }
 	late := since(m.ArriveBy.Sub(m.Sails).Seconds())
@@ -53,7 +53,7 @@ func morningAhead(m *morning.Page) *rowsChart {
 			row: func(p *plot.Plot, i int, y float64) {
 				upright(p, draw.LineStyle{Color: ink, Width: 1, Dashes: dashes[2]}, late, y, 0.5)
 				if y == 0 {
-					p.Add(remarks(remark{x: late, y: y, dy: 18, text: "latest in port", align: 1, bare: true}))
+					p.Add(remarks(remark{x: late, y: y, dy: 18, text: "latest in port", align: 1, bare: true, inside: true}))
 				}
 				if items[i].Finished.N > 0 && words.Defined(rows[i].P50) {
 					spreadAt(p, rows[i], y)

@@ -66,7 +66,8 @@ func (r *rowsChart) part(from, to int) *Chart {
 	for k, side := range r.sides {
 		p := side.plot(from, to)
 		if k == 0 {
-			p.Y.Tick.Marker = r.margin(from, to)
+			c.names = r.margin(from, to)
+			p.Y.Tick.Marker = c.names
 		}
 		c.panels = append(c.panels, panel{p, at, at + side.width})
 		at += side.width

@@ -25,7 +25,7 @@ func Sea(r *output.Report) *Chart {
 		return nil
 	}
 	c := &Chart{Name: "sea", Title: "Sea and time below the limit of coring, by month", width: chartWidth, height: 8.5 * vg.Centimeter,
-		Key: "Left: mean significant wave height (Hs). Right: share of the time below the height at which coring stops. The shaded months are those of the expedition, " +
+		Key: "First panel: mean significant wave height (Hs). Second: share of the time below the height at which coring stops. The shaded months are those of the expedition, " +
 			"from sailing to P90 of the whole programme. The sea is as the simulation makes it.",
 		Behind: []*sheet.Table{sheet.Sea(r.Seas)}}
 	heights, work := newPlot("", "mean Hs (m)"), newPlot("", "workable (% of the time)")

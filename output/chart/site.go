@@ -43,8 +43,8 @@ func siteChart(r *output.Report, n int) *Chart {
 }
 
 // siteKey says how the chart of a site is read.
-const siteKey = "Left: layers, and each hole's way down, P50 as a line and P10 to P90 as a band; depths that fewer than half of the holes begun came to are left out. Tasks and logging take the time between. " +
-	"Right: by depth, the share of what was cored that came up (dashes) and of the section that came up in at least one hole (line, filled)."
+const siteKey = "First panel: layers, and each hole's way down, P50 as a line and P10 to P90 as a band; depths that fewer than half of the holes begun came to are left out. Tasks and logging take the time between. " +
+	"Second: by depth, the share of what was cored that came up (dashes) and of the section that came up in at least one hole (line, filled)."
 
 // behindSite are the tables behind the chart of a site.
 func behindSite(r *output.Report, site *result.Site) []*sheet.Table {

@@ -19,8 +19,8 @@ func Study(s *result.Study) []*Chart {
 		return nil
 	}
 	r := &rowsChart{marked: -1, Chart: Chart{Name: "plans", Title: "Plans",
-		Key: "Left: days of the whole programme, no deadline: P50 as a circle, P10 to P90 as a line; upright dashes: the sea days. Middle: what gets done within the days; full circle: all of rank 1, " +
-			"open square: everything. Right: core recovered within the days. The number of a row is in the table too.",
+		Key: "First panel: days of the whole programme, no deadline: P50 as a circle, P10 to P90 as a line; upright dashes: the sea days. Second: what gets done within the days; full circle: all of rank 1, " +
+			"open square: everything. Third: core recovered within the days. The number of a row is in the table too.",
 	}, table: sheet.StudyForPeople(s)}
 	for i := range s.Plans {
 		r.names, r.words = append(r.names, planLabel(s, i)), append(r.words, planWords(s, i))

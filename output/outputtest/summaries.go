@@ -30,6 +30,7 @@ func Ordinary() *result.Summary {
 	s := &result.Summary{
 		Scenario: "Ridge of the Terns", File: "terns.yaml", Ship: "riserless drillship", Seed: 7, Replications: 400,
 		Sails:  time.Date(2027, 1, 14, 8, 0, 0, 0, time.UTC),
+		Deck:   result.Deck{MostCores: Spread(400, 22.1, 18, 22, 27, 0.3), Behind: SpreadInDays(400, 0.26, 0.09, 0.25, 0.5, 0.01)},
 		InPort: SpreadInDays(400, 4.9, 3, 5, 6, 0.2),
 		Allotted: result.Allotted{
 			SeaDays: 40 * unit.Day, ChanceAll: 0.3775, ChancePrimary: 0.9925, Late: 0.0025,
@@ -124,6 +125,7 @@ func Single() *result.Summary {
 	s.InPort = SpreadInDays(1, 5, 5, 5, 5, 0)
 	s.Allotted.InHand, s.Allotted.Recovered = SpreadInDays(1, 0.9, 0.9, 0.9, 0.9, 0), Spread(1, 1712, 1712, 1712, 1712, 0)
 	s.Allotted.OfPrimary, s.Allotted.OfAlternates = s.Allotted.Recovered, Spread(1, 0, 0, 0, 0, 0)
+	s.Deck = result.Deck{MostCores: Spread(1, 22, 22, 22, 22, 0), Behind: SpreadInDays(1, 0.25, 0.25, 0.25, 0.25, 0)}
 	s.Needed.Total.N, s.Needed.Fits = 1, 0
 	for c := range s.Needed.ByClass {
 		s.Needed.ByClass[c].N = 1

@@ -103,11 +103,11 @@ func whyViewOf(c *result.Comparison) *whyView {
 // picturesOf sets charts into a page.
 func picturesOf(charts []*chart.Chart) (list []*picture, err error) {
 	for _, c := range charts {
-		svg, err := c.SVG()
+		p, err := pictureOf(c)
 		if err != nil {
 			return nil, err
 		}
-		list = append(list, &picture{c.Title, c.Key, svg, c.Behind})
+		list = append(list, p)
 	}
 	return list, nil
 }
@@ -125,7 +125,7 @@ func ordersViewOf(c *result.Comparison) (*ordersView, error) {
 	if c == nil {
 		return nil, nil
 	}
-	v := &ordersView{Notes: append(alternatives.MadeOf(c), c.Warnings...), Call: alternatives.Call(c)}
+	v := &ordersView{Notes: append(alternatives.MadeOf(c), alternatives.Warnings(c)...), Call: alternatives.Call(c)}
 	if !alternatives.Answers(c) {
 		return v, nil
 	}
@@ -141,6 +141,6 @@ func otherOrder(c *result.Comparison) []string {
 		return nil
 	}
 	best := &c.Alternatives[c.Best]
-	return []string{"Another order of the sites does better: " + best.Name + ". " +
+	return []string{"Another order of the sites does better: " + alternatives.Named(c, c.Best) + ". " +
 		words.Happens(best.Summary.Allotted.ChancePrimary, c.Replications, "With it everything of rank 1 at the primary sites gets done", "With it not everything of rank 1 gets done")}
 }

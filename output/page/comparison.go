@@ -53,7 +53,7 @@ type tableView struct {
 
 func comparisonViewOf(c *result.Comparison, program string) (*comparisonView, error) {
 	v := &comparisonView{Style: template.CSS(reportStyle), Title: words.OrElse(c.Title, "Unnamed scenario"), Sub: comparisonSub(c), Question: alternatives.Questions[c.Question],
-		Warnings: c.Warnings, Cautions: check.Cautions(), Run: sheet.Compared(c, program), Call: alternatives.Call(c)}
+		Warnings: alternatives.Warnings(c), Cautions: check.Cautions(), Run: sheet.Compared(c, program), Call: alternatives.Call(c)}
 	if !alternatives.Answers(c) {
 		v.Headline = alternatives.MadeOf(c)
 		return v, nil

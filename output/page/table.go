@@ -40,6 +40,9 @@ func numeric(k sheet.Kind) string {
 // cellHTML is one cell; a row is headed by its first column.
 func cellHTML(s *sheet.Table, row, column int) string {
 	text := html.EscapeString(s.Shown(row, column))
+	if s.Fields[column].Kind == sheet.OfWords {
+		text = string(said(s.Shown(row, column)))
+	}
 	if x, is := s.Rows[row][column].(float64); is && words.Defined(x) {
 		text = `<data value="` + words.Exact(x) + `">` + text + "</data>"
 	}

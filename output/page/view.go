@@ -21,6 +21,7 @@ type reportView struct {
 	Title, Sub  string
 	Dated       string // empty for none
 	Headline    []string
+	Why         []string // of the headline
 	Facts       []text.Fact
 	Warnings    []string
 	Pictures    map[string]*picture
@@ -48,7 +49,18 @@ type reportView struct {
 type picture struct {
 	Title, Key string
 	SVG        template.HTML
+	Phone      template.HTML // the same, drawn for a narrow screen
 	Behind     []*sheet.Table
+}
+
+// pictureOf sets a chart into a page.
+func pictureOf(c *chart.Chart) (*picture, error) {
+	svg, err := c.SVG()
+	if err != nil {
+		return nil, err
+	}
+	phone, err := c.PhoneSVG()
+	return &picture{c.Title, c.Key, svg, phone, c.Behind}, err
 }
 
 // siteView is a site with its chart and its holes.
@@ -73,15 +85,14 @@ type basisGroup struct {
 // reportViewOf gathers what the page shows.
 func reportViewOf(r *output.Report) (*reportView, error) {
 	s := r.Summary
-	v := &reportView{Style: template.CSS(reportStyle), Title: words.OrElse(s.Scenario, "Unnamed scenario"), Sub: subtitle(r), Dated: r.Dated, Headline: append(text.Headlines(s), otherOrder(r.Orders)...),
-		Facts: text.Facts(s), Warnings: s.Warnings, Pictures: map[string]*picture{}, Consumables: sheet.Consumables(s), Cautions: check.Cautions(),
+	v := &reportView{Style: template.CSS(reportStyle), Title: words.OrElse(s.Scenario, "Unnamed scenario"), Sub: subtitle(r), Dated: r.Dated, Headline: append(text.Answer(s), otherOrder(r.Orders)...), Why: whyOf(s),
+		Facts: append(text.Facts(s), text.MoreFacts(s, r.Found)...), Warnings: s.Warnings, Pictures: map[string]*picture{}, Consumables: sheet.Consumables(s), Cautions: check.Cautions(),
 		Run: sheet.Run(r).Only("what", "value"), Call: text.Call(s), BasisWords: text.BasisCounted(r.Basis) + " Three figures are P10, P50 and P90.", Matters: mattersSheet(r)}
 	for _, c := range chart.Of(r) {
-		svg, err := c.SVG()
+		pic, err := pictureOf(c)
 		if err != nil {
 			return nil, err
 		}
-		pic := &picture{c.Title, c.Key, svg, c.Behind}
 		if strings.HasPrefix(c.Name, "site-") {
 			pic.Key, v.SiteKey = "", c.Key // stated once, not for each site
 		}
@@ -89,6 +100,9 @@ func reportViewOf(r *output.Report) (*reportView, error) {
 	}
 	v.SiteTable = sheet.Sites(s).Only("site", "ranks", "days_p10", "days_p50", "days_p90", "waiting_p50", "waiting_p90", "recovered_p50", "recovered_percent_p50", "section_p50", "chance_reached", "chance_complete")
 	v.SiteTable.Name = "sites-in-short"
+	for i := range s.Sites {
+		v.SiteTable.Rows[i][0] = words.SiteName(&s.Sites[i])
+	}
 	v.ToolTable, v.Deck, v.LeftOut = sheet.Tools(s).Only("tool", "cores_p50", "cored_p50", "recovered_p50", "recovered_percent_p10", "recovered_percent_p50", "recovered_percent_p90"), text.Deck(&s.Deck), text.LeftOut(s)
 	holes := sheet.Holes(s)
 	for i := range s.Sites {
@@ -97,7 +111,7 @@ func reportViewOf(r *output.Report) (*reportView, error) {
 		if logged := text.LoggedWords(site, &stay); logged != "" {
 			about += " Logged " + logged
 		}
-		v.Sites = append(v.Sites, siteView{words.SiteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], strings.ReplaceAll(about, " %", "\u00a0%"), // no line begins with %
+		v.Sites = append(v.Sites, siteView{words.SiteName(site), v.Pictures[fmt.Sprintf("site-%d", i+1)], about,
 			holes.Where("site", site.Name).Only(holeColumns(site)...)})
 	}
 	v.verdicts(r)
@@ -109,6 +123,14 @@ func reportViewOf(r *output.Report) (*reportView, error) {
 		v.Basis = append(v.Basis, basisGroup{group, sheet.Basis(text.InGroup(r.Basis, group)).Only("site", "number", "low", "mid", "high", "unit", "varies", "from", "source")})
 	}
 	return v, nil
+}
+
+// whyOf is empty where nothing was simulated.
+func whyOf(s *result.Summary) []string {
+	if s.Replications == 0 {
+		return nil
+	}
+	return text.Why(s)
 }
 
 // holeColumns are the columns that the page has of a site's holes. Only holes that hang on others are ever not called for.

@@ -125,7 +125,7 @@ func (s *Table) filtered(book *excelize.File) error {
 
 // summarySheet is the answer in words, then its figures as numbers, then what was simulated.
 func summarySheet(r *output.Report) *Table {
-	return summaryOf(append(text.Headlines(r.Summary), text.CheckedWords(r.Found)), text.Facts(r.Summary), Run(r))
+	return summaryOf(append(text.Headlines(r.Summary), text.CheckedWords(r.Found)), append(text.Facts(r.Summary), text.MoreFacts(r.Summary, r.Found)...), Run(r))
 }
 
 // summaryOf is a summary of sentences, facts and what they rest on.

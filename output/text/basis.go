@@ -112,6 +112,11 @@ func BasisCounted(entries []basis.Entry) string {
 	return fmt.Sprintf("%d numbers: %d stated by the scenario, %d wholly or in part from memory or judgement.", len(entries), stated, memory)
 }
 
+// BasedOn is BasisCounted for an answer that does not list them.
+func BasedOn(entries []basis.Entry) string {
+	return "It rests on " + strings.TrimSuffix(BasisCounted(entries), ".") + " (coredays basis lists them)."
+}
+
 // basisColumns leave the numbers' names as much room as there is, so that each has one line where it can.
 func (p *Printer) basisColumns() []Column {
 	return []Column{WordColumn("number", max(44, p.width-60)), WordColumn("value", 26), WordColumn("varies by (%)", 15), WordColumn("source", sourceWidth)}

@@ -11,10 +11,14 @@ func (p *Printer) needed(s *result.Summary) error {
 	days := words.InDays(s.Needed.Total)
 	p10, p50, p90 := words.Quantiles(days, words.DayPlaces)
 	if p10 == "" {
-		p.Say("%s d, port to port", p50)
+		p.Say("%s d, port to port.", p50)
+		p.Says(CoreWords(&s.Recovery))
+		p.Says(Deck(&s.Deck))
 		return nil
 	}
 	p.Say("P10 %s d, P50 %s d%s, P90 %s d, port to port.", p10, p50, plusMinus(days), p90)
+	p.Says(CoreWords(&s.Recovery))
+	p.Says(Deck(&s.Deck))
 	return nil
 }
 

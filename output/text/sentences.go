@@ -8,8 +8,16 @@ import (
 	"coredays/output/words"
 )
 
-// Headlines tell the answer in sentences.
+// Headlines tell the answer in sentences, and why it is so.
 func Headlines(s *result.Summary) []string {
+	if s.Replications == 0 {
+		return Answer(s)
+	}
+	return append(Answer(s), Why(s)...)
+}
+
+// Answer tells the answer in sentences.
+func Answer(s *result.Summary) []string {
 	if s.Replications == 0 {
 		return []string{"No replication finished, so there is no answer."}
 	}
@@ -19,18 +27,16 @@ func Headlines(s *result.Summary) []string {
 		return []string{fmt.Sprintf("The whole programme needs %s days, port to port.", p50),
 			words.Happens(s.Allotted.ChanceAll, s.Replications, "It fits into the "+sea+" sea days", "It does not fit into the "+sea+" sea days")}
 	}
-	return append([]string{
+	return []string{
 		fmt.Sprintf("Half of the expeditions need more than %s days for the whole programme, port to port; one in ten more than %s, nine in ten more than %s.", p50, p90, p10),
 		words.Happens(s.Allotted.ChanceAll, s.Replications, "In the "+sea+" sea days it gets done", "In the "+sea+" sea days it does not get done") + " " +
 			words.Happens(s.Allotted.ChancePrimary, s.Replications, "Everything of rank 1 at the primary sites gets done", "Not everything of rank 1 at the primary sites gets done"),
-	}, Why(s)...)
+	}
 }
 
 // CheckedWords says the verdict of the check in a sentence.
 func CheckedWords(found []check.Finding) string {
-	worst := check.Worst(found)
-	text := Mark(worst) + " The check finds " + many(len(check.Of(found, check.Stop)), "stop") + " and " + many(len(check.Of(found, check.Caution)), "caution")
-	return text + "."
+	return Mark(check.Worst(found)) + " The check finds " + many(len(check.Of(found, check.Stop)), "stop") + " and " + many(len(check.Of(found, check.Caution)), "caution") + "."
 }
 
 // Facts are the figures of the headline.

@@ -57,8 +57,11 @@ func (p *Printer) title(s *result.Summary) {
 	if s.Checked != "" {
 		p.Paragraph("", Indent, s.Checked)
 	}
+	if s.Based != "" {
+		p.Paragraph("", Indent, s.Based)
+	}
 	if s.Replications >= 2 {
-		p.Paragraph("", Indent, "P10, P50, P90: one expedition in ten, five in ten, nine in ten stay below the figure.")
+		p.Paragraph("", Indent, "P10, P50, P90: 1, 5 and 9 expeditions in 10 stay below the figure.")
 	}
 }
 
@@ -67,5 +70,5 @@ func inPort(days result.Spread) string {
 		return ""
 	}
 	days = words.InDays(days)
-	return fmt.Sprintf(", after %s days in port, not included below", words.Ranged(days, words.DayPlaces))
+	return fmt.Sprintf(", after %s days in port, not counted", words.Ranged(days, words.DayPlaces))
 }

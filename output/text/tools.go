@@ -23,11 +23,7 @@ func (p *Printer) tools(s *result.Summary) error {
 	}
 	all := s.Recovery
 	rows = append(rows, toolRow("all tools", result.ToolRecovery{Cores: all.Cores, Cored: all.Cored, Recovered: all.Recovered, Percent: all.Percent}))
-	if err := p.Table(cols, rows); err != nil {
-		return err
-	}
-	p.Says(Deck(&s.Deck))
-	return nil
+	return p.Table(cols, rows)
 }
 
 // Deck says how fast cores are recovered and whether the laboratory keeps pace; empty where nothing was cored.

@@ -14,12 +14,21 @@ import (
 // Why are the sentences that say why what gets done is not what the days needed let one expect; none where nothing
 // needs saying.
 func Why(s *result.Summary) (list []string) {
-	for _, sentence := range []string{turning(s), beforeAll(s), unused(s)} {
+	for _, sentence := range []string{tooMany(s), turning(s), beforeAll(s), unused(s)} {
 		if sentence != "" {
 			list = append(list, sentence)
 		}
 	}
 	return list
+}
+
+// tooMany tells of a programme that hardly any expedition has the days for, and what helps.
+func tooMany(s *result.Summary) string {
+	least, sea := words.InDays(s.Needed.Total).P10, s.Allotted.SeaDays.Days()
+	if s.Replications < 2 || !(least > sea) {
+		return ""
+	}
+	return fmt.Sprintf("Nine in ten expeditions need more than %s days, and there are %s: coredays compare --drop says what to leave out.", words.Fixed(least, words.DayPlaces), words.Given(sea))
 }
 
 // apartBy is from which difference on chances are told apart: what a reader sees in whole per cent.

@@ -21,23 +21,31 @@ func Printable(text string) string {
 	}, text)
 }
 
-// Wrap breaks text at blanks into lines no wider than width, and words only where they are
-// wider than that themselves.
+// Wrap breaks text at blanks into lines no wider than width, but between a number and its unit and within
+// words only where these are wider than that themselves.
 func Wrap(text string, width int) []string {
 	lines := []string{""}
-	for _, word := range strings.Fields(Printable(text)) {
-		last := &lines[len(lines)-1]
-		switch {
-		case *last == "":
-			*last = word
-		case Displayed(*last)+1+Displayed(word) <= width:
-			*last += " " + word
-		default:
-			lines = append(lines, word)
+	for _, bound := range strings.FieldsFunc(Bound(Printable(text)), func(r rune) bool { return r == ' ' }) {
+		together := []string{strings.ReplaceAll(bound, blankKept, " ")}
+		if Displayed(together[0]) > width {
+			together = strings.Split(bound, blankKept)
 		}
-		lines = append(lines[:len(lines)-1], Pieces(lines[len(lines)-1], width)...)
+		for _, word := range together {
+			lines = append(lines[:len(lines)-1], appended(lines[len(lines)-1], word, width)...)
+		}
 	}
 	return lines
+}
+
+// appended is a line with a word behind it, in as many lines as it takes.
+func appended(line, word string, width int) []string {
+	switch {
+	case line == "":
+		return Pieces(word, width)
+	case Displayed(line)+1+Displayed(word) <= width:
+		return []string{line + " " + word}
+	}
+	return append([]string{line}, Pieces(word, width)...)
 }
 
 // Pieces cuts a word that is wider than a line, a key of several words behind one of them.

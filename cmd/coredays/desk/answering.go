@@ -115,7 +115,7 @@ func (d *Desk) answerOf(now *reading, results *statistics.Results, rough bool) (
 	s.Warnings = slices.Concat(now.Warnings, s.Warnings)
 	s.Invented = d.invented()
 	now.summary = s
-	a = said{Rough: rough, Headlines: textout.Headlines(s), Facts: textout.Facts(s), Call: textout.Call(s)}
+	a = said{Rough: rough, Headlines: bound(textout.Headlines(s)), Facts: textout.Facts(s), Call: textout.Call(s)}
 	var simulation bytes.Buffer
 	if err := jsonout.Simulation(&simulation, s); err != nil {
 		return a, err
@@ -133,6 +133,14 @@ func (d *Desk) answerOf(now *reading, results *statistics.Results, rough bool) (
 		a.Charts, err = chartsOf(now, s)
 	}
 	return a, err
+}
+
+// bound are sentences whose numbers stay with their units, however narrow the page is.
+func bound(sentences []string) (list []string) {
+	for _, s := range sentences {
+		list = append(list, words.Bound(s))
+	}
+	return list
 }
 
 func chartsOf(now *reading, s *result.Summary) ([]chartSaid, error) {

@@ -91,12 +91,34 @@ func (p *printer) first(c *result.Comparison) error {
 
 // FirstHeading names the first alternative.
 func FirstHeading(c *result.Comparison) string {
-	name := c.Alternatives[c.Best].Name
-	if c.Question == result.WhichOrder {
-		return "Best order: " + strings.ReplaceAll(name, ", ", " → ")
-	}
-	return "First: " + name
+	return words.OrElse(words.OrLess("Best order: ", c.Question == result.WhichOrder), "First: ") + Named(c, c.Best)
 }
+
+// Named is an alternative as a sentence names it: an order of sites with arrows, since commas part what is listed.
+func Named(c *result.Comparison, i int) string {
+	name := c.Alternatives[i].Name
+	if c.Question == result.WhichOrder {
+		name = strings.ReplaceAll(name, ", ", " → ")
+	}
+	return name
+}
+
+// Warnings are those of a comparison, each with the alternatives that it is of.
+func Warnings(c *result.Comparison) (list []string) {
+	for _, w := range c.Warnings {
+		for i := range c.Alternatives {
+			if rest, is := strings.CutPrefix(w, c.Alternatives[i].Name+": "); is {
+				w = Named(c, i) + ": " + rest
+				break
+			}
+		}
+		list = append(list, w)
+	}
+	return list
+}
+
+// mostAlike is how many orders a sentence lists; more are hard to read, and the table has them all.
+const mostAlike = 4
 
 // FirstLines tell what the first alternative brings.
 func FirstLines(c *result.Comparison) []string {
@@ -131,7 +153,7 @@ func plannedSentence(c *result.Comparison) string {
 	if planned.Alike {
 		how = "which is indistinguishable from it"
 	}
-	return fmt.Sprintf("The order of the scenario is %s, %s: rank 1 gets done %s, the whole programme needs P50 %s d.", planned.Name, how,
+	return fmt.Sprintf("The order of the scenario is %s, %s: rank 1 gets done %s, the whole programme needs P50 %s d.", Named(c, c.Planned), how,
 		words.Often(planned.Summary.Allotted.ChancePrimary, c.Replications), words.Fixed(words.InDays(planned.Summary.Needed.Total).P50, words.DayPlaces))
 }
 
@@ -140,7 +162,7 @@ func aliveSentence(c *result.Comparison) string {
 	var alike []string
 	for i := range c.Alternatives {
 		if c.Alternatives[i].Alike && i != c.Best {
-			alike = append(alike, c.Alternatives[i].Name+settled(c, i))
+			alike = append(alike, Named(c, i)+settled(c, i))
 		}
 	}
 	switch {
@@ -148,6 +170,9 @@ func aliveSentence(c *result.Comparison) string {
 		return "There is nothing to compare it with."
 	case len(alike) == 0:
 		return fmt.Sprintf("All others are behind it, with %.0f %% confidence in all of this together.", 100*c.Confidence)
+	}
+	if more := len(alike) - mostAlike; more > 0 && c.Question == result.WhichOrder {
+		alike = append(alike[:mostAlike], fmt.Sprintf("%d more, which the table has", more))
 	}
 	return fmt.Sprintf("Indistinguishable from it in %s: %s.", text.Counted(c.Replications, "replication"), strings.Join(alike, "; "))
 }
@@ -178,7 +203,7 @@ func (p *printer) comparisonWarnings(c *result.Comparison) {
 		return
 	}
 	p.Heading("Warnings")
-	for _, w := range c.Warnings {
+	for _, w := range Warnings(c) {
 		p.Item(w)
 	}
 }

@@ -45,7 +45,7 @@ func (p *printer) differences(c *result.Comparison) error {
 }
 
 func DifferencesHeading(c *result.Comparison) string {
-	return fmt.Sprintf("Differences%s, replication by replication (mean, and 95 %% interval of each by itself)", words.OrLess(" from "+c.Alternatives[c.Best].Name, len(c.Alternatives) > MostPaired))
+	return fmt.Sprintf("Differences%s, replication by replication (mean, and 95 %% interval of each by itself)", words.OrLess(" from "+Named(c, c.Best), len(c.Alternatives) > MostPaired))
 }
 
 // differencesTold are all of few alternatives, and of many those from the first.
@@ -62,7 +62,7 @@ func differencesTold(c *result.Comparison) (list []result.Difference) {
 func Unsettled(c *result.Comparison) (lines []string) {
 	for _, d := range differencesTold(c) {
 		if d.SettlesDays > 0 {
-			lines = append(lines, fmt.Sprintf("%s and %s: the difference in days is within the noise; %s.", c.Alternatives[d.A].Name, c.Alternatives[d.B].Name, settling(&d)))
+			lines = append(lines, fmt.Sprintf("%s and %s: the difference in days is within the noise; %s.", Named(c, d.A), Named(c, d.B), settling(&d)))
 		}
 	}
 	return lines

@@ -39,7 +39,7 @@ func WhyHeading(c *result.Comparison) string {
 	if c.Best == c.Reference {
 		return fmt.Sprintf("Its track is the shortest of all orders sailed: %s nmi", miles(&c.Alternatives[c.Best]))
 	}
-	return "Why not the shortest track: " + c.Alternatives[c.Reference].Name
+	return "Why not the shortest track: " + Named(c, c.Reference)
 }
 
 // WhyLines tell by what the first order and the one with the shortest track differ.
