@@ -42,6 +42,9 @@ func (s *expedition) sail() {
 	if s.Ended != ship.GoingOn {
 		return
 	}
+	if to != voyage.ToPort && s.Bit == 0 {
+		s.Do(activity.Approach, s.Rate(rig.Approach))
+	}
 	if leg.Call != voyage.NoQuantity {
 		s.Do(activity.Call, s.Draw(leg.Call))
 	}

@@ -8,6 +8,7 @@ const (
 	Pilotage Kind = iota
 	Passage
 	HangingPassage
+	Approach
 	Call
 	Position
 	Secure
@@ -101,6 +102,7 @@ var traits = [Kinds]Traits{
 	Pilotage:        {"pilotage", Port, AnySea, Pause, OfSailing},
 	Passage:         {"passage", Sailing, AnySea, Pause, OfSailing},
 	HangingPassage:  {"moving, pipe hanging", Sailing, Tripping, Pause, OfSailing},
+	Approach:        {"survey under way", Sailing, AnySea, Pause, OfSailing},
 	Call:            {"call on the way", Port, AnySea, Pause, OfSailing},
 	Position:        {"positioning", Trips, Positioning, Pause, OfRigUp},
 	Secure:          {"securing for sea", Trips, AnySea, Pause, OfRigUp},

@@ -18,6 +18,7 @@ const (
 	SlowdownPerMetre
 	HangingSpeed
 	Pilotage
+	Approach
 
 	Positioning
 	Securing
@@ -196,6 +197,7 @@ var meanings = [Rates]Meaning{
 	SlowdownPerMetre: {"slowdown_per_metre", unit.OfShare, "share of the speed lost for each metre of wave above that", "%"},
 	HangingSpeed:     {"hanging_speed", unit.OfSpeed, "speed of a move with pipe hanging", "kn"},
 	Pilotage:         {"pilotage", unit.OfDuration, "from berth to open sea, and back", "h"},
+	Approach:         {"approach", unit.OfDuration, "survey and search on the way to a site, and what else comes between leaving one and standing over the next", "h"},
 
 	Positioning:        {"positioning", unit.OfDuration, "from arrival to holding station", "min"},
 	Securing:           {"securing", unit.OfDuration, "from bit on deck to under way", "min"},

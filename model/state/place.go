@@ -38,7 +38,7 @@ func (r *reader) where(l *riglog.Line) (site, item int, ok bool) {
 // at brings the ship to the place of a line.
 func (r *reader) at(l *riglog.Line, site, item int, doing []activity.Kind) {
 	s := &r.st.Now
-	sailing := slices.Contains(doing, activity.Passage) || slices.Contains(doing, activity.HangingPassage) || slices.Contains(doing, activity.Pilotage)
+	sailing := slices.Contains(doing, activity.Passage) || slices.Contains(doing, activity.HangingPassage) || slices.Contains(doing, activity.Approach) || slices.Contains(doing, activity.Pilotage)
 	switch {
 	case site == None && sailing:
 		r.leaveSite(l)

@@ -80,7 +80,7 @@ var rateGroups = []struct {
 		rig.PistonHandling, rig.HalfPistonHandling, rig.ExtendedHandling, rig.RotaryHandling, rig.Shot, rig.CorePull, rig.OrientationWait,
 		rig.TemperatureStop, rig.DrillOver, rig.Connection, rig.Bench, rig.CatwalkTime, rig.Sweep, rig.CentreBit, rig.LaboratoryTime, rig.BitRelease,
 		rig.Penetrometer, rig.MammalWatch, rig.CasingJoint}},
-	{operation, []rig.Rate{rig.Pilotage, rig.PistonMakeUp, rig.RotaryMakeUp, rig.LayDown, rig.SlipAndCut, rig.HoleConditioning, rig.LoggingRigUp,
+	{operation, []rig.Rate{rig.Pilotage, rig.Approach, rig.PistonMakeUp, rig.RotaryMakeUp, rig.LayDown, rig.SlipAndCut, rig.HoleConditioning, rig.LoggingRigUp,
 		rig.LoggingRigDown, rig.StringChange, rig.SeismicStations, rig.FunnelDrop, rig.FirstStab, rig.NextStab, rig.HeavyMud, rig.CementPlug,
 		rig.Severing, rig.HomeReserve, rig.FirstSiteWork, rig.ConeMakeUp, rig.CasingLanding, rig.CasingCement, rig.CementSetting,
 		rig.ShoeDrilling, rig.BareSurvey}},
