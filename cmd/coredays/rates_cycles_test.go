@@ -58,14 +58,14 @@ func exactTable(t *testing.T, settings ...string) *riglog.Papers {
 // that rates takes for it, since a core table does not tell how long it cut. Medians, since a short core needs no connection
 // and a barrel of which the liner bursts takes longer; in one of a thousand, since the table has whole seconds.
 func TestCyclesAreExpectedAsTheyAreSimulated(t *testing.T) {
-	const layers = "sites[0].layers=[{bottom: 180 mbsf, lithology: nannofossil ooze}, {bottom: 300 mbsf, lithology: chalk, drilling_rate: 28.5 m/h}]"
+	const layers = "sites[0].layers=[{bottom: 140 mbsf, lithology: nannofossil ooze}, {bottom: 300 mbsf, lithology: chalk, drilling_rate: 28.5 m/h}]"
 	for name, c := range map[string]struct {
 		setting string
 		rates   []rig.Rate
 		cycles  int // at least
 	}{
 		"piston and extended":    {layers, []rig.Rate{rig.PistonDurationFactor, rig.ExtendedDurationFactor}, 5},
-		"piston corers alone":    {"sites[0].holes=[{name: A, core: [{with: APC, to: refusal}]}]", []rig.Rate{rig.PistonDurationFactor}, 15},
+		"piston corers alone":    {"sites[0].holes=[{name: A, core: [{with: APC, to: refusal}]}]", []rig.Rate{rig.PistonDurationFactor}, 10},
 		"half-length corers too": {"sites[0].holes=[{name: A, core: [{with: APC, to: 100 mbsf}, {with: HLAPC, to: 150 mbsf}]}]", []rig.Rate{rig.PistonDurationFactor}, 15},
 	} {
 		learned := rates.Learn(scenario.BuiltInRates(), exactTable(t, c.setting), nil)
