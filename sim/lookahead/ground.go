@@ -34,7 +34,7 @@ func (l *learner) ground() {
 		}
 		if q := layer.Recovery[c.Tool]; q != voyage.NoQuantity {
 			runs[[2]int{c.Item, int(q)}]++
-			o, tells := l.recovery(site, i)
+			o, tells := l.recovery(site, &l.v.Quantities[q], i)
 			o.At, o.Run = place, runs[[2]int{c.Item, int(q)}]
 			if low := l.v.Quantities[q].At(spread.Score(leastRecovery)); tells && o.Bound == learn.Exactly && o.Value < low {
 				o.Value, o.Bound = low, learn.AtMost

@@ -2,14 +2,15 @@ package lookahead
 
 import (
 	"math"
-	"time"
 
 	"coredays/model/coring"
 	"coredays/model/ground"
 	"coredays/model/learn"
 	"coredays/model/rig"
+	"coredays/model/sea"
 	"coredays/model/spread"
 	"coredays/model/state"
+	"coredays/model/unit"
 	"coredays/model/voyage"
 )
 
@@ -17,10 +18,9 @@ import (
 // where a piston corer did not go in whole, what came up is also what it is taken to have cut.
 
 const (
-	lengthOff  = 0.04           // m by which the length of a core is off: it is measured to a few centimetres
-	partOfWhat = 0.93           // of an incomplete stroke came up where not all of it did, in the mean [judgement: the built-in piston recoveries below 100 %]
-	sameSea    = 12 * time.Hour // to either side in which cores meet the same sea [judgement: storms last a day or two]
-	seaNodes   = 40             // heights by which a climate is summed
+	lengthOff  = 0.04 // m by which the length of a core is off: it is measured to a few centimetres
+	partOfWhat = 0.93 // of an incomplete stroke came up where not all of it did, in the mean [judgement: the built-in piston recoveries below 100 %]
+	seaNodes   = 40   // heights by which a climate is summed
 )
 
 // burst tells whether a core is one of which the liner burst: it comes up empty. Of piston cores that are whole, less than
@@ -28,7 +28,7 @@ const (
 func burst(c *state.Core) bool { return c.Tool.Piston() && c.Recovered < 0.05 }
 
 // recovery is what the i-th core tells of the recovery drawn for it; tells is false where that is nothing.
-func (l *learner) recovery(site *voyage.Site, i int) (o learn.Observation, tells bool) {
+func (l *learner) recovery(site *voyage.Site, q *spread.Drawn, i int) (o learn.Observation, tells bool) {
 	c := &l.x.State.Cores[i]
 	if burst(c) && !l.v.Plan.NoTrouble {
 		return o, false
@@ -43,7 +43,9 @@ func (l *learner) recovery(site *voyage.Site, i int) (o learn.Observation, tells
 	}
 	lost, varies := l.lostToSea(site, c)
 	o.Value /= 1 - lost
-	o.Error = math.Hypot(o.Error, o.Value*varies)
+	if varies > 0 {
+		o.Error = math.Hypot(o.Error, asScores(q, o.Value, varies)*math.Sqrt(l.inSameSea(i)))
+	}
 	return o, true
 }
 
@@ -71,16 +73,40 @@ func (l *learner) lostToSea(site *voyage.Site, c *state.Core) (mean, sd float64)
 	return mean, math.Sqrt(math.Max(0, squares/n-mean*mean))
 }
 
-// inSameSea is how many cores of its hole meet the same sea as the i-th, itself among them: what the sea took is one error
-// of all of them.
-func (l *learner) inSameSea(i int) (n int) {
+// inSameSea is how many cores of its site meet the same sea as the i-th, as far as the sea hangs together, itself among them.
+// What the sea took is one error of all of them: that of the mean of n values whose errors hang together is as large as with errors
+// apart, each with so many times the variance (variance of a sum, textbook).
+func (l *learner) inSameSea(i int) (n float64) {
 	list := l.x.State.Cores
+	site := func(i int) int { return l.x.State.Items[list[i].Item].Site }
+	p := sea.NewProcess(sea.LongMemory, sea.ShortMemory, unit.Hour)
 	for j := range list {
-		if list[j].Item == list[i].Item && list[j].OnDeck.Sub(list[i].OnDeck).Abs() <= sameSea {
-			n++
+		if site(j) == site(i) {
+			n += math.Max(0, p.Correlation(unit.Duration(list[j].OnDeck.Sub(list[i].OnDeck).Seconds())))
 		}
 	}
 	return n
+}
+
+// asScores is an error of a value, such that all values have the same error of their scores: that which a share by which values
+// are off makes in the mean. A share taken from high values, which lie close together, moves the score much more than one taken from
+// low ones; were each core to have its own, the low ones alone would count.
+func asScores(q *spread.Drawn, value, share float64) float64 {
+	slope := func(score float64) float64 { return (q.At(score+0.05) - q.At(score-0.05)) / 0.1 }
+	var moved, n float64
+	for p := 0.05; p < 0.96; p += 0.05 {
+		z := spread.Score(p)
+		moved, n = moved+share*q.At(z)/math.Max(slope(z), 1e-3), n+1
+	}
+	low, high := -4.0, 4.0
+	for range 40 {
+		if middle := (low + high) / 2; q.At(middle) < value {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return moved / n * slope(high)
 }
 
 // fullStroke is how far a piston corer could go in for a core, m: no further than the stage goes.

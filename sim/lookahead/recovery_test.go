@@ -8,6 +8,7 @@ import (
 	"coredays/model/coring"
 	"coredays/model/learn"
 	"coredays/model/rig"
+	"coredays/model/spread"
 	"coredays/model/state"
 	"coredays/model/unit"
 	"coredays/model/voyage"
@@ -42,6 +43,11 @@ func cored(t *testing.T, waves float64, cores ...state.Core) *learner {
 	return &learner{v: v, x: &sim.Start{State: st}, seen: map[voyage.Quantity][]learn.Observation{}, names: map[voyage.Quantity]string{}}
 }
 
+// recoveries is what the mud gives to the piston corer.
+func recoveries(l *learner) *spread.Drawn {
+	return &l.v.Quantities[l.v.Sites[0].Layers[0].Recovery[coring.APC]]
+}
+
 // piston is a piston core.
 func piston(cut, up float64) state.Core {
 	return state.Core{Tool: coring.APC, Cored: unit.Length(cut), Recovered: unit.Length(up)}
@@ -52,7 +58,7 @@ func piston(cut, up float64) state.Core {
 func TestWhatTheSeaTookIsNotRecovery(t *testing.T) {
 	for waves, want := range map[float64]float64{1.5: 0.76, 3: 0.80} {
 		l := cored(t, waves, piston(9.5, 9.5), piston(9.5, 7.22))
-		o, tells := l.recovery(&l.v.Sites[0], 1)
+		o, tells := l.recovery(&l.v.Sites[0], recoveries(l), 1)
 		if !tells || o.Bound != learn.Exactly || math.Abs(o.Value-want) > 1e-3 {
 			t.Errorf("in waves of %.1f m: %+v, want %.2f", waves, o, want)
 		}
@@ -68,7 +74,7 @@ func TestTroubleAndStoppedStrokesTellNoRecovery(t *testing.T) {
 		bound learn.Bound
 		value float64
 	}{{true, learn.Exactly, 1}, {false, 0, 0}, {true, learn.Exactly, 0.316}, {true, learn.AtMost, 1.02}, {true, learn.Exactly, 1.1}} {
-		o, tells := l.recovery(&l.v.Sites[0], i)
+		o, tells := l.recovery(&l.v.Sites[0], recoveries(l), i)
 		if tells != want.tells || tells && (o.Bound != want.bound || math.Abs(o.Value-want.value) > 1e-3) {
 			t.Errorf("core %d: %v %+v, want %+v", i+1, tells, o, want)
 		}
@@ -132,6 +138,34 @@ func TestTheLastCoreOfAStageIsWhole(t *testing.T) {
 	for _, o := range seen {
 		if o.Bound != learn.AtMost {
 			t.Errorf("%+v", o)
+		}
+	}
+}
+
+// Cores that come up at once meet one sea, and what it took is one error of all of them; those of other months do not hang
+// together, nor those of other sites.
+func TestCoresOfOneSeaHaveOneError(t *testing.T) {
+	l := cored(t, 2.5, piston(9.5, 9), piston(9.5, 9), piston(9.5, 9), piston(9.5, 9))
+	at := l.x.State.At
+	for i, before := range []time.Duration{0, 0, 0, 60 * 24 * time.Hour} {
+		l.x.State.Cores[i].OnDeck = at.Add(-before)
+	}
+	if a, b := l.inSameSea(0), l.inSameSea(3); math.Abs(a-3) > 1e-6 || math.Abs(b-1) > 1e-6 {
+		t.Errorf("%.3f and %.3f cores in the same sea, want 3 and 1", a, b)
+	}
+}
+
+// An error of a share of the value moves the score by as much for a value that is high as for one that is low. By hand, for a
+// lognormal of median 0.9 and factor 1.2: the score is ln(v / 0.9) / s with s = ln 1.2 / 1.2816 = 0.1423, so that 2 % are a score
+// of 0.02 / 0.1423 = 0.141 at any value.
+func TestAnErrorOfTheSeaCountsAlikeForAllCores(t *testing.T) {
+	l := cored(t, 2.5, piston(9.5, 9))
+	q := recoveries(l)
+	for _, score := range []float64{-1.5, 0, 1.5} {
+		value := q.At(score)
+		moved := asScores(q, value, 0.02) / (value * math.Log(1.2) / 1.2816)
+		if math.Abs(moved-0.141) > 0.004 {
+			t.Errorf("at a score of %g the error moves it by %.4f, by hand 0.141", score, moved)
 		}
 	}
 }
