@@ -76,7 +76,11 @@ func beyondReading(q *spread.Drawn, o *Observation) bool {
 // known site, or an unknown site, less is known.
 func (p *Posterior) Total(of int, at Place) Score {
 	q := &p.drawn[of]
-	load := map[int]float64{}
+	type part struct {
+		factor int
+		weight float64
+	}
+	var load []part // in order: sums of the same numbers in another order differ in the last digit
 	var mean, variance float64
 	for _, f := range []Factor{{p.above[of], spread.Expedition, Place{}}, {p.above[of], spread.Site, Place{Site: at.Site}}, {p.above[of], spread.Hole, at}, {of, spread.Run, at}} {
 		w := q.Weight[f.Level]
@@ -89,12 +93,12 @@ func (p *Posterior) Total(of int, at Place) Score {
 			variance += w * w
 			continue
 		}
-		load[i] = w
+		load = append(load, part{i, w})
 	}
-	for i, w := range load {
-		mean += w * p.Mean.AtVec(i)
-		for j, v := range load {
-			variance += w * v * p.Cov.At(i, j)
+	for _, a := range load {
+		mean += a.weight * p.Mean.AtVec(a.factor)
+		for _, b := range load {
+			variance += a.weight * b.weight * p.Cov.At(a.factor, b.factor)
 		}
 	}
 	return Score{mean, math.Sqrt(math.Max(0, variance))}

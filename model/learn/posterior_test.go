@@ -356,3 +356,17 @@ func TestValuesOfBothTellOfWhatTheyHaveInCommon(t *testing.T) {
 		near(t, "sd", got.SD, math.Sqrt(1.0/6+0.5), fine)
 	}
 }
+
+// What is known of the next run is the same to the last bit however often it is asked: pages are the same bytes.
+func TestTotalIsTheSameToTheLastBit(t *testing.T) {
+	p, err := From(nested()...)
+	if err != nil {
+		t.Fatal(err)
+	}
+	first := p.Total(0, Place{2, 1})
+	for range 100 {
+		if again := p.Total(0, Place{2, 1}); again != first {
+			t.Fatalf("%v, and then %v", first, again)
+		}
+	}
+}

@@ -138,12 +138,40 @@ func (r *reader) deepened() {
 // by is how far a hole is by the cores that were on deck at a moment.
 func (r *reader) by(item int, h *plan.Hole, moment time.Time, at Hole) Hole {
 	at.Stage, at.Half, at.Partials, at.Cores, at.Unswept = 0, false, 0, 0, 0
+	last := coring.Tools
 	for i := range r.st.Cores {
 		if c := &r.st.Cores[i]; c.Item == item && !c.OnDeck.After(moment) {
+			if c.Tool == last {
+				r.notRefused(&r.st.Items[item], h, &at, c.Tool)
+			}
+			last = c.Tool
 			r.advance(&r.st.Items[item], h, &at, c)
 		}
 	}
 	return at
+}
+
+// notRefused takes back that a piston corer was refused where the crew went on with it: its short cores were short strokes.
+func (r *reader) notRefused(x *Item, h *plan.Hole, at *Hole, t coring.Tool) {
+	then := r.plan.Sites[x.Site].Refusal.Then
+	uses := func(stage int) (half, does bool) {
+		if stage < 0 || stage >= len(h.Stages) || !t.Piston() {
+			return false, false
+		}
+		with := h.Stages[stage].With
+		return with != t, with == t || with.GoesOn(then) && t == then
+	}
+	stage := at.Stage
+	if _, does := uses(stage); !does {
+		stage--
+	}
+	half, does := uses(stage)
+	if !does || stage == at.Stage && half == at.Half {
+		return
+	}
+	if at.Stage, at.Half = stage, half; !half {
+		x.Refused = 0
+	}
 }
 
 // short tells whether a hole was left before its target. One that was cored to refusal alone is not.

@@ -6,7 +6,6 @@ import (
 	"coredays/model/ground"
 	"coredays/model/learn"
 	"coredays/model/spread"
-	"coredays/model/state"
 	"coredays/model/unit"
 	"coredays/model/voyage"
 )
@@ -15,7 +14,6 @@ const (
 	leastRecovery = 0.05 // quantile at and below which a barrel counts as nearly empty: how empty says little [judgement]
 	deepenings    = 8    // the last piston cores of a hole that are asked for the strength of the sediment: each bound costs time
 	partialOff    = 0.1  // by which an incomplete stroke is off, as a share of the strength [judgement: advance by recovery]
-	shareOff      = 0.02 // by which a recovery is off: lengths are measured to a few centimetres
 	passageOff    = 0.05 // of the speed over a passage, for waves met that the log does not tell [judgement]
 	leastPassage  = 6 * 3600.0
 )
@@ -34,20 +32,20 @@ func (l *learner) ground() {
 		if c.Cored <= 0 {
 			continue
 		}
-		q := layer.Recovery[c.Tool]
-		if q != voyage.NoQuantity {
+		if q := layer.Recovery[c.Tool]; q != voyage.NoQuantity {
 			runs[[2]int{c.Item, int(q)}]++
-			o := learn.Observation{At: place, Run: runs[[2]int{c.Item, int(q)}], Value: float64(c.Recovered / c.Cored), Error: shareOff}
-			if low := l.v.Quantities[q].At(spread.Score(leastRecovery)); o.Value < low {
+			o, tells := l.recovery(site, &l.v.Quantities[q], i)
+			o.At, o.Run = place, runs[[2]int{c.Item, int(q)}]
+			if low := l.v.Quantities[q].At(spread.Score(leastRecovery)); tells && o.Bound == learn.Exactly && o.Value < low {
 				o.Value, o.Bound = low, learn.AtMost
 			}
 			l.names[q] = "recovery, " + c.Tool.String() + " in " + lithology
-			if l.bounds(q, place, o.Bound) < deepenings {
+			if tells && l.bounds(q, place, o.Bound) < deepenings {
 				l.add(q, o)
 			}
 		}
 		if c.Tool.Piston() && c.Number > 1 && l.later(i) < deepenings {
-			l.strength(site, n, place, c)
+			l.strength(site, n, place, i)
 		}
 	}
 }
@@ -85,24 +83,26 @@ func layerAt(site *voyage.Site, depth float64) int {
 	return len(site.Layers) - 1
 }
 
-// strength takes in what a stroke tells: a whole one that the sediment was no stronger than what lets it be whole, an
-// incomplete one how strong it was.
-func (l *learner) strength(site *voyage.Site, n int, place learn.Place, c *state.Core) {
-	layer := &site.Layers[n]
+// strength takes in what a stroke tells: a whole one that the sediment was no stronger than what lets it be whole, one that
+// the sediment stopped how strong it was. A burst liner leaves nothing by which to tell how far that went.
+func (l *learner) strength(site *voyage.Site, n int, place learn.Place, i int) {
+	layer, c := &site.Layers[n], &l.x.State.Cores[i]
 	if layer.Strength == voyage.NoQuantity {
 		return
 	}
 	corer := l.v.Corer()
-	full := float64(c.Tool.Stroke())
-	stroke := math.Min(full, float64(c.Cored))
-	bound := learn.Exactly
-	if stroke >= ground.Whole*full {
-		stroke, bound = ground.Whole*full, learn.AtMost
+	full := l.fullStroke(site, c)
+	stroke, bound := ground.Whole*full, learn.AtMost
+	if float64(c.Cored) < stroke {
+		if l.stopped(i) != yes || burst(c) {
+			return
+		}
+		stroke, bound = wentIn(site, c, full), learn.Exactly
 	}
 	low, high := 1e-3, 1e7 // Pa/m: between water and rock
 	for range 60 {         // the stroke gets shorter as the sediment gets stronger
 		middle := math.Sqrt(low * high)
-		if float64(corer.Stroke(unit.Pressure(middle*(float64(c.Top)+stroke/2)))) > stroke {
+		if float64(corer.Stroke(unit.Pressure(middle*(float64(c.Top)+full/2)))) > stroke {
 			low = middle
 		} else {
 			high = middle
