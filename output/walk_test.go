@@ -5,6 +5,7 @@ import (
 	"io"
 	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -107,5 +108,85 @@ func TestAFigureReadsAlikeWhereverItStands(t *testing.T) {
 	}
 	if walked < 30 {
 		t.Errorf("only %d figures were walked", walked)
+	}
+}
+
+// pieces are the figures of a line of a printout, ranges and brackets taken apart.
+func pieces(line string) []string {
+	return strings.FieldsFunc(line, func(r rune) bool { return strings.ContainsRune(" ()–", r) })
+}
+
+// Every table that page and printout both have is rounded alike in both, row by row.
+func TestTablesOfPageAndPrintoutAreRoundedAlike(t *testing.T) {
+	r := outputtest.ReportOn(outputtest.Ordinary())
+	shown := shownOnPage(t, onPage(t, func(w io.Writer) error { return page.Report(w, r) }))
+	printout := printed(t, func(w io.Writer) error { return text.Simulation(w, r.Summary, text.Detail{All: true}) })
+	for _, c := range []struct {
+		table, heading string
+		row            *regexp.Regexp // of the printout
+		columns        []string
+	}{
+		{"sites-in-short", "Sites in the order", regexp.MustCompile(`(?m)^  TR-\d\d .*$`), []string{"days_p10", "days_p50", "days_p90", "waiting_p50", "waiting_p90", "recovered_p50", "recovered_percent_p50", "chance_reached", "chance_complete"}},
+		{"tools", "Recovery by coring tool", regexp.MustCompile(`(?m)^  (?:[A-Z]+|all tools)  .*\d.*$`), []string{"cores_p50", "cored_p50", "recovered_p50", "recovered_percent_p10", "recovered_percent_p50", "recovered_percent_p90"}},
+		{"holes", "Holes and tasks of each site", regexp.MustCompile(`(?m)^    \S.*\d.*$`), []string{"days_p10", "days_p50", "days_p90", "depth_p50", "refusal_p50", "chance_done"}},
+		{"classes", "Where the days go", regexp.MustCompile(`(?m)^  [a-z -]+  +[<\d].*$`), []string{"mean_d", "share"}},
+		{"consumables", "What to have on board", regexp.MustCompile(`(?m)^  .*\d  +\d+$`), []string{"p50", "p90"}},
+	} {
+		_, section, _ := strings.Cut(printout, "\n"+c.heading)
+		section, _, _ = strings.Cut(section, "\n\n\n")
+		lines := c.row.FindAllString(section, -1)
+		if len(shown[c.table]) == 0 || len(lines) < len(shown[c.table]) {
+			t.Errorf("%s: %d rows on the page, %d lines printed", c.table, len(shown[c.table]), len(lines))
+			continue
+		}
+		for i, row := range shown[c.table] {
+			for _, column := range c.columns {
+				figure, exists := row[column]
+				if !exists {
+					t.Errorf("%s has no column %s on the page", c.table, column)
+				}
+				if figure != words.Absent && !slices.Contains(pieces(lines[i]), figure) {
+					t.Errorf("%s %s is %q on the page, not in %q", c.table, column, figure, lines[i])
+				}
+			}
+		}
+	}
+	for label, row := range map[string]string{"days in hand at the end": `days in hand at the end \(d\)`, "core recovered within the days": `core recovered \(m\)`} {
+		line := regexp.MustCompile(`(?m)^  ` + row + `.*$`).FindString(printout)
+		for _, f := range text.Facts(r.Summary) {
+			note, _, _ := strings.Cut(strings.TrimPrefix(f.Note, "P50; P10–P90 "), ";")
+			for _, figure := range append(pieces(note), f.Value) {
+				figure, _, _ = strings.Cut(figure, " ")
+				if f.Label == label && figure != "to" && figure != "m" && figure != "d" && !slices.Contains(pieces(line), figure) {
+					t.Errorf("%s has %q on the page, not in %q", label, figure, line)
+				}
+			}
+		}
+	}
+}
+
+// All tables have the same figures in the CSV files and in the workbook, which keeps 15 digits.
+func TestFilesAndWorkbookHaveTheSameFigures(t *testing.T) {
+	r := outputtest.ReportOn(outputtest.Ordinary())
+	csvs, book := readCSV(t, r), readBook(t, r)
+	compared := 0
+	for name, rows := range book {
+		for i, row := range rows {
+			for key, cell := range row {
+				got, err := strconv.ParseFloat(cell, 64)
+				if err != nil || len(csvs[name]) != len(rows) {
+					continue
+				}
+				if want, err := strconv.ParseFloat(csvs[name][i][key], 64); err == nil {
+					compared++
+					if math.Abs(got-want) > 1e-12*math.Abs(want) {
+						t.Errorf("%s, row %d, %s: %v in the workbook, %v in the file", name, i+1, key, got, want)
+					}
+				}
+			}
+		}
+	}
+	if compared < 500 {
+		t.Errorf("only %d figures were compared", compared)
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -88,6 +89,16 @@ func TestAWorkbookHasNumbersTruthsFiltersAndCharts(t *testing.T) {
 	}
 	if chart := files["xl/charts/chart1.xml"]; !strings.Contains(chart, "days_needed!$B$2:$B$") || !strings.Contains(chart, "days_needed!$A$2:$A$") {
 		t.Errorf("the curve is drawn of %.2000s", chart)
+	}
+	series := regexp.MustCompile(`(?s)<ser>.*?</spPr>|<c:ser>.*?</c:spPr>`).FindString(files["xl/charts/chart1.xml"])
+	if !strings.Contains(series, "solidFill") || strings.Contains(series, "noFill") {
+		t.Errorf("the line of the curve is not seen: %s", series)
+	}
+	for _, name := range book.GetSheetList() {
+		props, err := book.GetSheetProps(name)
+		if rows, _ := book.GetCols(name); err != nil || len(rows) <= 40 && (props.FitToPage == nil || !*props.FitToPage) {
+			t.Errorf("%s is not printed as wide as the page: %v", name, err)
+		}
 	}
 	if chart := files["xl/charts/chart2.xml"]; !strings.Contains(chart, "classes!$B$2:$B$") {
 		t.Errorf("where the days go is drawn of %.2000s", chart)

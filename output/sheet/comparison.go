@@ -81,8 +81,8 @@ func ComparisonWorkbook(ctx context.Context, w io.Writer, c *result.Comparison, 
 // comparisonPictures are what decides, of each alternative or cut.
 func comparisonPictures(c *result.Comparison, t *Table) []picture {
 	if c.Question == result.WhatToCut {
-		return []picture{{excelize.Bar, "Days saved by leaving out one thing, mean", t, "without", "saves_mean", "", "days"}}
+		return []picture{{excelize.Bar, "Days saved by leaving out one thing, mean", t, "without", "saves_mean", "", "days", 0, 0}}
 	}
-	return []picture{{excelize.Bar, "Chance that all of rank 1 is done within the days", t, "alternative", "chance_primary", "", "share of the expeditions"},
-		{excelize.Bar, "Days needed, P50 of the whole programme", t, "alternative", "days_p50", "", "days"}}
+	return []picture{{excelize.Bar, "Chance that all of rank 1 is done within the days", t, "alternative", "chance_primary", "", "share of the expeditions", 0, 0},
+		{excelize.Bar, "Days needed, P50 of the whole programme", t, "alternative", "days_p50", "", "days", 0, 0}}
 }

@@ -71,10 +71,7 @@ func signed(book *excelize.File, title string) error {
 // fillIn streams a sheet into a workbook: headings that stay in sight, numbers in full precision shown
 // with few figures.
 func (s *Table) fillIn(ctx context.Context, book *excelize.File) error {
-	if err := s.printed(book); err != nil {
-		return err
-	}
-	if err := s.filtered(book); err != nil {
+	if err := errors.Join(s.filtered(book), s.printed(book)); err != nil { // in this order: a filter sets the properties of its sheet anew
 		return err
 	}
 	out, err := book.NewStreamWriter(s.Name)
@@ -101,7 +98,7 @@ func (s *Table) fillIn(ctx context.Context, book *excelize.File) error {
 			cells[i] = excelize.Cell{StyleID: styles[i], Value: workbookValue(cell)}
 		}
 		at, failed := excelize.CoordinatesToCellName(1, n)
-		err = errors.Join(err, failed, out.SetRow(at, cells))
+		err = errors.Join(err, failed, out.SetRow(at, cells, excelize.RowOpts{Height: s.height(row)}))
 	}
 	return errors.Join(err, out.Flush())
 }
@@ -172,13 +169,22 @@ func unitOf(value string) string {
 
 // printed sets a sheet on A4 across, as wide as the page. Sheets of a hundred columns are for screens.
 func (s *Table) printed(book *excelize.File) error {
-	const a4, onePage, asMany = 9, 1, 0
 	if len(s.Fields) > 40 {
 		return nil
 	}
+	return errors.Join(onA4(book, s.Name, asManyPages),
+		book.SetDefinedName(&excelize.DefinedName{Name: "_xlnm.Print_Titles", RefersTo: "'" + s.Name + "'!$1:$1", Scope: s.Name})) // headings on each page
+}
+
+// asManyPages one below the other as a sheet needs.
+const asManyPages = 0
+
+// onA4 sets a sheet across on A4, as wide as the page.
+func onA4(book *excelize.File, name string, pages int) error {
+	const a4, onePage = 9, 1
 	fit := true
-	return errors.Join(book.SetSheetProps(s.Name, &excelize.SheetPropsOptions{FitToPage: &fit}),
-		book.SetPageLayout(s.Name, &excelize.PageLayoutOptions{Size: new(a4), Orientation: new("landscape"), FitToWidth: new(onePage), FitToHeight: new(asMany)}))
+	return errors.Join(book.SetSheetProps(name, &excelize.SheetPropsOptions{FitToPage: &fit}),
+		book.SetPageLayout(name, &excelize.PageLayoutOptions{Size: new(a4), Orientation: new("landscape"), FitToWidth: new(onePage), FitToHeight: new(pages)}))
 }
 
 func (s *Table) headings(style int) []any {
@@ -199,8 +205,11 @@ var numberFormats = [...]string{OfWords: "@", ofCount: "0", ofNumber: "0.0##", o
 
 // styles are those of the columns, and last that of the headings.
 func (s *Table) styles(book *excelize.File) (ids []int, err error) {
-	for _, f := range s.Fields {
-		style := &excelize.Style{CustomNumFmt: &numberFormats[f.Kind], Alignment: &excelize.Alignment{Vertical: "top"}}
+	for i, f := range s.Fields {
+		style := &excelize.Style{CustomNumFmt: &numberFormats[f.Kind], Alignment: &excelize.Alignment{Vertical: "top", WrapText: s.width(i) >= widestCell}}
+		if f.Kind == OfWords && i > 0 {
+			style.Alignment.Horizontal, style.Alignment.Indent = "left", 1 // apart from a number before it
+		}
 		id, failed := book.NewStyle(style)
 		ids, err = append(ids, id), errors.Join(err, failed)
 	}
@@ -208,6 +217,24 @@ func (s *Table) styles(book *excelize.File) (ids []int, err error) {
 		Alignment: &excelize.Alignment{WrapText: true, Vertical: "center"}})
 	return append(ids, id), errors.Join(err, failed)
 }
+
+// height of a row in points: some programs do not work it out for text that goes on below. 0 leaves it to them.
+func (s *Table) height(row []any) float64 {
+	const line = 13.5
+	lines := 1
+	for i, cell := range row {
+		if text, is := cell.(string); is && s.width(i) >= widestCell {
+			lines = max(lines, len(words.Wrap(text, int(0.9*s.width(i))))) // letters differ in width
+		}
+	}
+	if lines == 1 {
+		return 0
+	}
+	return line * float64(lines)
+}
+
+// widestCell is a column of sentences, which go on below: wider ones stand out of a screen.
+const widestCell = 80
 
 // width of a column in characters: that of its longest cell within reason.
 func (s *Table) width(column int) float64 {
@@ -223,7 +250,7 @@ func (s *Table) width(column int) float64 {
 			widest = 18
 		}
 	}
-	return float64(min(widest, 120))
+	return min(float64(widest), widestCell)
 }
 
 // workbookValue is a cell; not-a-number leaves it empty.
