@@ -34,19 +34,23 @@ func FitToDays(holesFile, chartDir string, out, notes io.Writer) error {
 		return err
 	}
 	if chartDir != "" {
-		if err := charts(chartDir, j, rotated[records.Programme]); err != nil {
+		if err := charts(chartDir, j, rotated[records.Programme].cases); err != nil {
 			return err
 		}
 	}
-	if err := reportSiteClasses(out, j, rotated); err != nil {
+	if err := reportSiteClasses(out, j, [2][]score.Case{rotated[0].cases, rotated[1].cases}); err != nil {
 		return err
 	}
 	if err := reportYardsticks(out, j, rotated[records.Programme]); err != nil {
 		return err
 	}
+	told := [2]held{j.told(rotated[0]), j.told(rotated[1])}
 	return printed.Table(out, "Days on site, forecast by figures fitted on other legs (five parts of the legs in turn) and on older sites",
 		[]string{"forecast", "sites", "CRPS d", "95 %", "skill", "CRPS log", "abs %", "actual/median", "95 %", "in 50 %", "95 %", "in 80 %", "95 %"},
-		[][]string{cardRow("programme, other legs", rotated[records.Programme]), cardRow("counts, other legs", rotated[records.Counts]),
+		[][]string{cardRow("programme, other legs", rotated[records.Programme].cases), cardRow("counts, other legs", rotated[records.Counts].cases),
+			cardRow("programme, told the time of legs", told[records.Programme].cases), cardRow("counts, told the time of legs", told[records.Counts].cases),
+			cardRow("legs, programme", rotated[records.Programme].ofLegs(j.Legs)), cardRow("legs, counts", rotated[records.Counts].ofLegs(j.Legs)),
+			cardRow("legs, programme, told their time", told[records.Programme].ofLegs(j.Legs)), cardRow("legs, counts, told their time", told[records.Counts].ofLegs(j.Legs)),
 			cardRow("programme, older half", later)})
 }
 

@@ -4,9 +4,11 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"math/rand/v2"
 	"slices"
 
 	"gonum.org/v1/gonum/stat"
+	"gonum.org/v1/gonum/stat/distuv"
 
 	"coredays/cmd/fitlevels/printed"
 	"coredays/cmd/fitlevels/regress"
@@ -71,7 +73,7 @@ func indicator(is bool) float64 {
 
 // yardstick forecasts each site by a model trained on the other parts of the legs. Its spread is that of its own errors
 // on legs that it was not trained on, by the deepest tool of a site.
-func (j judged) yardstick(train func([][]float64, []float64) predictor) []score.Case {
+func (j judged) yardstick(train func([][]float64, []float64) predictor) held {
 	of := j.fold()
 	rows, y := make([][]float64, len(j.Sites)), make([]float64, len(j.Sites))
 	for i := range j.Sites {
@@ -87,14 +89,15 @@ func (j judged) yardstick(train func([][]float64, []float64) predictor) []score.
 		}
 		return train(r, v)
 	}
-	cases := make([]score.Case, len(j.Sites))
-	for held := range folds {
+	h := held{make([]score.Case, len(j.Sites)), make([][]float64, len(j.Sites))}
+	legs := j.legScores()
+	for out := range folds {
 		errors := map[coring.Tool][]float64{}
 		for inner := range folds {
-			if inner == held {
+			if inner == out {
 				continue
 			}
-			p := without(held, inner)
+			p := without(out, inner)
 			for i := range rows {
 				if of[j.Legs[i]] == inner {
 					tool := j.Sites[i].DeepestTool()
@@ -102,27 +105,65 @@ func (j judged) yardstick(train func([][]float64, []float64) predictor) []score.
 				}
 			}
 		}
-		p := without(held)
+		p := without(out)
 		for i := range rows {
-			if of[j.Legs[i]] == held {
+			if of[j.Legs[i]] == out {
 				var days []float64
 				for _, e := range errors[j.Sites[i].DeepestTool()] {
 					days = append(days, math.Exp(p(rows[i])+e))
 				}
-				cases[i] = score.Case{Group: j.Legs[i], Actual: math.Exp(y[i]), Forecast: score.NewForecast(days)}
+				h.cases[i] = j.caseOf(i, days)
+				slices.Sort(days)
+				h.days[i] = alike(days, legs[j.Legs[i]], i)
 			}
 		}
 	}
-	return cases
+	return h
+}
+
+// legShare is what the errors of a leg's sites have in common, of the variance of their scores: as the simulator's days have it
+// (record.yaml, leg.share).
+const legShare = 0.33
+
+// legScores are a normal score a replication for each leg, of what its sites have in common.
+func (j judged) legScores() map[string][]float64 {
+	scores := map[string][]float64{}
+	for _, leg := range j.Legs {
+		if scores[leg] == nil {
+			scores[leg] = scoresOf(uint64(len(scores)), heldReplications)
+		}
+	}
+	return scores
+}
+
+func scoresOf(stream uint64, n int) []float64 {
+	random := rand.New(rand.NewPCG(7, stream))
+	scores := make([]float64, n)
+	for r := range scores {
+		scores[r] = random.NormFloat64()
+	}
+	return scores
+}
+
+// alike are quantiles of sorted values, replication by replication, whose scores share those of the leg.
+func alike(sorted, leg []float64, site int) []float64 {
+	own := scoresOf(uint64(1e6+site), len(leg))
+	values := make([]float64, len(leg))
+	for r := range values {
+		z := math.Sqrt(legShare)*leg[r] + math.Sqrt(1-legShare)*own[r]
+		values[r] = stat.Quantile(distuv.UnitNormal.CDF(z), stat.LinInterp, sorted, nil)
+	}
+	return values
 }
 
 // reportYardsticks holds the simulator against the yardsticks site by site, all by figures of other legs.
-func reportYardsticks(out io.Writer, j judged, simulated []score.Case) error {
+func reportYardsticks(out io.Writer, j judged, simulated held) error {
 	var cards, pairs [][]string
 	for _, k := range yardsticks {
-		cases := j.yardstick(k.train)
-		cards = append(cards, cardRow(k.name, cases))
-		pairs = append(pairs, pairRow(k.name, simulated, cases))
+		y := j.yardstick(k.train)
+		told := j.told(y)
+		cards = append(cards, cardRow(k.name, y.cases), cardRow(k.name+", told the time of legs", told.cases))
+		pairs = append(pairs, pairRow(k.name, simulated.cases, y.cases), pairRow(k.name+", both told the time of legs", j.told(simulated).cases, told.cases))
 	}
 	if err := printed.Table(out, "Yardsticks on the programme, other legs", []string{"yardstick", "sites", "CRPS d", "95 %", "skill", "CRPS log", "abs %", "actual/median", "95 %", "in 50 %", "95 %", "in 80 %", "95 %"}, cards); err != nil {
 		return err
