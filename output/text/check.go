@@ -84,12 +84,15 @@ var verdictWords = [...]string{"pass", "caution", "STOP"}
 func (p *Printer) checkTitle(s *plan.Plan, found []check.Finding) {
 	p.Paragraph("", Indent, fmt.Sprintf("%s; %s", words.OrElse(s.Title, "Unnamed scenario"), words.OrElse(s.Ship.Name, "unnamed ship")))
 	p.Paragraph("", Indent, VerdictLine(found))
+	if hardest := HardestWords(found); hardest != "" {
+		p.Paragraph("", Indent, hardest)
+	}
 }
 
 // VerdictLine says the worst that was found, and how much of each.
 func VerdictLine(found []check.Finding) string {
 	worst := check.Worst(found)
-	return fmt.Sprintf("%s Verdict: %s. %s, %s, %d passed.", Mark(worst), verdictWords[worst],
+	return fmt.Sprintf("%s Verdict: %s (%s, %s, %d passed).", Mark(worst), verdictWords[worst],
 		many(len(check.Of(found, check.Stop)), "stop"), many(len(check.Of(found, check.Caution)), "caution"), len(check.Of(found, check.Pass)))
 }
 

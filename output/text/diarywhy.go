@@ -150,7 +150,7 @@ func (p *Printer) days(d *result.Diary) error {
 	for c := range activity.Classes {
 		cols = append(cols, NumberColumn(heads[c]))
 	}
-	cols = append(cols, NumberColumn("cores"), NumberColumn("depth\n(mbsf)"))
+	cols = append(cols, NumberColumn("cores"), NumberColumn("bit\n(mbsf)"))
 	var rows [][]string
 	for _, day := range byDay(d) {
 		row := []string{day.begins.Format("02 Jan"), day.where}
@@ -166,5 +166,9 @@ func (p *Printer) days(d *result.Diary) error {
 		}
 		rows = append(rows, append(row, cores, depth))
 	}
-	return p.Table(cols, rows)
+	if err := p.Table(cols, rows); err != nil {
+		return err
+	}
+	p.Say("Bit: the last depth of bit or core on that day, negative above the sea floor.")
+	return nil
 }

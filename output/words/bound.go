@@ -9,7 +9,7 @@ const blankKept = "\u00a0"
 var (
 	withUnit = regexp.MustCompile(`(\d) (d|h|min|s|m|km|cm|mm|nmi|kn|t|kg|K|°C|%|bar|kPa|MPa|kW|lbf|klbf|lb|in|ft|mbsf|mbrf|m/h|stands/h|kPa/m|days?|sea days|hours?|points?|` +
 		`Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec|UTC)($|[^\pL\pN])`)
-	ofSome = regexp.MustCompile(`(\d) of (\d)`)
+	ofSome = regexp.MustCompile(`(\d) (of|to) ([−-]?\d)`)
 	ranked = regexp.MustCompile(`\b(rank) (\d)`)
 )
 
@@ -17,6 +17,6 @@ var (
 // stay together.
 func Bound(text string) string {
 	text = withUnit.ReplaceAllString(text, "$1"+blankKept+"$2$3")
-	text = ofSome.ReplaceAllString(text, "$1"+blankKept+"of"+blankKept+"$2")
+	text = ofSome.ReplaceAllString(text, "$1"+blankKept+"$2"+blankKept+"$3")
 	return ranked.ReplaceAllString(text, "$1"+blankKept+"$2")
 }

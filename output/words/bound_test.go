@@ -17,6 +17,8 @@ func TestNumbersStayWithTheirUnits(t *testing.T) {
 		"of the 11 days, 75 sea days": "of the 11_days, 75_sea days",
 		"Sails 1 Feb 2027 08:00 UTC":  "Sails 1_Feb 2027 08:00_UTC",
 		"hole 3 metal, 4 m/h":         "hole 3 metal, 4_m/h",
+		"20 (13 to 29) points":        "20 (13_to_29) points",
+		"−1 (−3 to −0.5), to 2":       "−1 (−3_to_−0.5), to 2",
 		"21 (16–26) cores in 4 h":     "21 (16–26) cores in 4_h",
 	} {
 		if got := strings.ReplaceAll(words.Bound(text), "\u00a0", "_"); got != want {
