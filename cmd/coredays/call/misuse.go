@@ -6,6 +6,8 @@ import (
 
 	"github.com/spf13/cobra"
 	"github.com/spf13/pflag"
+
+	"coredays/scenario/fault"
 )
 
 // wantedOf says what values a kind of flag takes.
@@ -25,8 +27,17 @@ var wantedOf = map[string]string{
 	"name ending in .geojson": "the name of a file that ends in .geojson",
 }
 
-// WrongFlag says people what a flag wants rather than what the parser of numbers says.
-func WrongFlag(_ *cobra.Command, err error) error {
+// WrongFlag says people what a flag wants rather than what the parser of numbers says, and names the flag that an
+// unknown one is like.
+func WrongFlag(cmd *cobra.Command, err error) error {
+	if unknown, is := errors.AsType[*pflag.NotExistError](err); is {
+		var known []string
+		cmd.Flags().VisitAll(func(f *pflag.Flag) { known = append(known, f.Name) })
+		if _, meant := fault.Suggest(unknown.GetSpecifiedName(), known, "flag"); meant != "" {
+			return fmt.Errorf("%w; did you mean --%s?", err, meant)
+		}
+		return err
+	}
 	invalid, ok := errors.AsType[*pflag.InvalidValueError](err)
 	if !ok {
 		return err
