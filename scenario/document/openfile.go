@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 )
 
@@ -18,14 +19,39 @@ func openWithin(path string, most int64) (*os.File, error) {
 	info, err := os.Stat(path)
 	switch {
 	case err != nil:
-		return nil, err
+		return nil, &unread{path, err}
 	case !info.Mode().IsRegular():
 		return nil, &os.PathError{Op: "read", Path: path, Err: errNoFile}
 	case info.Size() > most:
 		return nil, &os.PathError{Op: "read", Path: path, Err: fmt.Errorf("is larger than %d MiB", most>>20)}
 	}
-	return os.Open(path)
+	file, err := os.Open(path)
+	if err != nil {
+		return nil, &unread{path, err}
+	}
+	return file, nil
 }
+
+// unread says in plain words why a file can't be read.
+type unread struct {
+	path string
+	err  error
+}
+
+func (u *unread) Error() string {
+	var path *os.PathError
+	switch {
+	case errors.Is(u.err, fs.ErrNotExist):
+		return u.path + ": there is no such file"
+	case errors.Is(u.err, fs.ErrPermission):
+		return u.path + ": you may not read it"
+	case errors.As(u.err, &path):
+		return u.path + ": " + path.Err.Error()
+	}
+	return u.path + ": " + u.err.Error()
+}
+
+func (u *unread) Unwrap() error { return u.err }
 
 // ReadFile reads a file of ordinary size.
 func ReadFile(path string) ([]byte, error) {
