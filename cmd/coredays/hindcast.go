@@ -25,11 +25,12 @@ import (
 
 // hindcasting is a call of hindcast.
 type hindcasting struct {
-	cores string
-	level string
-	goes  bool
-	runs  call.Runs
-	shard shard
+	cores  string
+	ground string // the table of lithologies
+	level  string
+	goes   bool
+	runs   call.Runs
+	shard  shard
 	call.Answer
 }
 
@@ -45,7 +46,8 @@ built-in extract among others: its score is not one of sites never seen.
 
 At the level "programme" it is told of each hole the tools and the depth that each reached; holes that stopped
 above 20 m below the sea floor are left out, as the simulator draws failed starts itself. At the level "counts" it is
-told the cores of each tool and the failed holes as well. With a table of cores it scores core cycles and recovery too.
+told the cores of each tool and the failed holes as well. At the level "ground" it is told what a programme tells, and the
+lithology described in the holes, by the table of --lithology; the score stands beside that of the same sites untold. With a table of cores it scores core cycles and recovery too.
 With --as-it-goes it scores the days of each site of a leg, from the third on, once more, told those of the sites before it.
 
 The table has a row for each hole and a heading with these columns; cells may be empty from cored_m to
@@ -67,6 +69,9 @@ and it may have first_of_leg (yes or no), where it has not all sites of a leg: o
 to be the first of the leg, where rig and tools are tried out.
 
 
+The table of lithologies has leg, hole (site and letter), top_m, bottom_m (below the sea floor) and lithology, a row for each
+stretch of one class; it may be compressed (.gz).
+
 The table of cores has program, leg, site, hole, water_depth_m, core (its number), type (H, F, X or R), top_depth_mbsf,
 cored_m, recovered_m and time_on_deck.
 Rows that can't be read are listed and left out with their site.`,
@@ -84,7 +89,8 @@ Rows that can't be read are listed and left out with their site.`,
 		},
 	}
 	cmd.Flags().Var(call.InFile(&h.cores), "cores", "score core cycles and recovery by this table of cores")
-	cmd.Flags().StringVar(&h.level, "level", records.Programme.String(), "what is known of a site: programme or counts")
+	cmd.Flags().StringVar(&h.level, "level", records.Programme.String(), "what is known of a site: programme, counts or ground")
+	cmd.Flags().Var(call.InFile(&h.ground), "lithology", "with --level ground: the lithologies described in the holes, by this table")
 	cmd.Flags().IntVar(&h.runs.Replications, "replications", 1000, "how often each site is simulated")
 	cmd.Flags().Uint64Var(&h.runs.Seed, "seed", 1, "seed of all chance: the same seed gives the same answer")
 	cmd.Flags().IntVar(&h.runs.Workers, "workers", 0, "how many to sail at a time; 0 for one a processor; the answer is the same")
@@ -137,13 +143,14 @@ func (h *hindcasting) tell(result *score.Hindcast, stdout io.Writer) error {
 
 // readyToScore is a hindcast that is ready to be sailed.
 type readyToScore struct {
-	file  string
-	known records.Knowledge
-	run   sim.Run
-	out   []record.LeftOut
-	f     *foreseen
-	cored *cored // nil without a table of cores
-	goes  bool
+	file   string
+	known  records.Knowledge
+	run    sim.Run
+	out    []record.LeftOut
+	f      *foreseen
+	cored  *cored    // nil without a table of cores
+	untold *foreseen // at the level ground: the sites of which it is told, untold
+	goes   bool
 }
 
 // read reads the tables.
@@ -163,15 +170,48 @@ func (h *hindcasting) read(file string, run sim.Run, stderr io.Writer) (*readyTo
 		}
 		return nil, call.AsFault(fmt.Errorf("%s: no site is left to score", file))
 	}
+	more, err := h.described(sites, known)
+	if err != nil {
+		return nil, err
+	}
+	out = append(out, more...)
 	f, err := foresee(sites, known)
 	if err != nil {
 		return nil, call.AsFault(err)
 	}
 	r := &readyToScore{file: file, known: known, run: run, out: out, f: f, goes: h.goes}
+	if known == records.Ground {
+		if r.untold, err = foresee(hindcast.WithGround(sites), records.Programme); err != nil {
+			return nil, call.AsFault(err)
+		}
+	}
 	if h.cores != "" {
 		r.cored, err = readCores(h.cores, sites)
 	}
 	return r, call.AsFault(err)
+}
+
+// described says of sites what lithology was described in them, at the level ground, and what of its table was left out.
+func (h *hindcasting) described(sites []record.Site, known records.Knowledge) ([]record.LeftOut, error) {
+	switch {
+	case known != records.Ground && h.ground != "":
+		return nil, fmt.Errorf("--lithology is for --level %s, and the level is %s", records.Ground, known)
+	case known != records.Ground:
+		return nil, nil
+	case h.ground == "":
+		return nil, fmt.Errorf("--level %s needs the lithologies: give their table with --lithology FILE", known)
+	}
+	holes, out, err := records.DescribedIn(h.ground)
+	if err != nil {
+		return nil, call.AsFault(err)
+	}
+	if records.Describe(sites, holes) == 0 {
+		return nil, call.AsFault(fmt.Errorf("%s: no hole of it is at a site that is scored", h.ground))
+	}
+	for i := range out {
+		out[i].Why = "lithology: " + out[i].Why
+	}
+	return out, nil
 }
 
 // tableName is that of a table of holes, for people.
@@ -193,19 +233,28 @@ func (r *readyToScore) sail(ctx context.Context) (*score.Hindcast, error) {
 	if visits.Stopped {
 		return nil, call.ErrInterrupted
 	}
+	untold := &hindcast.Visits{}
+	if r.untold != nil {
+		if untold = hindcast.Sail(ctx, r.untold.voyages, r.untold.legs, r.run); untold.Stopped {
+			return nil, call.ErrInterrupted
+		}
+	}
 	if r.cored == nil {
-		return r.judge(visits, nil)
+		return r.judge(visits, untold, nil)
 	}
 	cores := hindcast.SailCores(ctx, r.cored.f.voyages, r.cored.f.legs, coreRun(r.run))
 	if ctx.Err() != nil {
 		return nil, call.ErrInterrupted
 	}
-	return r.judge(visits, cores)
+	return r.judge(visits, untold, cores)
 }
 
 // judge scores what was sailed.
-func (r *readyToScore) judge(visits *hindcast.Visits, cores [][][]ship.Core) (*score.Hindcast, error) {
+func (r *readyToScore) judge(visits, untold *hindcast.Visits, cores [][][]ship.Core) (*score.Hindcast, error) {
 	result := judge(r.f, visits)
+	if r.untold != nil {
+		result.Ground = hindcast.ToldGround(r.f.sites, visits, untold)
+	}
 	if r.goes {
 		told, err := hindcast.AsItGoes(r.f.sites, hindcast.Cases(r.f.sites, visits), r.f.inLeg)
 		if err != nil {

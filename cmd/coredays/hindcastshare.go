@@ -11,6 +11,7 @@ import (
 	"coredays/cmd/coredays/call"
 	"coredays/model/listing"
 	"coredays/scenario/document"
+	"coredays/sim/hindcast"
 	"coredays/sim/parts"
 	"coredays/sim/share"
 	"coredays/sim/ship"
@@ -37,7 +38,7 @@ func (h *hindcasting) tables(file string) (plans [][]listing.Line, err error) {
 		plans = append(plans, []listing.Line{{Path: file, Value: hex.EncodeToString(sum[:8])}})
 		file = ""
 	}
-	for _, name := range []string{file, h.cores} {
+	for _, name := range []string{file, h.cores, h.ground} {
 		if name == "" {
 			continue
 		}
@@ -65,9 +66,12 @@ func (h *hindcasting) sailShare(ctx context.Context, r *readyToScore, stdout, st
 	if r.file != builtInHoles {
 		files = []string{r.file}
 	}
-	shared := share.Call{Command: "hindcast", Files: files, Options: []string{"--level", h.level, "--cores", h.cores, "--as-it-goes", strconv.FormatBool(h.goes)}, Seed: r.run.Seed, Replications: r.run.Replications}
+	shared := share.Call{Command: "hindcast", Files: files, Options: []string{"--level", h.level, "--cores", h.cores, "--lithology", h.ground, "--as-it-goes", strconv.FormatBool(h.goes)}, Seed: r.run.Seed, Replications: r.run.Replications}
 	return h.shard.sail(ctx, shared, tables, func(put func(any) error) error {
 		err := parts.SailHindcast(ctx, r.f.shared(), r.run, h.shard.which, put)
+		if err == nil && r.untold != nil {
+			err = parts.SailHindcast(ctx, r.untold.shared(), r.run, h.shard.which, put)
+		}
 		if err == nil && r.cored != nil {
 			err = parts.SailCores(ctx, r.cored.f.shared(), coreRun(r.run), h.shard.which, put)
 		}
@@ -78,7 +82,7 @@ func (h *hindcasting) sailShare(ctx context.Context, r *readyToScore, stdout, st
 // hindcast puts together what hindcast sailed.
 func (m *merging) hindcast(ctx context.Context, all share.All) (joined, error) {
 	shared := &all[0].Head.Call
-	h := &hindcasting{level: shared.Options[1], cores: shared.Options[3], goes: shared.Options[5] == strconv.FormatBool(true), Answer: m.Answer}
+	h := &hindcasting{level: shared.Options[1], cores: shared.Options[3], ground: shared.Options[5], goes: shared.Options[7] == strconv.FormatBool(true), Answer: m.Answer}
 	file := ""
 	if len(shared.Files) > 0 {
 		file = shared.Files[0]
@@ -98,12 +102,18 @@ func (m *merging) hindcast(ctx context.Context, all share.All) (joined, error) {
 	if err != nil {
 		return nil, call.AsFault(err)
 	}
+	untold := &hindcast.Visits{}
+	if r.untold != nil {
+		if untold, err = parts.JoinHindcast(ctx, r.untold.shared(), r.run, all); err != nil {
+			return nil, call.AsFault(err)
+		}
+	}
 	var cores [][][]ship.Core
 	if r.cored != nil {
 		cores, err = parts.JoinCores(r.cored.f.shared(), coreRun(r.run), all)
 	}
 	return func(_ context.Context, stdout, _ io.Writer) error {
-		result, err := r.judge(visits, cores)
+		result, err := r.judge(visits, untold, cores)
 		if err != nil {
 			return err
 		}

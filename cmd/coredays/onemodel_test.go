@@ -29,7 +29,7 @@ sails: 2030-01-01T00:00Z
 sea_days: 100 d
 ports: {from: {name: port, position: 48.5S 158E}, to: {name: port, position: 48.5S 158E}}
 in_port_before_sailing: 0 d
-rates: {pilotage: 0 h, securing: 30 min, lost_bha: 0 %, funnel_lost: 0 %, extended_least_rate: 0.02 m/h, layer_depth: 100 %}
+rates: {pilotage: 0 h, approach: 0 h, securing: 30 min, lost_bha: 0 %, funnel_lost: 0 %, extended_least_rate: 0.02 m/h, layer_depth: 100 %}
 sites:
   - name: S
     position: 48.5S 158E

@@ -53,6 +53,7 @@ func run(args []string, out, notes io.Writer) error {
 	chartDir := flags.String("charts", "", "with -hindcast: write the charts of forecasts by figures fitted on other legs to this directory")
 	legsFile := flags.String("legs", "", "days of legs by class, CSV: with -holes, compare what was lost to weather and repairs, and stop")
 	lithologyFile := flags.String("lithology", "", "runs of lithology, CSV, plain or .gz: with -holes, where piston corers were refused, by lithology, and stop")
+	ground := flags.Bool("ground", false, "with -holes and -lithology: fit what lithologies tell of days and metres, score by what other legs tell (takes minutes), and stop")
 	if err := flags.Parse(args); err != nil {
 		return errors.Join(errCall, err)
 	}
@@ -64,6 +65,9 @@ func run(args []string, out, notes io.Writer) error {
 	}
 	if *legsFile != "" {
 		return lostTime(*holesFile, *legsFile, out, notes)
+	}
+	if *lithologyFile != "" && *ground {
+		return refit.Ground(*holesFile, *lithologyFile, out, notes)
 	}
 	if *lithologyFile != "" {
 		return refusedIn(*holesFile, *lithologyFile, out, notes)

@@ -30,6 +30,7 @@ type Hole struct {
 	All int
 	// Recovered is what was recovered in all, not a number where the record is blank.
 	Recovered  unit.Length
+	Described  []Described // what was described in its cores, where that is known
 	Start, End time.Time
 	Row        int // line in the file
 }

@@ -19,6 +19,7 @@ type Hindcast struct {
 	Cycles         []Cycle
 	Recovery       []Recovery
 	AsItGoes       *AsItGoes // nil where it was not asked for
+	Ground         *AsItGoes // days of sites told their ground, against the same untold; nil at other levels
 	Open           []string  // what the record does not tell, in words
 	LeftOut        []record.LeftOut
 }

@@ -37,6 +37,7 @@ type hindcastJSON struct {
 	Recovery          []holeRecoveryJSON `json:"recovery"`
 	AsItGoes          []toldJSON         `json:"as_it_goes,omitempty"`
 	Told              *toldCardJSON      `json:"as_it_goes_score,omitempty"`
+	Ground            *toldCardJSON      `json:"ground,omitempty"`
 	LeftOut           []leftOutJSON      `json:"left_out"`
 }
 
@@ -126,6 +127,7 @@ func Hindcast(w io.Writer, h *score.Hindcast) error {
 		out.Recovery = append(out.Recovery, holeRecoveryJSON{x.Tool, x.Holes, numbersOf(x.Record), numbersOf(x.Simulated)})
 	}
 	out.AsItGoes, out.Told = toldOf(h.AsItGoes)
+	_, out.Ground = toldOf(h.Ground)
 	for _, x := range h.LeftOut {
 		out.LeftOut = append(out.LeftOut, leftOutJSON{x.Row, x.Why})
 	}

@@ -31,6 +31,7 @@ type Unrecorded struct {
 	WithWater float64       // power of the water depth over 2500 m with which the work grows
 	WithDepth float64       // power of the depth of the hole over 300 m
 	Ground    [grounds]ground.Lithology
+	Described []Told          // what lithologies tell of the ground
 	InLeg     spread.Quantity // normal score of a site's days in their forecast: what sites of a leg have in common
 }
 

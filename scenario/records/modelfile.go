@@ -20,7 +20,16 @@ type recordFile struct {
 	Slower      slowerFile       `mapstructure:"rotary_slower"`
 	Work        workFile         `mapstructure:"work"`
 	Leg         legFile          `mapstructure:"leg"`
+	Described   []toldFile       `mapstructure:"described"`
 	Lithologies []lithology.File `mapstructure:"lithologies"`
+}
+
+type toldFile struct {
+	Classes          []document.Text `mapstructure:"classes"`
+	Rotary           document.Text   `mapstructure:"rotary"`
+	Extended         document.Text   `mapstructure:"extended"`
+	RotaryRecovery   document.Text   `mapstructure:"rotary_recovery"`
+	ExtendedRecovery document.Text   `mapstructure:"extended_recovery"`
 }
 
 type eraFile struct {
@@ -109,6 +118,9 @@ func readUnrecorded(name string, data []byte) (Unrecorded, fault.List) {
 		u.Work[class] = c.sometimes("work."+workKeys[class], s)
 	}
 	u.Ground = c.grounds(f.Lithologies)
+	for i, t := range f.Described {
+		u.Described = append(u.Described, c.told(document.At("described", i), t))
+	}
 	return u, c.Faults
 }
 
@@ -123,6 +135,16 @@ func (c unrecordedReader) era(path string, f eraFile) Era {
 	e.Cores = [coring.Tools]float64{coring.APC: piston, coring.HLAPC: piston,
 		coring.XCB: c.Number(document.Join(cores, "extended"), f.Cores.Extended, coreMeasure), coring.RCB: c.Number(document.Join(cores, "rotary"), f.Cores.Rotary, coreMeasure)}
 	return e
+}
+
+func (c unrecordedReader) told(path string, f toldFile) Told {
+	t := Told{Rotary: c.Number(document.Join(path, "rotary"), f.Rotary, paceMeasure), Extended: c.Number(document.Join(path, "extended"), f.Extended, paceMeasure)}
+	for i, class := range f.Classes {
+		t.Classes = append(t.Classes, c.Name(document.At(document.Join(path, "classes"), i), class))
+	}
+	t.Recovery = [coring.Tools]float64{coring.APC: 1, coring.HLAPC: 1, coring.XCB: c.Number(document.Join(path, "extended_recovery"), f.ExtendedRecovery, paceMeasure),
+		coring.RCB: c.Number(document.Join(path, "rotary_recovery"), f.RotaryRecovery, paceMeasure)}
+	return t
 }
 
 func (c unrecordedReader) legTime(path string, f legTimeFile) score.LegTime {

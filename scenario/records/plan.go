@@ -26,9 +26,11 @@ const (
 	Programme Knowledge = iota
 	// Counts: the cores of each tool and the failed holes are known as well.
 	Counts
+	// Ground: what a programme tells, and the lithology that was described in the cores.
+	Ground
 )
 
-var knowledgeNames = []string{"programme", "counts"}
+var knowledgeNames = []string{"programme", "counts", "ground"}
 
 func (k Knowledge) String() string { return knowledgeNames[k] }
 
@@ -55,7 +57,7 @@ func (u *Unrecorded) Plan(s record.Site, known Knowledge) (*plan.Plan, error) {
 		InPort: spread.Just(0), Ship: u.Ship, Order: []int{0}, Begun: !s.First, Reached: s.Reached, LeavesHanging: s.LeftHanging}
 	p.Ship.Rates = u.rates(p.Ship.Rates, &s, known)
 	p.Sites = []plan.Site{{Name: s.Name, Position: position, WaterDepth: s.Water(), Climate: climate.NearShore(s.Water()), Refusal: neverRefused,
-		Layers: u.layers(&s), Items: u.items(&s, known)}}
+		Layers: u.layers(&s, known), Items: u.items(&s, known)}}
 	return p, nil
 }
 
@@ -64,7 +66,7 @@ func (u *Unrecorded) items(s *record.Site, known Knowledge) (items []plan.Item) 
 	bare := isBare(s)
 	for i := range s.Holes {
 		h := &s.Holes[i]
-		if known == Programme && h.FailedStart() {
+		if known != Counts && h.FailedStart() {
 			continue
 		}
 		items = append(items, plan.Item{Name: h.Name, Rank: 1, Hole: recordHole(h, known)})
@@ -140,7 +142,7 @@ func recordHole(h *record.Hole, known Knowledge) *plan.Hole {
 	if hole.DrillAheadTo < 1 {
 		hole.DrillAheadTo = 0
 	}
-	if steps := h.Steps(); len(steps) > 0 && hole.DrillAheadTo == 0 && steps[0].With.Piston() && known == Programme {
+	if steps := h.Steps(); len(steps) > 0 && hole.DrillAheadTo == 0 && steps[0].With.Piston() && known != Counts {
 		hole.StartOffset = startOffset(steps[0])
 	}
 	bottom := hole.DrillAheadTo

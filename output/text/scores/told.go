@@ -10,11 +10,19 @@ import (
 
 // hindcastTold prints how sites were forecast that were told of those of their leg before them.
 func (p *printer) hindcastTold(h *score.Hindcast) error {
-	a := h.AsItGoes
-	if a == nil {
-		return nil
+	if a := h.Ground; a != nil {
+		p.Heading("Told the ground: days of %s of which lithology is described; not told how long legs are on their sites", text.Counted(len(a.Sites), "site"))
+		p.told(a)
 	}
-	p.Heading("As it goes: %s from the third of their leg on, told the days of those before", text.Counted(len(a.Sites), "site"))
+	if a := h.AsItGoes; a != nil {
+		p.Heading("As it goes: %s from the third of their leg on, told the days of those before", text.Counted(len(a.Sites), "site"))
+		p.told(a)
+	}
+	return nil
+}
+
+// told prints a score beside that of the same sites untold.
+func (p *printer) told(a *score.AsItGoes) {
 	what := "lower"
 	if a.Change > 0 {
 		what = "higher"
@@ -22,5 +30,4 @@ func (p *printer) hindcastTold(h *score.Hindcast) error {
 	p.Item(fmt.Sprintf("CRPS %s d, untold %s d: %s %% %s (%s to %s %% of the untold)", words.Fixed(a.CRPS, 2), words.Fixed(a.Untold, 2), words.Fixed(100*max(a.Change, -a.Change), 1), what,
 		words.Fixed(100*(1+a.ChangeCI[0]), 0), words.Fixed(100*(1+a.ChangeCI[1]), 0)))
 	p.Item("inside the 80 % band " + shareIn(a.Inside80, a.Inside80CI) + " %")
-	return nil
 }
