@@ -219,7 +219,8 @@
 // built-in drillship.yaml, commented, is the example and lists the keys of the rates.
 //
 // A limit has for (positioning, pipe_handling, tripping, piston_coring, rotary_coring, logging),
-// of (significant heave, largest heave in ten minutes, wave height), from_depth of water (0 m
+// of (significant heave, largest heave in ten minutes, wave height, which is significant, or largest wave
+// in three hours, taken as 1.86 times that), from_depth of water (0 m
 // without it), most, source. For each kind of work the limit from the deepest depth holds. A storm
 // has clear_sea_floor and recover_pipe, significant wave heights at which the bit leaves the sea
 // floor and at which all pipe is recovered.

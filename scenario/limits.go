@@ -65,9 +65,9 @@ func (c *clerk) limitFor(path string, t document.Text) activity.Limit {
 // measureOf is what a limit is a limit of. There is no default: published limits differ.
 func (c *clerk) measureOf(path string, t document.Text) rig.Measure {
 	if !t.Given {
-		c.Fault(path, "", "significant heave, largest heave or wave height")
+		c.Fault(path, "", "significant heave, largest heave, wave height (significant) or largest wave")
 	}
-	return rig.Measure(c.Choice(path, t, "significant heave", "largest heave", "wave height"))
+	return rig.Measure(c.Choice(path, t, "significant heave", "largest heave", "wave height", "largest wave"))
 }
 
 // storm reads the sea at which pipe leaves the hole.

@@ -96,8 +96,8 @@ func (b *book) ship() {
 		b.add(number(group, "", fmt.Sprintf("%s: %s, water from %s", l.For.Key(), ofWords[l.Of], l.FromDepth.Tell()), float64(l.Most), metres, from, source))
 	}
 	from, source := b.at("storm", OfShip, b.plan.Ship.Storm.Source)
-	b.add(number(group, "", "storm: clear the sea floor, wave height", float64(b.plan.Ship.Storm.ClearSeaFloor), metres, from, source))
-	b.add(number(group, "", "storm: recover the pipe, wave height", float64(b.plan.Ship.Storm.RecoverPipe), metres, from, source))
+	b.add(number(group, "", "storm: clear the sea floor, significant wave height", float64(b.plan.Ship.Storm.ClearSeaFloor), metres, from, source))
+	b.add(number(group, "", "storm: recover the pipe, significant wave height", float64(b.plan.Ship.Storm.RecoverPipe), metres, from, source))
 	b.add(number("ship", "", "rig floor above sea level", float64(b.plan.Ship.RigFloor), metres, OfShip, "ship file: "+b.plan.Ship.Source))
 	hull := b.plan.Ship.Hull
 	for _, one := range []struct {
@@ -115,7 +115,7 @@ func (b *book) ship() {
 	}
 }
 
-var ofWords = [...]string{"significant heave", "largest heave", "wave height"}
+var ofWords = [...]string{"significant heave", "largest heave", "significant wave height", "largest wave"}
 
 // string lists what hangs below her.
 func (b *book) string() {

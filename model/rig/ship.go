@@ -62,6 +62,7 @@ const (
 	SignificantHeave Measure = iota // double amplitude
 	LargestHeave                    // largest double amplitude in ten minutes
 	WaveHeight                      // significant wave height
+	LargestWave                     // height of the largest wave in three hours
 )
 
 // SeaLimit is the roughest sea for a class of work, from a depth of water on.

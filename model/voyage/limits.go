@@ -36,6 +36,9 @@ func (c *compiler) height(l rig.SeaLimit, periodFactor float64) (float64, error)
 	if l.Of == rig.WaveHeight {
 		return float64(l.Most), nil
 	}
+	if l.Of == rig.LargestWave {
+		return float64(l.Most / heave.LargestWave), nil
+	}
 	response := c.response[periodFactor]
 	if response == nil {
 		ship := c.v.Plan.Ship

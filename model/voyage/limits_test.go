@@ -82,3 +82,11 @@ func TestHullIsOnlyNeededForLimitsOfHeave(t *testing.T) {
 	p.Ship.Limits = append(p.Ship.Limits, rig.SeaLimit{For: activity.Logging, Of: rig.LargestHeave, Most: 3})
 	refused(t, p, "the ship's hull: hull 0 x 0 x 0 m: length, beam and draught must be above 0")
 }
+
+// 30 ft of sea as the largest wave are 9.144 m: of 1,000 waves the largest is sqrt(ln 1000 / 2) = 1.858 times the significant
+// height, so 4.92 m.
+func TestALargestWaveIsNotASignificantOne(t *testing.T) {
+	most := limited(t, 1000, rig.SeaLimit{For: activity.RotaryCoring, Of: rig.LargestWave, Most: 9.144}, rig.SeaLimit{For: activity.Logging, Of: rig.WaveHeight, Most: 9.144})
+	near(t, "limit of a largest wave, m", most[activity.RotaryCoring], 4.92, 0.01)
+	near(t, "limit of a significant height, m", most[activity.Logging], 9.144, 1e-9)
+}

@@ -8,6 +8,10 @@ import "coredays/model/unit"
 // the heave of Hull and Response is significant.
 const LargestInTenMinutes = 1.4
 
+// LargestWave is the largest wave to expect in three hours over the significant height: sqrt(ln N / 2) of a narrow Rayleigh sea
+// [textbook], as for heave, with N = 1000 waves of some 11 s.
+const LargestWave = 1.86
+
 // LargestHeave is the largest heave expected in ten minutes for a significant heave.
 func LargestHeave(significant unit.Length) unit.Length { return significant * LargestInTenMinutes }
 
