@@ -234,7 +234,8 @@
 // most with which the string is rotated, which may be left out. Each of these but pipe is one
 // value, or {value, source}. The names of pipe are those of the built-in table, such as
 // "5 in 19.50 lb/ft S-140". The blocks are the rate travelling_mass.
-// The weight that its collars can put on the bit with all pipe in tension cuts rock at its rate, or more slowly where it is less than
+// The weight that its collars can put on the bit with all pipe in tension, and that the lesser of make_up_torque and rotating_torque
+// can turn, cuts rock at its rate, or more slowly where it is less than
 // the rock needs; and no stand is run or pulled faster than racker (a rate) and hoist (hoisting_speed, lowering_speed) have it.
 // A string that is lost is drawn from assemblies, collars and pipe on board: where none is left, nothing more is begun.
 //

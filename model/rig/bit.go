@@ -36,6 +36,18 @@ func (t *Tubulars) RateIn() (func(strength float64) float64, error) {
 	}, nil
 }
 
+// WeightUnder is the weight on the bit at which turning it takes all of a torque, N: no connection is turned with more than it was
+// made up with, so the lesser of that of the rig and of its tongs counts.
+func (t Torque) WeightUnder() unit.Force {
+	most := math.Inf(1)
+	for _, f := range []Figure{t.Rotating, t.MakeUp} {
+		if f.Value > 0 {
+			most = min(most, f.Value)
+		}
+	}
+	return unit.Force(most / float64(drillstring.BitTorque(bitFriction, bitDiameter, 1)))
+}
+
 // fastest is the rate in ground too weak to hold the bit back, m/s: 60 m/h, above which the records of
 // cores are rounding.
 const fastest = 60.0 / 3600

@@ -75,3 +75,15 @@ func TestTheRockTakesAThirdOfTheSpecificEnergy(t *testing.T) {
 		}
 	}
 }
+
+// Friction of 0.25 on a bit of 9-7/8 in takes 0.25 x 0.8229 ft / 3 = 0.0686 ft lbf for each pound: 1,000 ft lbf turn 14.6 klbf, and
+// tongs that give half of that leave 7.3.
+func TestTorqueLimitsTheWeightOnTheBit(t *testing.T) {
+	const ftLbf, klbf = 1.35582, 4448.22
+	for _, c := range []struct{ rotating, tongs, want float64 }{{1000, 60_000, 14.58}, {1000, 500, 7.29}, {0, 1000, 14.58}} {
+		got := float64(Torque{Rotating: Figure{Value: c.rotating * ftLbf}, MakeUp: Figure{Value: c.tongs * ftLbf}}.WeightUnder()) / klbf
+		if got < c.want-0.02 || got > c.want+0.02 {
+			t.Errorf("%+v: %.2f klbf", c, got)
+		}
+	}
+}

@@ -13,7 +13,7 @@ type OnBoard struct {
 	Strings  int     // assemblies that can be made up, one after the other is lost
 	Pipe     float64 // m
 	Assembly float64 // length of one, m
-	Weight   float64 // that can be put on the bit with all pipe in tension, N; 0 where nothing limits it
+	Weight   float64 // that can be put on the bit with all pipe in tension and the torque that the rig has, N; 0 where nothing limits it
 }
 
 // onBoard counts it: an assembly needs its collars too.
@@ -28,7 +28,7 @@ func onBoard(ship *rig.Ship) OnBoard {
 		strings = min(strings, math.Floor(t.CollarsOnBoard.Value/t.Collars.Value))
 	}
 	return OnBoard{Strings: int(strings), Pipe: float64(t.Length()), Assembly: float64(board.Assembly.Length()),
-		Weight: float64(board.Assembly.UsableBitWeight(drillstring.Seawater))}
+		Weight: float64(min(board.Assembly.UsableBitWeight(drillstring.Seawater), ship.Torque.WeightUnder()))}
 }
 
 // MakesUp reports whether a string for a hole can be made up after some were lost: so many assemblies, and pipe of a length, m.
