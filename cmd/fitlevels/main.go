@@ -53,6 +53,7 @@ func run(args []string, out, notes io.Writer) error {
 	chartDir := flags.String("charts", "", "with -hindcast: write the charts of forecasts by figures fitted on other legs to this directory")
 	legsFile := flags.String("legs", "", "days of legs by class, CSV: with -holes, compare what was lost to weather and repairs, and stop")
 	lithologyFile := flags.String("lithology", "", "runs of lithology, CSV, plain or .gz: with -holes, where piston corers were refused, by lithology, and stop")
+	recovered := flags.Bool("recovered", false, "with -holes: score metres and cores with the legs scored left out of what they gave, and stop")
 	ground := flags.Bool("ground", false, "with -holes and -lithology: fit what lithologies tell of days and metres, score by what other legs tell (takes minutes), and stop")
 	if err := flags.Parse(args); err != nil {
 		return errors.Join(errCall, err)
@@ -62,6 +63,9 @@ func run(args []string, out, notes io.Writer) error {
 	}
 	if *legTime {
 		return refit.LegTime(*holesFile, out)
+	}
+	if *recovered {
+		return refit.Recovered(*holesFile, out)
 	}
 	if *legsFile != "" {
 		return lostTime(*holesFile, *legsFile, out, notes)
