@@ -95,6 +95,7 @@ func (s *expedition) takesUp(x *Start) {
 	s.broughtUp(x)
 	s.doneWith(x)
 	s.Spent = x.spent
+	s.Gone.Assemblies, s.Gone.Pipe = x.State.Gone.Assemblies, float64(x.State.Gone.Pipe)
 	s.Clock = x.begins
 	s.Past = x.past
 	s.standsAt(x)

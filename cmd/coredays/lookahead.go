@@ -90,11 +90,11 @@ func (l *lookaheadCall) execute(ctx context.Context, args []string, stdout, stde
 		return err
 	}
 	if l.write != "" {
-		st, _, err := lookahead.Read(v.Plan, files)
+		p, st, _, err := lookahead.Taken(v.Plan, files)
 		if err != nil {
 			return call.AsFault(err)
 		}
-		return call.AsFault(call.WriteTo(ctx, "write-state", l.write, func(w io.Writer) error { return statefile.Write(w, v.Plan, st) }))
+		return call.AsFault(call.WriteTo(ctx, "write-state", l.write, func(w io.Writer) error { return statefile.Write(w, p, st) }))
 	}
 	if err := l.roughly(ctx, v, files, run, stderr); err != nil {
 		return call.AsFault(err)

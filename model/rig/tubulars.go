@@ -40,6 +40,10 @@ func (t *Tubulars) Length() (sum unit.Length) {
 	return sum
 }
 
+// LeftInHole is the length of pipe that stays in a hole of a depth with an assembly: the string is severed above where it is
+// stuck, on average half way down [judgement].
+func LeftInHole(depth, assembly unit.Length) unit.Length { return max(0, depth-assembly) / 2 }
+
 // Carries is what derrick and hoist both carry, the travelling gear included.
 func (t *Tubulars) Carries() unit.Force { return unit.Force(min(t.Derrick.Value, t.Hoist.Value)) }
 

@@ -25,6 +25,10 @@ type Correction struct {
 	Waves      float64 // m
 	ToGo       float64 // nautical miles to where she is bound, under way
 	HomeBy     time.Time
+	OpenHours  float64 // that the hole in hand has stood open
+	Assemblies float64 // lost in holes so far
+	Pipe       float64 // m, that stayed in holes with them
+	Approvals  []Approval
 	Holes      []HoleCorrection
 }
 
@@ -33,12 +37,13 @@ type HoleCorrection struct {
 	Site, Hole     string
 	Status         string // done, dropped, to come
 	Depth, Refused float64
+	Rank           int // as amended; 0 for that of the scenario
 }
 
 // NoCorrection has nothing stated.
 func NoCorrection() Correction {
 	n := math.NaN()
-	return Correction{Depth: n, Bit: n, BitHours: n, Over: n, Waves: n, ToGo: n}
+	return Correction{Depth: n, Bit: n, BitHours: n, Over: n, Waves: n, ToGo: n, OpenHours: n, Assemblies: n, Pipe: n}
 }
 
 // Apply puts a state right. What contradicts the log, by more than a joint or 2 h, is refused; the faults name the
@@ -103,6 +108,13 @@ func (c *Correction) Apply(p *plan.Plan, s *State) (faults []string) {
 	if !math.IsNaN(c.BitHours) {
 		now.Rotated = unit.Duration(c.BitHours) * unit.Hour
 	}
+	faults = append(faults, c.opened(p, s)...)
+	if !math.IsNaN(c.Assemblies) {
+		s.Gone.Assemblies = int(c.Assemblies)
+	}
+	if !math.IsNaN(c.Pipe) && math.Abs(c.Pipe-float64(s.Gone.Pipe)) > sameDepth {
+		s.Gone.Pipe = unit.Length(c.Pipe)
+	}
 	if c.Funnel != nil {
 		now.Hole.Funnel = *c.Funnel
 	}
@@ -130,6 +142,39 @@ func (c *Correction) Apply(p *plan.Plan, s *State) (faults []string) {
 		s.Notes = append(s.Notes, "depth, bit or assembly are put right by the state file: what is in hand begins anew")
 	}
 	return faults
+}
+
+// opened puts right since when the hole in hand stands open: no longer than the log has it begun.
+func (c *Correction) opened(p *plan.Plan, s *State) (faults []string) {
+	if math.IsNaN(c.OpenHours) {
+		return nil
+	}
+	if s.Now.Item == None || !s.Now.Hole.Open {
+		return []string{fmt.Sprintf("open_h: %g h, and by the log no hole stands open", c.OpenHours)}
+	}
+	x := &s.Items[s.Now.Item]
+	opened := s.At.Add(-time.Duration(c.OpenHours * float64(time.Hour)))
+	if existing := p.Sites[x.Site].Items[x.Number].Hole.Existing > 0; !existing && opened.Before(x.Began.Add(-slack)) {
+		return []string{fmt.Sprintf("open_h: %g h, and by the log hole %s was begun %.1f h ago", c.OpenHours, name(p, s, s.Now.Item), s.At.Sub(x.Began).Hours())}
+	}
+	const tenth = 6 * time.Minute // of an hour, to which the file states it
+	if math.Abs(float64(opened.Sub(s.OpenedAt()))) > float64(tenth)/2+float64(time.Second) {
+		s.Now.Hole.Opened = opened
+		for i := range s.Steps {
+			if b := &s.Steps[i].Before; b.Item == s.Now.Item && b.Hole.Open {
+				b.Hole.Opened = opened
+			}
+		}
+	}
+	return nil
+}
+
+// OpenedAt is when the hole in hand was opened: where the log does not tell, when it was begun.
+func (s *State) OpenedAt() time.Time {
+	if opened := s.Now.Hole.Opened; !opened.IsZero() {
+		return opened
+	}
+	return s.Items[s.Now.Item].Began
 }
 
 // apply puts one hole right.

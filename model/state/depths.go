@@ -33,7 +33,7 @@ func (r *reader) depth(l *riglog.Line) {
 		s.Hole = Hole{}
 	}
 	if approved := r.plan.Sites[x.Site].ApprovedTo; approved > 0 && l.Depth > approved+joint {
-		r.fault(l, "hole %s is %g m deep, and site %s is approved to %g m: put the approval right in the scenario if it was amended", l.Hole, float64(l.Depth), l.Site, float64(approved))
+		r.fault(l, "hole %s is %g m deep, and site %s is approved to %g m: put the approval right, in the scenario or the state file, if it was amended", l.Hole, float64(l.Depth), l.Site, float64(approved))
 	}
 	floor := unit.Length(r.plan.Sites[x.Site].WaterDepth)
 	if !s.Hole.Open {

@@ -79,6 +79,10 @@ func (r *reader) did(k activity.Kind, seconds unit.Duration, to time.Time, next 
 		s.LastService = to
 	case activity.OtherWork:
 		s.SinceOther, s.TryOut = [activity.Kinds]unit.Duration{}, false
+	case activity.SeverPipe:
+		if next != activity.Kinds { // else it is still in hand
+			r.lostString()
+		}
 	case activity.Task, activity.WholeTask, activity.FrailTask:
 		s.TaskDone += seconds
 	}
@@ -86,6 +90,18 @@ func (r *reader) did(k activity.Kind, seconds unit.Duration, to time.Time, next 
 		s.Trips[s.NumberOf] = [2]unit.Length{before, s.Bit}
 		s.NumberOf++
 	}
+}
+
+// lostString: an assembly and what pipe was below the cut stay in the hole.
+func (r *reader) lostString() {
+	s := &r.st.Now
+	var assembly unit.Length
+	if board, err := r.plan.Ship.Tubulars.Board(); err == nil {
+		assembly = board.Assembly.Length()
+	}
+	r.st.Gone.Assemblies++
+	r.st.Gone.Pipe += rig.LeftInHole(unit.Length(s.Hole.Depth), assembly)
+	s.Assembly, s.Hole.Lost = coring.NoBHA, true
 }
 
 func (r *reader) median(of rig.Rate) float64 { return r.plan.Ship.Rates[of].Median() }

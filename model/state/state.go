@@ -29,8 +29,15 @@ type State struct {
 	ToGo  bool          // how far she still has to sail is stated
 	Way   unit.Length   // that distance
 	Home  time.Time     // latest arrival in port; zero for the plan's
+	Gone  Gone          // what stayed in holes
 	From  string        // file of the log
 	Notes []string      // what was taken to be so without the log saying it
+}
+
+// Gone is what strings lost so far took with them: less is left on board.
+type Gone struct {
+	Assemblies int
+	Pipe       unit.Length
 }
 
 // Ship is what decides what she does next.

@@ -22,19 +22,29 @@ import (
 
 // file mirrors a state file.
 type file struct {
-	At       string     `yaml:"at"`
-	Site     string     `yaml:"site"`
-	Hole     string     `yaml:"hole"`
-	Depth    *float64   `yaml:"depth_m"`
-	Bit      *float64   `yaml:"bit_m"`
-	Assembly string     `yaml:"assembly"`
-	BitHours *float64   `yaml:"bit_hours"`
-	Funnel   *bool      `yaml:"funnel"`
-	Over     *float64   `yaml:"over_h"`
-	Waves    *float64   `yaml:"waves_m"`
-	ToGo     *float64   `yaml:"to_go_nmi"`
-	HomeBy   string     `yaml:"home_by"`
-	Holes    []holeFile `yaml:"holes"`
+	At       string   `yaml:"at"`
+	Site     string   `yaml:"site"`
+	Hole     string   `yaml:"hole"`
+	Depth    *float64 `yaml:"depth_m"`
+	Bit      *float64 `yaml:"bit_m"`
+	Assembly string   `yaml:"assembly"`
+	BitHours *float64 `yaml:"bit_hours"`
+	Funnel   *bool    `yaml:"funnel"`
+	Over     *float64 `yaml:"over_h"`
+	Waves    *float64 `yaml:"waves_m"`
+	ToGo     *float64 `yaml:"to_go_nmi"`
+	HomeBy   string   `yaml:"home_by"`
+	Open     *float64 `yaml:"open_h"`
+	Strings  *float64 `yaml:"assemblies_lost"`
+	Pipe     *float64 `yaml:"pipe_lost_m"`
+
+	Approvals []approvalFile `yaml:"approvals"`
+	Holes     []holeFile     `yaml:"holes"`
+}
+
+type approvalFile struct {
+	Site string   `yaml:"site"`
+	To   *float64 `yaml:"to_mbsf"`
 }
 
 type holeFile struct {
@@ -43,6 +53,7 @@ type holeFile struct {
 	Status  string   `yaml:"status"`
 	Depth   *float64 `yaml:"depth_m"`
 	Refused *float64 `yaml:"refused_m"`
+	Rank    *float64 `yaml:"rank"`
 }
 
 // Read reads a state file.
@@ -83,10 +94,32 @@ func Read(name string, data []byte) (state.Correction, error) {
 	number("over_h", &c.Over, f.Over, 1000)
 	number("waves_m", &c.Waves, f.Waves, 30)
 	number("to_go_nmi", &c.ToGo, f.ToGo, 12000)
+	number("open_h", &c.OpenHours, f.Open, 10000)
+	number("assemblies_lost", &c.Assemblies, f.Strings, 100)
+	number("pipe_lost_m", &c.Pipe, f.Pipe, 12000)
+	whole := func(key string, from *float64) {
+		if from != nil && *from != math.Trunc(*from) {
+			wrong = append(wrong, fmt.Errorf("%s: %s: %g, wanted a whole number", name, key, *from))
+		}
+	}
+	whole("assemblies_lost", f.Strings)
+	for _, a := range f.Approvals {
+		x := state.Approval{Site: a.Site, To: math.NaN()}
+		number("approvals: to_mbsf", &x.To, a.To, 9000)
+		c.Approvals = append(c.Approvals, x)
+	}
 	for _, h := range f.Holes {
 		x := state.HoleCorrection{Site: h.Site, Hole: h.Hole, Status: h.Status, Depth: math.NaN(), Refused: math.NaN()}
 		number("holes: depth_m", &x.Depth, h.Depth, 12000)
 		number("holes: refused_m", &x.Refused, h.Refused, 12000)
+		if h.Rank != nil {
+			rank := 1.0
+			if whole("holes: rank", h.Rank); *h.Rank < 1 {
+				wrong = append(wrong, fmt.Errorf("%s: holes: rank: %g, wanted 1 to 100", name, *h.Rank))
+			}
+			number("holes: rank", &rank, h.Rank, 100)
+			x.Rank = int(rank)
+		}
 		c.Holes = append(c.Holes, x)
 	}
 	return c, errors.Join(wrong...)
@@ -138,25 +171,37 @@ at: {{.At}}                # UTC
 {{end}}bit_m: {{.Bit}}               # of the bit, below the sea surface; 0 with all pipe on deck
 assembly: {{.Assembly}}          # {{.Assemblies}}
 bit_hours: {{.BitHours}}             # that the bit in use has rotated
-funnel: {{.Funnel}}             # the hole in hand has one
+{{with .Open}}open_h: {{.}}                # hours since the hole in hand was opened
+{{end}}funnel: {{.Funnel}}             # the hole in hand has one
+assemblies_lost: {{.Strings}}        # left in holes so far, with drill pipe: less is left of what the ship has on board
+pipe_lost_m: {{.Pipe}}
 # over_h: 6             # hours that what is in hand, or trouble, still lasts by your own estimate
 # waves_m: 3.2          # significant wave height now
 {{if not .Site}}# to_go_nmi: 120        # nautical miles still to sail to where she is bound
 {{end}}home_by: {{.HomeBy}}     # latest arrival in port
-holes:
-{{range .Holes}}  - {site: {{.Site}}, hole: {{.Hole}}, status: {{.Status}}{{with .Depth}}, depth_m: {{.}}{{end}}{{with .Refused}}, refused_m: {{.}}{{end}}}
+approvals:              # as amended; holes go no deeper
+{{range .Approvals}}  {{if not .To}}# {{end}}- {site: {{.Site}}, to_mbsf: {{or .To "500"}}}{{if not .To}}    # none is stated{{end}}
+{{end}}holes:                  # ranks as amended: 1 is dropped last
+{{range .Holes}}  - {site: {{.Site}}, hole: {{.Hole}}, rank: {{.Rank}}, status: {{.Status}}{{with .Depth}}, depth_m: {{.}}{{end}}{{with .Refused}}, refused_m: {{.}}{{end}}}
 {{end}}`))
 
 // Write writes a state as a file to put right.
 func Write(w io.Writer, p *plan.Plan, s *state.State) error {
-	type hole struct{ Site, Hole, Status, Depth, Refused string }
+	type approval struct{ Site, To string }
+	type hole struct {
+		Site, Hole, Status, Depth, Refused string
+		Rank                               int
+	}
 	now := &s.Now
 	v := struct {
-		At, Site, Hole, Depth, Bit, Assembly, Assemblies, BitHours, HomeBy string
-		Funnel                                                             bool
-		Holes                                                              []hole
+		At, Site, Hole, Depth, Bit, Assembly, Assemblies, BitHours, HomeBy, Open, Pipe string
+		Strings                                                                        int
+		Funnel                                                                         bool
+		Approvals                                                                      []approval
+		Holes                                                                          []hole
 	}{At: s.At.UTC().Format("2006-01-02T15:04Z"), Bit: fmt.Sprintf("%.1f", float64(now.Bit)), Assembly: "none", Assemblies: "none, " + assemblies(),
-		BitHours: fmt.Sprintf("%.1f", float64(now.Rotated)/3600), Funnel: now.Hole.Funnel, HomeBy: homeBy(p, s).UTC().Format("2006-01-02T15:04Z")}
+		BitHours: fmt.Sprintf("%.1f", float64(now.Rotated)/3600), Funnel: now.Hole.Funnel, HomeBy: homeBy(p, s).UTC().Format("2006-01-02T15:04Z"),
+		Strings: s.Gone.Assemblies, Pipe: fmt.Sprintf("%.1f", float64(s.Gone.Pipe))}
 	if now.Assembly != coring.NoBHA {
 		v.Assembly = now.Assembly.String()
 	}
@@ -172,10 +217,17 @@ func Write(w io.Writer, p *plan.Plan, s *state.State) error {
 	if n := now.Item; n != state.None {
 		v.Hole = quoted(p.Sites[s.Items[n].Site].Items[s.Items[n].Number].Name)
 		v.Depth = figure(float64(now.Hole.Depth))
+		if now.Hole.Open {
+			v.Open = fmt.Sprintf("%.1f", s.At.Sub(s.OpenedAt()).Hours())
+		}
+	}
+	for i := range p.Sites {
+		v.Approvals = append(v.Approvals, approval{quoted(p.Sites[i].Name), figure(float64(p.Sites[i].ApprovedTo))})
 	}
 	for i := range s.Items {
 		x := &s.Items[i]
-		v.Holes = append(v.Holes, hole{quoted(p.Sites[x.Site].Name), quoted(p.Sites[x.Site].Items[x.Number].Name), x.State.String(), figure(float64(x.Depth)), figure(float64(x.Refused))})
+		item := &p.Sites[x.Site].Items[x.Number]
+		v.Holes = append(v.Holes, hole{quoted(p.Sites[x.Site].Name), quoted(item.Name), x.State.String(), figure(float64(x.Depth)), figure(float64(x.Refused)), item.Rank})
 	}
 	return form.Execute(w, v)
 }

@@ -36,6 +36,9 @@ func TestLogsThatContradictAreRefused(t *testing.T) {
 	if _, _, err := Read(p, good); err != nil {
 		t.Fatal(err)
 	}
+	if len(contradictions) < 30 {
+		t.Errorf("%d cases, want 30", len(contradictions))
+	}
 	for _, c := range contradictions {
 		f := good
 		if c.at != "" {
@@ -86,7 +89,7 @@ var contradictions = []contradiction{
 	{what: "a hole that is not in the plan", old: "cored,PR-2,B,0.0", new: "cored,PR-2,Q,0.0", want: `log.csv:101: site PR-2 has no hole or task Q in the scenario: add it there, since it was done`},
 	{what: "a hole without a site", old: "cored,PR-2,B,0.0", new: "cored,,B,0.0", want: `log.csv:101: hole B has no site`},
 	{what: "a hole that gets shallower", old: "serviced rig,PR-1,A,181.4", new: "serviced rig,PR-1,A,81.4", want: `log.csv:14: hole A is 81.4 m deep, and on line 13 it was 181.4 m: a hole gets no shallower, unless it is begun again at 0`},
-	{what: "a hole below what is approved", old: "POOH,PR-1,A,320.0", new: "POOH,PR-1,A,420.0", want: `log.csv:20: hole A is 420 m deep, and site PR-1 is approved to 350 m: put the approval right in the scenario if it was amended`},
+	{what: "a hole below what is approved", old: "POOH,PR-1,A,320.0", new: "POOH,PR-1,A,420.0", want: `log.csv:20: hole A is 420 m deep, and site PR-1 is approved to 350 m: put the approval right, in the scenario or the state file, if it was amended`},
 	{what: "a gap of days", old: "2028-01-12T13:15,2028-01-12T13:45,serviced rig,PR-1,A,107.6\n2028-01-12T13:45,2028-01-13T07:00,cored,PR-1,A,107.6\n", new: "", want: `log.csv:11: 17.8 h are missing: line 10 ends at 2028-01-12T13:15 and it begins at 2028-01-13T07:00`},
 	{what: "lines that overlap", old: "2028-01-13T07:00,2028-01-13T20:00,coring line parted", new: "2028-01-13T02:00,2028-01-13T20:00,coring line parted", want: `log.csv:13: it begins at 2028-01-13T02:00, 5.0 h before line 12 ends`},
 	{what: "a log before sailing", old: "2028-01-10T06:00,", new: "2028-01-09T06:00,", want: `log.csv:3: it begins at 2028-01-09T06:00, and by the scenario the ship sails at 2028-01-10T06:00`},
@@ -114,6 +117,10 @@ var contradictions = []contradiction{
 	{what: "a state that drops what is in hand", state: "holes: [{site: PR-2, hole: B, status: dropped}]", want: `state.yaml: holes: hole B of site PR-2 is dropped, and by the log it is in hand`},
 	{what: "a state that ends what is in hand", state: "holes: [{site: PR-2, hole: B, status: done}]", want: `state.yaml: holes: hole B of site PR-2 is done, and by the log it is in hand`},
 	{what: "a state with a depth beyond the log's", state: "holes: [{site: PR-2, hole: A, depth_m: 300}]", want: `state.yaml: holes: hole A of site PR-2 is 300 m deep, and by the log 390 m: more than a joint apart`},
+	{what: "a state with an approval of a site that is not in the plan", state: "approvals: [{site: PR-8, to_mbsf: 100}]", want: `state.yaml: approvals: the scenario has no site PR-8`},
+	{what: "an approval without a depth", state: "approvals: [{site: PR-2}]", want: `state.yaml: approvals: site PR-2 has no to_mbsf: write the depth below the sea floor to which it is approved`},
+	{what: "a rank that is none", state: "holes: [{site: PR-2, hole: C, rank: 1.5}]", want: `state.yaml: holes: rank: 1.5, wanted a whole number`},
+	{what: "a hole that stands open longer than it is there", state: "open_h: 40", want: `state.yaml: open_h: 40 h, and by the log hole B was begun 13.0 h ago`},
 	{what: "a state with a bit in the air", state: "bit_m: -5", want: `state.yaml: bit_m: -5, wanted 0 to 12000`},
 }
 

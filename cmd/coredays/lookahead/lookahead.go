@@ -37,24 +37,40 @@ type Papers struct {
 
 // Read tells where the ship stands. All faults of the files come in one error, each with file and line.
 func Read(p *plan.Plan, f Papers) (*state.State, *riglog.Papers, error) {
+	_, st, papers, err := Taken(p, f)
+	return st, papers, err
+}
+
+// Taken is Read with the plan as the state file amends it; the same plan where it does not.
+func Taken(p *plan.Plan, f Papers) (*plan.Plan, *state.State, *riglog.Papers, error) {
 	papers, err := read(f)
 	if err != nil {
-		return nil, nil, err
+		return nil, nil, nil, err
+	}
+	c := state.NoCorrection()
+	if f.State != nil {
+		if c, err = statefile.Read(f.State.Name, f.State.Data); err != nil {
+			return nil, nil, nil, err
+		}
+	}
+	p, notes, wrong := c.Amend(p)
+	if len(wrong) > 0 {
+		return nil, nil, nil, wrongState(f.State, wrong)
 	}
 	st, faults := state.Read(p, papers, f.At)
 	if len(faults) > 0 {
-		return nil, nil, joined(faults)
+		return nil, nil, nil, joined(faults)
 	}
-	if f.State != nil {
-		c, err := statefile.Read(f.State.Name, f.State.Data)
-		if err != nil {
-			return nil, nil, err
-		}
-		if faults := c.Apply(p, st); len(faults) > 0 {
-			return nil, nil, fmt.Errorf("%s: %s", f.State.Name, strings.Join(faults, "\n"+f.State.Name+": "))
-		}
+	if wrong := c.Apply(p, st); len(wrong) > 0 {
+		return nil, nil, nil, wrongState(f.State, wrong)
 	}
-	return st, papers, nil
+	st.Notes = append(st.Notes, notes...)
+	return p, st, papers, nil
+}
+
+// wrongState tells what is wrong with a state file.
+func wrongState(f *File, faults []string) error {
+	return fmt.Errorf("%s: %s", f.Name, strings.Join(faults, "\n"+f.Name+": "))
 }
 
 // Logged is what a log has of the holes of a plan, to be drawn beside what is simulated. It is read as the look-ahead
@@ -121,9 +137,14 @@ func joined(faults []state.Fault) error {
 
 // Page makes the morning page.
 func Page(ctx context.Context, v *voyage.Voyage, f Papers, run sim.Run) (*morning.Page, error) {
-	st, papers, err := Read(v.Plan, f)
+	p, st, papers, err := Taken(v.Plan, f)
 	if err != nil {
 		return nil, err
+	}
+	if p != v.Plan {
+		if v, err = voyage.Compile(p); err != nil {
+			return nil, fmt.Errorf("%s: with its approvals and ranks: %w", f.State.Name, err)
+		}
 	}
 	asked := lookahead.Asked{Run: run}
 	if f.Forecast != nil {
