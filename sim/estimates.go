@@ -92,7 +92,25 @@ func (s *expedition) backTime() float64 {
 	if !s.InHole() {
 		t += s.RateMedian(rig.TopDrive) + s.FillTime()
 	}
-	return s.WithOther(t)
+	return s.WithOther(t) + s.washTime()
+}
+
+// washTime is the crew's estimate of washing out what lies on the bottom of the hole, or will have fallen in when the string is
+// back in it, beyond running pipe that far, s; before a core the wash barrel is fetched.
+func (s *expedition) washTime() float64 {
+	fill := s.Hole.Fill
+	if s.Hole.Open && s.Bit < s.Here.Floor {
+		fill = min(max(0, s.Hole.Depth-s.Hole.Cased.Shoe), s.RateMedian(rig.TripFill)*s.Gripping())
+	}
+	if fill <= 0 {
+		return 0
+	}
+	t := fill/s.RateMedian(rig.WashDown) - s.MoveTime(fill)
+	if s.CoringLeft() && !s.AheadLeft() {
+		is := s.Tool().Of()
+		t += 2*s.Bottom()/s.RateMedian(is.Wire) + s.RateMedian(is.Handling)
+	}
+	return t
 }
 
 // nextTakes is the crew's estimate of the next operation in a hole, s: a core, or a logging run.

@@ -52,3 +52,20 @@ func TestFillAfterATripGoesWithGroundAndOpenHole(t *testing.T) {
 		}
 	}
 }
+
+// The crew expects what will have fallen in: 30 m at 60 m/h are half an hour instead of a stand in 6 min, and the wash barrel comes up
+// from 1,700 m at 250 m/min, with ten minutes on the floor.
+func TestTheCrewExpectsToWashOutWhatFallsIn(t *testing.T) {
+	const h, m = simtest.Hours, simtest.Minutes
+	s := inPort(t, simtest.OneSite(plan.Item{Name: "A", Rank: 1, Hole: existingHole()}))
+	goOnUntil(t, s, func() bool { return s.Here != nil && s.Hole.Open && s.Bit > 1000 })
+	s.Voyage.Quantities[rig.WashDown] = simtest.Just(60 / h).Compile()
+	estimate := func(fill float64) float64 {
+		s.Voyage.Quantities[rig.TripFill] = simtest.Just(fill).Compile()
+		return s.backTime()
+	}
+	want := 30/60.0*h - 30/30.0/10*h + 2*1700/250.0*m + 10*m
+	if got := estimate(30) - estimate(0); s.Bit >= s.Here.Floor || !simtest.Near(got, want) {
+		t.Errorf("fill adds %.3f h to the estimate, by hand %.3f h", got/h, want/h)
+	}
+}
