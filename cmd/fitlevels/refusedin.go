@@ -2,7 +2,6 @@ package main
 
 import (
 	"cmp"
-	"compress/gzip"
 	"fmt"
 	"io"
 	"maps"
@@ -12,6 +11,8 @@ import (
 	"strings"
 
 	"coredays/cmd/fitlevels/printed"
+	"coredays/model/record"
+	"coredays/scenario/records"
 )
 
 // Where piston corers are refused, by what they went through: the summaries of holes joined with the runs of lithology that
@@ -49,34 +50,12 @@ func readPistonHoles(r io.Reader) (holes []pistonHole, faults []string, err erro
 	return holes, s.faults, nil
 }
 
-// lithologyRun is an interval of one class in a hole.
-type lithologyRun struct {
-	top, bottom float64 // m below sea floor
-	class       string
-}
-
-// readLithology are the runs by hole, named as pistonHole names it.
-func readLithology(r io.Reader) (map[string][]lithologyRun, []string, error) {
-	s, err := openSheet("lithology", r, "leg", "hole", "top_m", "bottom_m", "lithology")
-	if err != nil {
-		return nil, nil, err
-	}
-	runs := map[string][]lithologyRun{}
-	for s.next() {
-		x := lithologyRun{s.number("top_m"), s.number("bottom_m"), s.text("lithology")}
-		if hole := s.text("leg") + "-" + strings.TrimPrefix(s.text("hole"), "U"); !s.rowBad {
-			runs[hole] = append(runs[hole], x)
-		}
-	}
-	return runs, s.faults, nil
-}
-
 // mostly is the class that fills most of what is described down to a depth; empty where too little is.
-func mostly(runs []lithologyRun, depth float64) string {
+func mostly(runs []record.Described, depth float64) string {
 	metres, described := map[string]float64{}, 0.0
 	for _, x := range runs {
-		if m := min(x.bottom, depth) - max(x.top, 0); m > 0 {
-			metres[x.class] += m
+		if m := min(float64(x.Bottom), depth) - max(float64(x.Top), 0); m > 0 {
+			metres[x.Class] += m
 			described += m
 		}
 	}
@@ -112,7 +91,7 @@ func refusedIn(holesFile, lithologyFile string, out, notes io.Writer) error {
 		[]string{"lithology", "holes", "legs", "survival P10", "P50", "P90", "std. error of ln P50", "censored lognormal: median", "sd of ln"}, rows)
 }
 
-// openPistonHoles reads both files, the second as it is or compressed.
+// openPistonHoles reads both files.
 func openPistonHoles(holesFile, lithologyFile string, notes io.Writer) ([]pistonHole, error) {
 	h, err := os.Open(holesFile)
 	if err != nil {
@@ -123,26 +102,19 @@ func openPistonHoles(holesFile, lithologyFile string, notes io.Writer) ([]piston
 	if err != nil {
 		return nil, err
 	}
-	l, err := os.Open(lithologyFile)
+	described, out, err := records.DescribedIn(lithologyFile)
 	if err != nil {
 		return nil, err
 	}
-	defer l.Close()
-	var text io.Reader = l
-	if strings.HasSuffix(lithologyFile, ".gz") {
-		if text, err = gzip.NewReader(l); err != nil {
-			return nil, err
-		}
+	for _, x := range out {
+		faults = append(faults, fmt.Sprintf("%s line %d: %s", lithologyFile, x.Row, x.Why))
 	}
-	runs, more, err := readLithology(text)
-	if err != nil {
-		return nil, err
-	}
-	for _, fault := range slices.Concat(faults, more) {
+	for _, fault := range faults {
 		fmt.Fprintln(notes, fault)
 	}
 	for i := range holes {
-		holes[i].Ground = mostly(runs[holes[i].Hole], holes[i].Depth)
+		leg, hole, _ := strings.Cut(holes[i].Hole, "-")
+		holes[i].Ground = mostly(described[records.DescribedHole{Leg: leg, Hole: hole}], holes[i].Depth)
 	}
 	return holes, nil
 }

@@ -32,6 +32,19 @@ func OpenSites(name string) (judged, error) {
 	return judged{Sites: sites, Legs: record.LegNames(sites), seed: 1}, err
 }
 
+// openStudy reads the sites of a table and the built-in figures of what it leaves open.
+func openStudy(holesFile string) (judged, records.Unrecorded, error) {
+	j, err := OpenSites(holesFile)
+	if err != nil {
+		return j, records.Unrecorded{}, err
+	}
+	model, faults := records.Model()
+	if len(faults) > 0 {
+		return j, model, faults
+	}
+	return j, model, nil
+}
+
 // only keeps some of the sites.
 func (j judged) only(keep func(i int) bool) judged {
 	k := judged{seed: j.seed}

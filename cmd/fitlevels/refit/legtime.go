@@ -63,13 +63,9 @@ func likelihood(l score.LegTime, legs []legSum) (sum float64) {
 
 // LegTime is the study of how long legs are on their sites: the figures fitted to all legs, and how figures fitted on other legs do.
 func LegTime(holesFile string, out io.Writer) error {
-	j, err := OpenSites(holesFile)
+	j, model, err := openStudy(holesFile)
 	if err != nil {
 		return err
-	}
-	model, faults := records.Model()
-	if len(faults) > 0 {
-		return faults
 	}
 	var rows [][]string
 	for _, known := range []records.Knowledge{records.Programme, records.Counts} {

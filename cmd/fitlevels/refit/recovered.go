@@ -78,13 +78,9 @@ func widened(sample []float64, by, spread float64) []float64 {
 
 // Recovered is the study of metres and cores with the legs scored left out of what they gave.
 func Recovered(holesFile string, out io.Writer) error {
-	j, err := OpenSites(holesFile)
+	j, model, err := openStudy(holesFile)
 	if err != nil {
 		return err
-	}
-	model, faults := records.Model()
-	if len(faults) > 0 {
-		return faults
 	}
 	visits, err := j.visits(model, records.Programme, heldReplications)
 	if err != nil {
