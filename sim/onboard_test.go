@@ -40,6 +40,22 @@ func TestThePlanStopsWhereNoStringIsLeft(t *testing.T) {
 	}
 }
 
+// The ship that knows no deadline goes her own way from where no string is left for the other, and gives nothing up for it twice:
+// as many holes as where she sails alone.
+func TestTheShipWithoutADeadlineGoesOnWhereNoStringIsLeft(t *testing.T) {
+	first, second := threeXCBCores, threeXCBCores
+	p := simtest.OneSite(plan.Item{Name: "A", Rank: 1, Hole: &first}, plan.Item{Name: "B", Rank: 1, Hole: &second})
+	p.Ship.Rates[rig.StuckChance], p.Ship.Rates[rig.LostBHA] = simtest.Just(1e6), simtest.Just(1)
+	v := simtest.Compiled(t, p)
+	v.OnBoard = voyage.OnBoard{Strings: 2, Pipe: 9000}
+	s := newExpedition(v)
+	s.Crew, s.unconstrained = EstimateByCrew(v), newExpedition(v)
+	free := s.sailsTwice(1, 0)
+	if !s.Forked || free.Items[0].Holes != 4 || free.Items[1].Holes != 4 || free.Items[0].Attempts != 4 {
+		t.Errorf("forked %v: %d and %d holes, A lost %d times; alone she begins four each", s.Forked, free.Items[0].Holes, free.Items[1].Holes, free.Items[0].Attempts)
+	}
+}
+
 // A string that is lost 300 m deep leaves its assembly of 100 m and half of the 200 m of pipe above it: with 1,800 m of pipe on board,
 // a hole in 1,500 m of water to 299 m can be drilled with what is left and 100 m of assembly, one of 301 m can't.
 func TestALostStringDrawsDownThePipe(t *testing.T) {

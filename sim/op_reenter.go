@@ -64,13 +64,13 @@ func (s *expedition) giveUpHole() {
 		s.finishItem(log.Incomplete)
 		return
 	}
-	log.Attempts++
-	if s.Planned().IfLost == plan.GiveUp || log.Attempts > mostAttempts {
-		s.finishItem(true)
-		return
+	gaveUp := s.Planned().IfLost == plan.GiveUp || log.Attempts == mostAttempts
+	if !gaveUp && !s.Equipped(s.Here, s.Item) {
+		s.fork() // before anything of the hole is counted: the other ship gives it up for herself
+		gaveUp = true
 	}
-	if !s.Equipped(s.Here, s.Item) {
-		s.fork()
+	log.Attempts++
+	if gaveUp {
 		s.finishItem(true)
 		return
 	}
