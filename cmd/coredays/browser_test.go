@@ -40,7 +40,7 @@ out.textContent = JSON.stringify({
   headings: [...document.querySelectorAll("h1,h2,h3")].map(h => h.tagName + " " + h.textContent),
   facts: [...document.querySelectorAll(".facts data")].map(d => [d.value, d.textContent]),
   done: [...document.querySelectorAll("article > .table tbody tr")].map(r => r.querySelectorAll("data")[1].value),
-  charts: document.querySelectorAll("svg[role=img] > title").length,
+  charts: [...document.querySelectorAll("svg[role=img]")].filter(s => s.getClientRects().length > 0 && s.querySelector(":scope > title")).length, // one of each for this width
   drawn: [...document.querySelectorAll("svg[role=img]")].filter(s => s.getBoundingClientRect().width > 300 && s.querySelectorAll("path").length > 5).length,
   fetched: performance.getEntriesByType("resource").map(r => r.name),
   texts: texts, pale: pale, width: document.documentElement.scrollWidth, window: innerWidth,

@@ -93,12 +93,13 @@ func diaries(v *voyage.Voyage, n int) []*result.Diary {
 	var all []*result.Diary
 	for i := range n {
 		d := sim.Diary(context.Background(), v, 11, i, false)
+		last := 0
 		for j, e := range d.Entries {
-			if e.Kind == activity.Passage && strings.HasSuffix(e.Place.Way, "to S") {
-				d.Entries = d.Entries[j+1:]
-				break
+			if strings.HasSuffix(e.Place.Way, "to S") { // the passage and the survey under way
+				last = j + 1
 			}
 		}
+		d.Entries = d.Entries[last:]
 		all = append(all, d)
 	}
 	return all
