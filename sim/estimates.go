@@ -76,7 +76,7 @@ func (s *expedition) passageTime(to voyage.Place) float64 {
 }
 
 // backTime is the crew's estimate from now until the bit is where it works again, and of pulling it out
-// from there beyond what leaveTime has, s.
+// from there beyond what LeaveTime has, s.
 func (s *expedition) backTime() float64 {
 	floor := s.Here.Floor
 	t := 2 * s.MoveTime(s.Bottom()-max(s.Bit, floor))

@@ -1,8 +1,6 @@
 package main
 
 import (
-	"bytes"
-	"cmp"
 	"context"
 	"fmt"
 	"io"
@@ -12,15 +10,12 @@ import (
 	"coredays/cmd/coredays/call"
 	"coredays/model/record"
 	"coredays/model/score"
-	"coredays/model/spread"
-	"coredays/model/voyage"
 	"coredays/output/json"
 	"coredays/output/text/scores"
 	"coredays/scenario/records"
 	"coredays/sim"
 	"coredays/sim/hindcast"
 	"coredays/sim/ship"
-	builtin "coredays/testdata/published"
 )
 
 // hindcasting is a call of hindcast.
@@ -153,80 +148,6 @@ type readyToScore struct {
 	goes   bool
 }
 
-// read reads the tables.
-func (h *hindcasting) read(file string, run sim.Run, stderr io.Writer) (*readyToScore, error) {
-	known, err := records.ParseKnowledge(h.level)
-	if err != nil {
-		return nil, fmt.Errorf("--level %w", err)
-	}
-	sites, out, err := holesOf(file)
-	if err != nil {
-		return nil, call.AsFault(err)
-	}
-	file = tableName(file)
-	if len(sites) == 0 {
-		for _, o := range out {
-			fmt.Fprintf(stderr, "%s:%d: %s\n", file, o.Row, o.Why)
-		}
-		return nil, call.AsFault(fmt.Errorf("%s: no site is left to score", file))
-	}
-	more, err := h.described(sites, known)
-	if err != nil {
-		return nil, err
-	}
-	out = append(out, more...)
-	f, err := foresee(sites, known)
-	if err != nil {
-		return nil, call.AsFault(err)
-	}
-	r := &readyToScore{file: file, known: known, run: run, out: out, f: f, goes: h.goes}
-	if known == records.Ground {
-		if r.untold, err = foresee(hindcast.WithGround(sites), records.Programme); err != nil {
-			return nil, call.AsFault(err)
-		}
-	}
-	if h.cores != "" {
-		r.cored, err = readCores(h.cores, sites)
-	}
-	return r, call.AsFault(err)
-}
-
-// described says of sites what lithology was described in them, at the level ground, and what of its table was left out.
-func (h *hindcasting) described(sites []record.Site, known records.Knowledge) ([]record.LeftOut, error) {
-	switch {
-	case known != records.Ground && h.ground != "":
-		return nil, fmt.Errorf("--lithology is for --level %s, and the level is %s", records.Ground, known)
-	case known != records.Ground:
-		return nil, nil
-	case h.ground == "":
-		return nil, fmt.Errorf("--level %s needs the lithologies: give their table with --lithology FILE", known)
-	}
-	holes, out, err := records.DescribedIn(h.ground)
-	if err != nil {
-		return nil, call.AsFault(err)
-	}
-	if records.Describe(sites, holes) == 0 {
-		return nil, call.AsFault(fmt.Errorf("%s: no hole of it is at a site that is scored", h.ground))
-	}
-	for i := range out {
-		out[i].Why = "lithology: " + out[i].Why
-	}
-	return out, nil
-}
-
-// tableName is that of a table of holes, for people.
-func tableName(file string) string { return cmp.Or(file, builtInHoles) }
-
-const builtInHoles = "the built-in extract (holes on record, among those that the defaults are fitted to)"
-
-// holesOf reads a table of holes, or the built-in one where none is named.
-func holesOf(file string) ([]record.Site, []record.LeftOut, error) {
-	if file == "" {
-		return records.ReadHoles(builtInHoles, bytes.NewReader(builtin.SiteDays))
-	}
-	return records.HolesIn(file)
-}
-
 // sail sails all sites and judges.
 func (r *readyToScore) sail(ctx context.Context) (*score.Hindcast, error) {
 	visits := hindcast.Sail(ctx, r.f.voyages, r.f.legs, r.run)
@@ -251,7 +172,8 @@ func (r *readyToScore) sail(ctx context.Context) (*score.Hindcast, error) {
 
 // judge scores what was sailed.
 func (r *readyToScore) judge(visits, untold *hindcast.Visits, cores [][][]ship.Core) (*score.Hindcast, error) {
-	result := judge(r.f, visits)
+	result := hindcast.Judge(r.f.sites, visits, r.f.legTime)
+	result.Open = r.f.open
 	if r.untold != nil {
 		result.Ground = hindcast.ToldGround(r.f.sites, visits, untold)
 	}
@@ -270,46 +192,4 @@ func (r *readyToScore) judge(visits, untold *hindcast.Visits, cores [][][]ship.C
 		r.cored.score(result, cores)
 	}
 	return result, nil
-}
-
-// foreseen are sites with the voyages that foresee them.
-type foreseen struct {
-	sites   []record.Site
-	legs    []string
-	open    []string        // what the record does not tell
-	inLeg   spread.Quantity // what days of a leg's sites have in common
-	legTime score.LegTime   // how long legs are on their sites
-	voyages []*voyage.Voyage
-}
-
-// foresee makes the plans of sites on record and compiles them.
-func foresee(sites []record.Site, known records.Knowledge) (*foreseen, error) {
-	model, faults := records.Model()
-	if len(faults) > 0 {
-		return nil, faults
-	}
-	voyages, err := model.Voyages(sites, known)
-	return &foreseen{sites: sites, legs: record.LegNames(sites), voyages: voyages, open: model.Open(), inLeg: model.InLeg, legTime: model.LegTime}, err
-}
-
-// judge scores the days of the visits against those on record.
-func judge(f *foreseen, visits *hindcast.Visits) *score.Hindcast {
-	alone := score.Judge(hindcast.Cases(f.sites, visits))
-	visits = visits.GivenLegTime(f.sites, f.legTime)
-	cases := hindcast.Cases(f.sites, visits)
-	result := &score.Hindcast{Card: score.Judge(cases), WithoutLegTime: alone, Open: f.open}
-	for i, c := range cases {
-		result.Sites = append(result.Sites, siteScore(&f.sites[i], c))
-	}
-	scoreResults(result, f, visits)
-	for _, by := range record.Classifications {
-		result.Classes = append(result.Classes, score.Classes(by.By, cases, func(i int) string { return by.Class(&f.sites[i]) })...)
-	}
-	return result
-}
-
-func siteScore(s *record.Site, c score.Case) score.Site {
-	q := c.Forecast.Quantiles(0.1, 0.5, 0.9)
-	return score.Site{Program: s.Program, Leg: s.Leg, Site: s.Name, Actual: c.Actual, Mean: c.Forecast.Mean(), P10: q[0], P50: q[1], P90: q[2],
-		CRPS: c.Forecast.CRPS(c.Actual), Water: float64(s.Water()), Depth: float64(s.Deepest()), Tool: s.DeepestTool().String(), Year: s.Start().Year()}
 }

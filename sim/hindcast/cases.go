@@ -10,11 +10,7 @@ import (
 func Cases(sites []record.Site, visits *Visits) []score.Case {
 	cases := make([]score.Case, len(sites))
 	for i := range sites {
-		days := make([]float64, len(visits.OnSite[i]))
-		for n, seconds := range visits.OnSite[i] {
-			days[n] = seconds / float64(unit.Day)
-		}
-		cases[i] = score.Case{Group: sites[i].LegName(), Actual: float64(sites[i].Days() / unit.Day), Forecast: score.NewForecast(days)}
+		cases[i] = score.Case{Group: sites[i].LegName(), Actual: float64(sites[i].Days() / unit.Day), Forecast: score.NewForecast(inDays(visits.OnSite[i]))}
 	}
 	return cases
 }

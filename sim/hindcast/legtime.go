@@ -18,7 +18,7 @@ func (v *Visits) GivenLegTime(sites []record.Site, l score.LegTime) *Visits {
 	for i := range sites {
 		if !sites[i].Partial {
 			whole, legs = append(whole, i), append(legs, sites[i].LegName())
-			days = append(days, floats.ScaleTo(make([]float64, len(v.OnSite[i])), 1/float64(unit.Day), v.OnSite[i]))
+			days = append(days, inDays(v.OnSite[i]))
 		}
 	}
 	for k, moved := range l.Condition(days, legs) {

@@ -39,7 +39,7 @@ func (s *Ship) DrilledFor() float64 {
 	return 0
 }
 
-// casedIsAll: a hole that is only cased is not gone back to.
+// CasedIsAll: a hole that is only cased is not gone back to.
 func (s *Ship) CasedIsAll() bool {
 	return s.Hole.Cased.Strings > 0 && !s.InHole() && s.DueCasing() == nil && !s.WorkLeft()
 }
@@ -48,4 +48,5 @@ func (s *Ship) CasingWantsOut() bool {
 	return s.casingToRun() && s.InHole() && s.BHA != coring.CasingString
 }
 
+// CasingHangs reports whether casing hangs below the ship.
 func (s *Ship) CasingHangs() bool { return s.BHA == coring.CasingString }

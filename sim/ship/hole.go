@@ -134,4 +134,5 @@ func (s *Ship) WorkLeft() bool {
 	return s.AheadLeft() || s.CoringLeft() || s.LoggingDue()
 }
 
+// LoggingDue reports whether a tool string is left to run.
 func (s *Ship) LoggingDue() bool { return s.Hole.Logged < len(s.Planned().Logging) }

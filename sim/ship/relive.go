@@ -30,6 +30,7 @@ type PastStep struct {
 	Idle   float64 // s of waiting and repairs
 }
 
+// Over reports whether all that the log has of the operation has been done again.
 func (p *Past) Over() bool { return p.At >= len(p.Steps) && p.Credit <= 0 }
 
 // relives takes an activity for what the log has of it, and says how long it still lasts. What the log does not have

@@ -105,7 +105,7 @@ func (s *Ship) heldUp(stop activity.Stop) bool {
 	return (stop == activity.Restart || s.Clock > s.Longest()) && s.OutOfTime()
 }
 
-// leaveStation: the ship holds her position no longer.
+// LeaveStation: the ship holds her position no longer.
 func (s *Ship) LeaveStation() {
 	s.Positioned = false
 	s.restRig()

@@ -28,7 +28,7 @@ func (s *Ship) seaStepNow() int { return int(s.Clock/SeaStep + 1e-9) }
 
 // standBy waits until the sea is down to what the work in hand can bear, and takes the rungs of
 // the storm ladder on the way: first the pipe is pulled up to hang off where a long wait is
-// forecast; then, when the sea rises on, the script ends (see ended). It reports whether the work
+// forecast; then, when the sea rises on, the script ends (see Ended). It reports whether the work
 // can go on.
 func (s *Ship) standBy(k activity.Kind, most float64) bool {
 	var bottom float64

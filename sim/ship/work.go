@@ -6,7 +6,7 @@ import (
 	"coredays/model/activity"
 )
 
-// An operation is made of activities, and each is done: do waits for the sea and stops for it, doInUnits does so after
+// An operation is made of activities, and each is done: Do waits for the sea and stops for it, DoInUnits does so after
 // the unit in hand, doUnstopped heeds no sea. All of them spend time and let happen what is due on the way.
 
 // Do performs an activity that takes so many seconds and returns the seconds of work put in:

@@ -142,12 +142,17 @@ func coverageRows(name string, actual []float64, days [][]float64, legs []string
 	for i := range days {
 		cases[i] = score.Sampled{Actual: actual[i], Sample: days[i]}
 	}
+	return coverRows(name, score.Days, cases, legs)
+}
+
+// coverRows are the scores of a result of sites and, summed, of legs.
+func coverRows(name string, of score.Results, cases []score.Sampled, legs []string) (rows [][]string) {
 	summed, names := score.Summed(cases, legs)
 	for _, x := range []struct {
 		of string
 		c  score.Coverage
-	}{{"sites", score.Cover(score.Days, cases, legs)}, {"legs", score.Cover(score.Days, summed, names)}} {
-		rows = append(rows, []string{name, x.of, fmt.Sprint(x.c.Cases), fmt.Sprintf("%.3f", x.c.CRPS), fmt.Sprintf("%.3f-%.3f", x.c.CRPSCI[0], x.c.CRPSCI[1]),
+	}{{"sites", score.Cover(of, cases, legs)}, {"legs", score.Cover(of, summed, names)}} {
+		rows = append(rows, []string{name, x.of, fmt.Sprint(x.c.Cases), fmt.Sprintf("%.4g", x.c.CRPS), fmt.Sprintf("%.4g-%.4g", x.c.CRPSCI[0], x.c.CRPSCI[1]),
 			fmt.Sprintf("%.3f", x.c.Inside50), fmt.Sprintf("%.3f", x.c.Inside80), fmt.Sprintf("%.3f-%.3f", x.c.Inside80CI[0], x.c.Inside80CI[1])})
 	}
 	return rows

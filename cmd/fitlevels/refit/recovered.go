@@ -1,7 +1,6 @@
 package refit
 
 import (
-	"fmt"
 	"io"
 	"math"
 
@@ -14,6 +13,7 @@ import (
 	"coredays/model/record"
 	"coredays/model/score"
 	"coredays/scenario/records"
+	"coredays/sim/hindcast"
 )
 
 // Metres and cores have no figures that the study turns: recovery, lengths of cores and their levels come from cores and holes of all
@@ -86,28 +86,12 @@ func Recovered(holesFile string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	metres, cores := make([]score.Sampled, len(j.Sites)), make([]score.Sampled, len(j.Sites))
-	for i := range j.Sites {
-		metres[i] = score.Sampled{Actual: float64(j.Sites[i].Recovered()), Sample: visits.Recovered[i]}
-		cores[i] = score.Sampled{Actual: float64(j.Sites[i].AllCores()), Sample: visits.Cores[i]}
-	}
+	sampled := hindcast.Sampled(j.Sites, visits)
 	var rows [][]string
-	for _, x := range []struct {
-		name  string
-		of    score.Results
-		cases []score.Sampled
-	}{{"m of core", score.Recovered, metres}, {"cores", score.Cores, cores}} {
-		for k, cases := range [][]score.Sampled{x.cases, j.byOthers(x.of, x.cases)} {
-			name := x.name + []string{", built in", ", by other legs"}[k]
-			summed, names := score.Summed(cases, j.Legs)
-			for _, c := range []struct {
-				of string
-				score.Coverage
-			}{{"sites", score.Cover(x.of, cases, j.Legs)}, {"legs", score.Cover(x.of, summed, names)}} {
-				rows = append(rows, []string{name, c.of, fmt.Sprint(c.Cases), fmt.Sprintf("%.4g", c.CRPS), fmt.Sprintf("%.4g-%.4g", c.CRPSCI[0], c.CRPSCI[1]),
-					fmt.Sprintf("%.3f", c.Inside80), fmt.Sprintf("%.3f-%.3f", c.Inside80CI[0], c.Inside80CI[1])})
-			}
+	for _, of := range []score.Results{score.Recovered, score.Cores} {
+		for k, cases := range [][]score.Sampled{sampled[of], j.byOthers(of, sampled[of])} {
+			rows = append(rows, coverRows(of.String()+[]string{", built in", ", by other legs"}[k], of, cases, j.Legs)...)
 		}
 	}
-	return printed.Table(out, "Metres and cores of sites and of legs, programme", []string{"forecast", "of", "number", "CRPS", "95 %", "in 80 %", "95 %"}, rows)
+	return printed.Table(out, "Metres and cores of sites and of legs, programme", []string{"forecast", "of", "number", "CRPS", "95 %", "in 50 %", "in 80 %", "95 %"}, rows)
 }

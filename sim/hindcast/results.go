@@ -1,4 +1,4 @@
-package main
+package hindcast
 
 import (
 	"gonum.org/v1/gonum/floats"
@@ -6,21 +6,20 @@ import (
 	"coredays/model/record"
 	"coredays/model/score"
 	"coredays/model/unit"
-	"coredays/sim/hindcast"
 )
 
 // scoreResults adds metres and cores of sites and all three results of legs to a score.
-func scoreResults(result *score.Hindcast, f *foreseen, visits *hindcast.Visits) {
-	cases := sampled(f.sites, visits)
+func scoreResults(result *score.Hindcast, sites []record.Site, visits *Visits) {
+	cases, names := Sampled(sites, visits), record.LegNames(sites)
 	for i := range result.Sites {
 		result.Sites[i].Recovered, result.Sites[i].Cores = cases[score.Recovered][i].Quantiles(), cases[score.Cores][i].Quantiles()
 	}
 	for of := range score.AllResults {
-		legs, names := score.Summed(cases[of], f.legs)
-		result.OfSites = append(result.OfSites, score.Cover(of, cases[of], f.legs))
-		result.OfLegs = append(result.OfLegs, score.Cover(of, legs, names))
+		legs, legNames := score.Summed(cases[of], names)
+		result.OfSites = append(result.OfSites, score.Cover(of, cases[of], names))
+		result.OfLegs = append(result.OfLegs, score.Cover(of, legs, legNames))
 		if result.Legs == nil {
-			result.Legs = legsOf(f.sites)
+			result.Legs = legsOf(sites)
 		}
 		for i := range legs {
 			result.Legs[i].Results[of] = legs[i].Quantiles()
@@ -28,9 +27,9 @@ func scoreResults(result *score.Hindcast, f *foreseen, visits *hindcast.Visits) 
 	}
 }
 
-// sampled are the results of each site, on record and simulated. What came true counts all holes of a site,
+// Sampled are the results of each site, on record and simulated. What came true counts all holes of a site,
 // those near the sea floor too, whatever the forecast was given of.
-func sampled(sites []record.Site, visits *hindcast.Visits) (cases [score.AllResults][]score.Sampled) {
+func Sampled(sites []record.Site, visits *Visits) (cases [score.AllResults][]score.Sampled) {
 	for i := range sites {
 		s := &sites[i]
 		cases[score.Days] = append(cases[score.Days], score.Sampled{Actual: float64(s.Days() / unit.Day), Sample: inDays(visits.OnSite[i])})
