@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -123,6 +124,52 @@ func TestTheSummaryOfAWorkbookHasItsFiguresAsNumbers(t *testing.T) {
 				t.Errorf("a sentence has the figure %q", row["figure"])
 			}
 		}
+	}
+}
+
+// What is whole is shown as whole, as page and printout have it: 500 replications, not 500.0.
+func TestWholeNumbersOfTheSummaryAreShownAsWhole(t *testing.T) {
+	r := outputtest.ReportOn(outputtest.Ordinary())
+	book, _ := bookOf(t, func(w io.Writer) error { return sheet.Workbook(t.Context(), w, r) })
+	shown, err := book.GetRows("summary")
+	if err != nil {
+		t.Fatal(err)
+	}
+	exact, err := book.GetRows("summary", excelize.Options{RawCellValue: true})
+	if err != nil {
+		t.Fatal(err)
+	}
+	whole, broken := 0, 0
+	for i := range exact {
+		if i == 0 || len(exact[i]) < 3 || exact[i][2] == "" {
+			continue
+		}
+		switch isWhole := !strings.Contains(exact[i][2], "."); {
+		case isWhole && shown[i][2] == exact[i][2]:
+			whole++
+		case !isWhole && strings.Contains(shown[i][2], "."):
+			broken++
+		default:
+			t.Errorf("%s is %s and is shown as %s", exact[i][0], exact[i][2], shown[i][2])
+		}
+	}
+	if whole < 2 || broken < 2 {
+		t.Errorf("%d whole figures and %d with a fraction: this tests little", whole, broken)
+	}
+}
+
+// Orders have arrows in the workbook's warnings as on the page.
+func TestWarningsOfAWorkbookNameOrdersAsThePageDoes(t *testing.T) {
+	c := outputtest.Comparisons["orders"]()
+	c.Warnings = append(c.Warnings, c.Alternatives[0].Name+": a warning")
+	book, _ := bookOf(t, func(w io.Writer) error { return sheet.ComparisonWorkbook(t.Context(), w, c, "coredays") })
+	rows, err := book.GetRows("summary")
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := alternatives.Named(c, 0) + ": a warning"
+	if strings.Contains(want, ",") || !slices.ContainsFunc(rows, func(row []string) bool { return slices.Contains(row, want) }) {
+		t.Errorf("the summary does not say %q: %q", want, rows)
 	}
 }
 

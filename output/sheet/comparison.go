@@ -32,7 +32,7 @@ func Compared(c *result.Comparison, program string) *Table {
 func comparedInFiles(c *result.Comparison, program string) *Table {
 	t := Compared(c, program)
 	t.Add("the same again", alternatives.Call(c))
-	for _, w := range c.Warnings {
+	for _, w := range alternatives.Warnings(c) {
 		t.Add("warning", w)
 	}
 	return t

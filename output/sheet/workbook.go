@@ -86,7 +86,7 @@ func (s *Table) fillIn(ctx context.Context, book *excelize.File) error {
 		err = errors.Join(err, out.SetColWidth(i+1, i+1, s.width(i)))
 	}
 	err = errors.Join(err, out.SetPanes(&excelize.Panes{Freeze: true, YSplit: 1, TopLeftCell: "A2", ActivePane: "bottomLeft"}))
-	err = errors.Join(err, out.SetRow("A1", s.headings(styles[len(s.Fields)]), excelize.RowOpts{Height: 30}))
+	err = errors.Join(err, out.SetRow("A1", s.headings(styles.heading), excelize.RowOpts{Height: 30}))
 	n := 1
 	for row := range s.all() {
 		if ctx.Err() != nil {
@@ -95,7 +95,7 @@ func (s *Table) fillIn(ctx context.Context, book *excelize.File) error {
 		n++
 		cells := make([]any, len(row))
 		for i, cell := range row {
-			cells[i] = excelize.Cell{StyleID: styles[i], Value: workbookValue(cell)}
+			cells[i] = excelize.Cell{StyleID: styles.of(i, cell), Value: workbookValue(cell)}
 		}
 		at, failed := excelize.CoordinatesToCellName(1, n)
 		err = errors.Join(err, failed, out.SetRow(at, cells, excelize.RowOpts{Height: s.height(row)}))
@@ -203,19 +203,40 @@ func (s *Table) headings(style int) []any {
 var numberFormats = [...]string{OfWords: "@", ofCount: "0", ofNumber: "0.0##", ofDays: "0.0", ofHours: "0.0", ofMetres: "0.0", ofPercent: "0.0", ofShare: "0 %",
 	ofDate: "d mmm yyyy hh:mm", OfTruth: "General", ofOrder: "0", ofPoints: "0.0 %", ofNauticalMiles: "0.0"}
 
-// styles are those of the columns, and last that of the headings.
-func (s *Table) styles(book *excelize.File) (ids []int, err error) {
+// bookStyles are the styles of a table's cells, by number in the workbook.
+type bookStyles struct {
+	columns, whole []int // whole: of numbers without a fraction, which else would be shown with one
+	heading        int
+}
+
+// of is the style of a cell in a column.
+func (b *bookStyles) of(column int, cell any) int {
+	if x, is := cell.(float64); is && x == math.Trunc(x) {
+		return b.whole[column]
+	}
+	return b.columns[column]
+}
+
+// styles are those of a table.
+func (s *Table) styles(book *excelize.File) (b bookStyles, err error) {
 	for i, f := range s.Fields {
 		style := &excelize.Style{CustomNumFmt: &numberFormats[f.Kind], Alignment: &excelize.Alignment{Vertical: "top", WrapText: s.width(i) >= widestCell}}
 		if f.Kind == OfWords && i > 0 {
 			style.Alignment.Horizontal, style.Alignment.Indent = "left", 1 // apart from a number before it
 		}
 		id, failed := book.NewStyle(style)
-		ids, err = append(ids, id), errors.Join(err, failed)
+		b.columns, b.whole, err = append(b.columns, id), append(b.whole, id), errors.Join(err, failed)
+		if f.Kind == ofNumber {
+			whole := *style
+			whole.CustomNumFmt = &numberFormats[ofCount]
+			b.whole[i], failed = book.NewStyle(&whole)
+			err = errors.Join(err, failed)
+		}
 	}
-	id, failed := book.NewStyle(&excelize.Style{Font: &excelize.Font{Bold: true, Color: "FFFFFF", Family: "Arial"}, Fill: excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{"1D4E74"}},
+	var failed error
+	b.heading, failed = book.NewStyle(&excelize.Style{Font: &excelize.Font{Bold: true, Color: "FFFFFF", Family: "Arial"}, Fill: excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{"1D4E74"}},
 		Alignment: &excelize.Alignment{WrapText: true, Vertical: "center"}})
-	return append(ids, id), errors.Join(err, failed)
+	return b, errors.Join(err, failed)
 }
 
 // height of a row in points: some programs do not work it out for text that goes on below. 0 leaves it to them.
