@@ -13,7 +13,7 @@ type Described struct {
 	Class       string
 }
 
-// groundStep is how finely a planner is told the ground, m: about a core.
+// groundStep is how finely a planner is told the ground, m: of 25 and 50 m, both tried on all legs, the one that told more.
 const groundStep unit.Depth = 50
 
 // longestGap is the longest stretch without a description that is taken to be as what lies above it, in steps. Cores that

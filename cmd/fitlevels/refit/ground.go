@@ -160,7 +160,7 @@ func (j judged) meets(classes []string) bool {
 // Ground is the study of what the lithology tells: the figures fitted to all sites of which it is described, and how those
 // fitted on other legs do against being told nothing.
 func Ground(holesFile, lithologyFile string, out, notes io.Writer) error {
-	j, err := OpenSites(holesFile)
+	j, model, err := openStudy(holesFile)
 	if err != nil {
 		return err
 	}
@@ -171,10 +171,6 @@ func Ground(holesFile, lithologyFile string, out, notes io.Writer) error {
 	records.Describe(j.Sites, described)
 	all := j.fold()
 	j = j.only(func(i int) bool { return j.Sites[i].Ground() != nil })
-	model, faults := records.Model()
-	if len(faults) > 0 {
-		return faults
-	}
 	fitted, err := j.fitTold(model, notes)
 	if err != nil {
 		return err
