@@ -189,6 +189,6 @@ func mattersSheet(r *output.Report) *sheet.Table {
 		return nil
 	}
 	t := sheet.Basis(first[:min(mostMattering, len(first))]).Only("share", "causes", "site", "number", "low", "mid", "high", "unit", "varies", "from", "source")
-	t.Name, t.Title = "matters", "The numbers behind it. " + text.BehindWords(r.Basis)
+	t.Name, t.Title = "matters", "The numbers behind it. "+text.BehindWords(r.Basis)
 	return t
 }
